@@ -1,0 +1,149 @@
+import type { Wheel } from '../colour/model.ts';
+import type { Ink, Plain, Side } from '../sheet/model.ts';
+
+/** Two or more papers: what was found, as values. Every finding names inks by id and carries its number and source. */
+
+/** Edges that meet, or a gap between them. */
+export type Distance = 'touching' | 'apart';
+
+export type LinkKind = 'repeat' | 'near miss' | 'tonal' | 'neighbour' | 'opposite' | 'unrelated';
+
+/** Two inks, one a side, and how they relate. Differences are candidate minus anchor. */
+export interface Link {
+  readonly kind: LinkKind;
+  readonly anchorInk: string;
+  readonly candidateInk: string;
+  /** CIEDE2000, CIELAB D65. */
+  readonly deltaE00: number;
+  /** Angle between the OKLCH hues, 0–180, or null where either has none or acts as a neutral. */
+  readonly hueDeg: number | null;
+  /** CIELAB L* difference. */
+  readonly dL: number;
+  /** CIELAB C*ab difference. */
+  readonly dC: number;
+  /** Munsell hue steps between them, 0–50 of 100, or null. */
+  readonly hueSteps: number | null;
+  /** Munsell value difference. */
+  readonly dV: number;
+  /** For an opposite: the wheel (or both) on which it holds. */
+  readonly wheels?: readonly Wheel[];
+}
+
+export type ReasonKind =
+  | 'repeat'
+  | 'repeated neutral'
+  | 'tone on tone'
+  | 'neighbours'
+  | 'opposites'
+  | 'near miss'
+  | 'stray'
+  | 'base agreement'
+  | 'base quarrel'
+  | 'bright against muted'
+  | 'warm and cool'
+  | 'lightness range'
+  | 'dominance'
+  | 'print scale'
+  | 'busyness'
+  | 'finish'
+  | 'motif'
+  | 'weight'
+  | 'two-colour model'
+  | 'other eyes'
+  | 'light unknown';
+
+/** One finding. */
+export interface Reason {
+  readonly kind: ReasonKind;
+  /** −1 (strongly against) … 1 (strongly for). 0 is worth knowing and decides nothing. */
+  readonly weighs: number;
+  /** One plain sentence or two. An ink stands in it as its words followed by its id in brackets: "coral (C)". */
+  readonly says: string;
+  /** Ids of all inks it speaks of, anchor's first. */
+  readonly inks: readonly string[];
+  /** Named numbers, in the units their names tell. */
+  readonly evidence: Readonly<Record<string, number>>;
+  /** The deciding number, written out: "ΔE₀₀ 17.9 · hue 16°". Stands in the margin. */
+  readonly figure: string;
+  /** Short citation, shown beside the sentence. */
+  readonly source: string;
+  /** Keys into the list of sources (src/colour/sources.ts). */
+  readonly sourceIds: readonly string[];
+}
+
+export type Verdict = 'holds-together' | 'needs-a-bridge' | 'pulls-apart';
+
+/** How the verdict was reached, for "how was this decided?". */
+export interface Decision {
+  /** The stated rule that gave the verdict, as a sentence. */
+  readonly rule: string;
+  /** Indices into `reasons` of the one or two that turned it. */
+  readonly turnedBy: readonly number[];
+  /** One sentence under the verdict. */
+  readonly summary: string;
+}
+
+export type RemedyKind = 'cover' | 'trim' | 'carry' | 'buffer' | 'turn' | 'swap' | 'mount' | 'leave';
+
+/** A change a person can make with scissors and glue. */
+export interface Remedy {
+  readonly kind: RemedyKind;
+  /** A short imperative: "Put kraft between". */
+  readonly title: string;
+  readonly says: string;
+  readonly inks: readonly string[];
+  readonly verdictAfter: Verdict;
+  /** What it costs in cutting, in words: "one cut". */
+  readonly cost: string;
+  /** Cuts, roughly; remedies are ordered by it. */
+  readonly effort: number;
+}
+
+/** Two sides compared. The screen, the terminal, the board and the exercise all read this one value. */
+export interface Comparison {
+  /** Inks relabelled A, B, C … (base first). */
+  readonly anchor: Side;
+  /** Inks relabelled a, b, c … (base first). */
+  readonly candidate: Side;
+  readonly distance: Distance;
+  readonly verdict: Verdict;
+  readonly decision: Decision;
+  readonly links: readonly Link[];
+  /** Weightiest first, troubles before ties of equal weight. */
+  readonly reasons: readonly Reason[];
+  readonly remedies: readonly Remedy[];
+}
+
+/** What the person has to mend with; harmony does not know the drawer and gets it as this value. */
+export interface Owned {
+  readonly plains: readonly Plain[];
+  /** Other sheets: a name and the sides they could show. */
+  readonly sheets: readonly OwnedSheet[];
+}
+
+export interface OwnedSheet {
+  readonly id: string;
+  readonly name: string;
+  readonly sides: readonly Side[];
+}
+
+export interface CompareOptions {
+  /** Default 'apart'. */
+  readonly distance?: Distance;
+  /** Names to use in sentences. Default "the anchor" / "the candidate". */
+  readonly names?: { readonly anchor?: string; readonly candidate?: string };
+  /** The other side of the candidate, where there is one: makes 'turn' possible. */
+  readonly otherSide?: Side;
+  readonly owned?: Owned;
+  /** Skip the search for remedies. Default false. */
+  readonly withoutRemedies?: boolean;
+}
+
+/** One place in a ranking: which of the given sides, and its comparison (its parts may be computed when read). */
+export type Ranked = Comparison & { readonly index: number };
+
+/** What speaks in a sentence or a mark: the ink, and whose it is. */
+export interface PlacedInk {
+  readonly ink: Ink;
+  readonly of: 'anchor' | 'candidate';
+}

@@ -1,0 +1,82 @@
+import type { BoardSize } from '../board/model.ts';
+import type { Wheel } from '../colour/model.ts';
+import type { Drawer, Held } from '../drawer/model.ts';
+import type { Distance, Verdict } from '../harmony/model.ts';
+
+/** The document: leaves in order, and the drawer they draw from. Pictures are kept beside it by storage. */
+export interface Notebook {
+  readonly id: string;
+  readonly title: string;
+  readonly leaves: readonly Leaf[];
+  readonly drawer: Drawer;
+}
+
+interface LeafBase {
+  readonly id: string;
+  readonly title: string;
+}
+
+export interface NoteLeaf extends LeafBase {
+  readonly kind: 'note';
+  readonly text: string;
+}
+
+export interface SheetLeaf extends LeafBase {
+  readonly kind: 'sheet';
+  readonly sheetId: string;
+  readonly text: string;
+}
+
+export type Surround = 'grey' | 'white' | 'dark';
+
+/** What the reader says of a pair, beside what the engine says; the three judgements stay apart. */
+export interface Opinion {
+  readonly verdict: Verdict | null;
+  readonly likes: boolean | null;
+}
+
+/** One anchor, its candidates, and what was found. Named Study in the vocabulary. */
+export interface StudyLeaf extends LeafBase {
+  readonly kind: 'study';
+  readonly text: string;
+  readonly anchor: Held | null;
+  readonly candidates: readonly Held[];
+  /** Index of the candidate drawn in full. */
+  readonly shown: number;
+  readonly distance: Distance;
+  readonly wheel: Wheel;
+  /** True where the verdict waits until the reader has said hers. */
+  readonly asksFirst: boolean;
+  /** By heldKey(candidate). */
+  readonly opinions: Readonly<Record<string, Opinion>>;
+}
+
+export interface KitLeaf extends LeafBase {
+  readonly kind: 'kit';
+  readonly text: string;
+  readonly pieces: readonly KitPiece[];
+}
+export interface KitPiece {
+  readonly held: Held;
+  /** Area on the page, mm². */
+  readonly areaMm2: number | null;
+}
+
+export interface BoardLeaf extends LeafBase {
+  readonly kind: 'board';
+  /** The study this board shows, and which candidate. */
+  readonly studyId: string;
+  readonly candidate: Held | null;
+  readonly words: string;
+  readonly size: BoardSize;
+}
+
+/** Predict, then the reveal: a study's pair with a question. */
+export interface ExerciseLeaf extends LeafBase {
+  readonly kind: 'exercise';
+  readonly text: string;
+  readonly studyId: string;
+  readonly answered: Verdict | null;
+}
+
+export type Leaf = NoteLeaf | SheetLeaf | StudyLeaf | KitLeaf | BoardLeaf | ExerciseLeaf;

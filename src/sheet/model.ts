@@ -1,0 +1,209 @@
+import type { OklchTuple } from '../colour/model.ts';
+
+/** One piece of paper and what was read from it. Stored as it stands; versioned at the edge by storage. */
+
+/** Pixels in, from anywhere: RGBA, 8 bits a channel, sRGB, rows from the top. `data.length` = width × height × 4. */
+export interface PixelImage {
+  readonly data: Uint8ClampedArray;
+  readonly width: number;
+  readonly height: number;
+}
+
+/** A rectangle in pixels of the image it is given with. */
+export interface Frame {
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  readonly height: number;
+}
+
+/** A white or grey card in the picture: where it lies, and the share of light it reflects (0–1, default 0.9). */
+export interface Card extends Frame {
+  readonly reflectance?: number;
+}
+
+/** What cannot be read from a picture and is typed or picked instead. */
+export type SpecialFinish = 'foil' | 'glitter' | 'fluorescent' | 'pearl';
+
+/** One printed colour of a side. */
+export interface Ink {
+  /** Base first: A, B, C … on an anchor; a, b, c … on a candidate. */
+  readonly id: string;
+  /** `#rrggbb`, mapped into sRGB where the colour lies outside. */
+  readonly hex: string;
+  /** Unmapped colour, the one that is computed with. */
+  readonly oklch: OklchTuple;
+  /** ISCC-NBS name. */
+  readonly name: string;
+  /** Trade word (navy, coral, kraft …) where one fits. */
+  readonly trade?: string | null;
+  /** Fraction of the side's area, 0–1; base and inks together sum to 1. */
+  readonly share: number;
+  /** A small share (under 5 %) that still catches the eye. */
+  readonly accent: boolean;
+  /** How sure the reading is, 0–1. */
+  readonly sure?: number;
+  readonly special?: SpecialFinish;
+  /** True where the user's hand set this ink. */
+  readonly byHand?: boolean;
+}
+
+export type BaseKind = 'white' | 'cream' | 'kraft' | 'tinted' | 'dark';
+
+/** What lies behind the motifs. */
+export interface Base extends Ink {
+  readonly kind: BaseKind;
+  /** Whether the ground is ink rather than bare paper; null where it can't be told. */
+  readonly printed: boolean | null;
+}
+
+export type PrintScale = 'small' | 'medium' | 'large';
+
+export interface Print {
+  /** How much of the side is edge, 0–1. */
+  readonly busyness: number;
+  /** Length of the motif's repeat in millimetres. */
+  readonly repeatMm: number | null;
+  readonly scale: PrintScale | null;
+}
+
+export interface Light {
+  /** True where a card or chart in the picture told what the light was. */
+  readonly known: boolean;
+  /** One plain sentence. */
+  readonly note: string;
+}
+
+export type MotifFamily = 'plain' | 'dots' | 'stripe' | 'grid' | 'chevron' | 'text' | 'organic';
+
+/** What the reader guesses of the pattern; the user corrects it. */
+export interface MotifGuess {
+  readonly family: MotifFamily;
+  readonly sure: number;
+}
+
+/** A wash: inks (by id) that shade into each other. */
+export interface Ramp {
+  readonly inks: readonly string[];
+}
+
+/** One face of a sheet, as read. */
+export interface Side {
+  /** The picture's file name, where there is one. */
+  readonly file?: string;
+  readonly base: Base;
+  readonly inks: readonly Ink[];
+  readonly print: Print;
+  readonly light: Light;
+  readonly motif?: MotifGuess;
+  readonly ramps?: readonly Ramp[];
+  /** What the user says is drawn, and how. */
+  readonly tags?: Tags;
+}
+
+export type Motif =
+  | 'floral'
+  | 'leaf'
+  | 'dot'
+  | 'stripe'
+  | 'chevron'
+  | 'grid'
+  | 'text'
+  | 'heart'
+  | 'star'
+  | 'wood grain'
+  | 'patchwork'
+  | 'bird'
+  | 'fruit'
+  | 'map'
+  | 'abstract';
+
+export type Finish = 'hand-drawn' | 'watercolour' | 'flat' | 'distressed' | 'photographic';
+
+export interface Tags {
+  readonly motifs?: readonly Motif[];
+  readonly finishes?: readonly Finish[];
+  readonly weight?: Weight | null;
+}
+
+/** Where each ink lies on the side: one label a cell. 0 is the base, 1… the inks in order, 255 nothing. */
+export interface Places {
+  readonly width: number;
+  readonly height: number;
+  readonly labels: Uint8Array;
+}
+
+/** A side with the places of its inks. `places` covers the crop (or the whole image) that was read. */
+export interface Reading {
+  readonly side: Side;
+  readonly places: Places;
+}
+
+export interface ReadOptions {
+  /** Millimetres per pixel of the given image. Default: the longer side is 305 mm (12 in). */
+  readonly mmPerPixel?: number;
+  /** The part that is the sheet; default the whole image. */
+  readonly crop?: Frame;
+  /** A white or grey card in the picture. Default: none, and the light is unknown. */
+  readonly card?: Card;
+}
+
+export type WeightGrade = 'cover' | 'text' | 'bond' | 'index';
+
+/** Grammage in g/m²; where it was given in pounds, the grade that makes sense of them. */
+export interface Weight {
+  readonly gsm: number;
+  readonly lb?: number;
+  readonly grade?: WeightGrade;
+  readonly weighed?: boolean;
+}
+
+export interface SizeMm {
+  readonly width: number;
+  readonly height: number;
+}
+
+/** One side as it is kept: its reading, and which stored picture it came from. */
+export interface KeptSide {
+  readonly reading: Side;
+  readonly pictureId: string | null;
+  /** How the picture was read, so that it can be read again the same way. */
+  readonly options?: ReadOptions;
+}
+
+/** A sheet of patterned paper in the drawer. */
+export interface Sheet {
+  readonly id: string;
+  readonly name: string;
+  readonly sides: { readonly A: KeptSide; readonly B?: KeptSide };
+  readonly sizeMm: SizeMm;
+  readonly weight: Weight | null;
+  /** How many of it there are; using side A of one spends its side B. */
+  readonly count: number;
+  readonly note: string;
+}
+
+export type PlainKind = 'cardstock' | 'letters' | 'ink pad' | 'thread' | 'tape' | 'mist' | 'tag';
+
+/** A one-colour material. */
+export interface Plain {
+  readonly id: string;
+  readonly name: string;
+  readonly kind: PlainKind;
+  readonly ink: Ink;
+  /** True for what takes any colour: bare letters, a blank tag. */
+  readonly takesColour?: boolean;
+  readonly weight?: Weight | null;
+}
+
+/** A piece cut, or to be cut, from a sheet; read again from its own pixels. */
+export interface Part {
+  readonly id: string;
+  readonly name: string;
+  readonly sheetId: string;
+  readonly side: 'A' | 'B';
+  /** On the sheet's picture, as fractions 0–1. */
+  readonly frame: Frame;
+  readonly sizeMm: SizeMm;
+  readonly reading: Side;
+}

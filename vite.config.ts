@@ -1,0 +1,104 @@
+import { playwright } from '@vitest/browser-playwright';
+import { VitePWA } from 'vite-plugin-pwa';
+import { defineConfig } from 'vitest/config';
+import { chromiumArgs, findChromium } from './.ci/chromium.mjs';
+
+/** Packages that the browser tests need ready before they start, so that no reload happens in mid-run. */
+const heavy = [
+  'lit',
+  'lit/decorators.js',
+  'lit/directives/repeat.js',
+  'lit/directives/class-map.js',
+  'lit/directives/style-map.js',
+  'lit/directives/live.js',
+  'lit/directives/ref.js',
+  'culori/fn',
+  'd3-scale',
+  'd3-color',
+  'chroma-js',
+  'idb',
+  'fflate',
+  'valibot',
+  'axe-core',
+];
+
+export default defineConfig({
+  base: './',
+  build: {
+    target: 'es2022',
+    outDir: 'dist',
+    emptyOutDir: false,
+    chunkSizeWarningLimit: 600,
+    rollupOptions: { input: { main: 'index.html' } },
+  },
+  worker: { format: 'es' },
+  server: { host: '127.0.0.1', port: 5173 },
+  preview: { host: '127.0.0.1', port: 5173 },
+  plugins: [
+    VitePWA({
+      registerType: 'prompt',
+      injectRegister: false,
+      includeAssets: ['icon.svg'],
+      manifest: {
+        name: 'Quirewise',
+        short_name: 'Quirewise',
+        description: 'A colour-harmony workbench for people who make pages out of patterned paper.',
+        display: 'standalone',
+        background_color: '#b2b2b2',
+        theme_color: '#b2b2b2',
+        icons: [{ src: 'icon.svg', sizes: 'any', type: 'image/svg+xml' }],
+      },
+      workbox: {
+        globPatterns: ['**/*.{js,css,html,svg,woff2,woff,wasm}'],
+        globIgnores: ['engine/**', 'cli/**'],
+        maximumFileSizeToCacheInBytes: 6 * 1024 * 1024,
+        navigateFallback: 'index.html',
+      },
+    }),
+  ],
+  test: {
+    reporters: ['default', './.ci/closing-line.mjs'],
+    coverage: { provider: 'v8', include: ['src/**/*.ts'], reporter: ['text-summary', 'json-summary'] },
+    projects: [
+      {
+        extends: true,
+        test: {
+          name: 'node',
+          environment: 'node',
+          include: ['tests/unit/**/*.test.ts', 'tests/reference/**/*.test.ts', 'tests/fault/**/*.test.ts'],
+          testTimeout: 30_000,
+        },
+      },
+      {
+        extends: true,
+        optimizeDeps: { include: heavy },
+        test: {
+          name: 'browser',
+          include: ['tests/browser/**/*.test.ts'],
+          testTimeout: 30_000,
+          browser: {
+            enabled: true,
+            headless: true,
+            screenshotFailures: false,
+            provider: playwright({
+              launchOptions: { executablePath: findChromium() ?? '/usr/bin/chromium', args: chromiumArgs },
+            }),
+            instances: [{ browser: 'chromium' }],
+          },
+        },
+      },
+      {
+        extends: true,
+        test: {
+          name: 'e2e',
+          environment: 'node',
+          include: ['tests/e2e/**/*.test.ts'],
+          globalSetup: ['tests/support/built-page.ts'],
+          testTimeout: 60_000,
+          hookTimeout: 60_000,
+          fileParallelism: false,
+        },
+      },
+    ],
+  },
+});
