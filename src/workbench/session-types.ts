@@ -1,0 +1,153 @@
+import type { Held } from '../drawer/model.ts';
+import type { Comparison, Distance } from '../harmony/model.ts';
+import type { Edit } from '../notebook/edits.ts';
+import type { Leaf, Notebook, Surround } from '../notebook/model.ts';
+import type { Places, ReadOptions } from '../sheet/model.ts';
+
+/** What the page talks to: the one session that is open. All of its state is an immutable snapshot. */
+export interface Session {
+  /** The newest snapshot; a new object after every change, the same object between changes. */
+  readonly state: SessionState;
+  /** Calls back after every change of `state`. @returns a function that ends the subscription. */
+  subscribe(listener: (state: SessionState) => void): () => void;
+
+  /** Applies one edit, as one step of undo. An edit that changes nothing leaves no step. */
+  dispatch(edit: Edit): void;
+  /** Applies several edits as one step of undo. */
+  dispatchAll(edits: readonly Edit[]): void;
+  undo(): void;
+  redo(): void;
+  /** A fresh id for a leaf, sheet, plain or part. */
+  newId(kind: IdKind): string;
+
+  /** Makes a leaf the current one. Not a step of undo. */
+  turnTo(leafId: string): void;
+  leaf(leafId: string): Leaf | null;
+  /** Changes how things are shown; kept in the browser, not in the notebook. */
+  prefer(look: Partial<Look>): void;
+
+  /**
+   * Two held papers compared, or null where one of them is no longer in the drawer. The same object comes back
+   * for the same papers until one of them changes.
+   */
+  compare(anchor: Held, candidate: Held, distance: Distance): Comparison | null;
+  /** A study's candidates, best first, each with its index in `candidates`. */
+  rank(studyId: string): readonly RankedCandidate[];
+  nameOf(held: Held): string;
+
+  /**
+   * Reads picture files off the page's thread and puts them into the drawer and onto the current leaf.
+   * Never rejects: what could not be read is told as a message.
+   * @returns what was added, in the order of the files.
+   */
+  addPictures(files: readonly File[], target?: PictureTarget): Promise<readonly Held[]>;
+  /** Reads a stored picture again, with another crop, card or scale. Hand corrections are lost and can be undone. */
+  readAgain(sheetId: string, side: 'A' | 'B', options: ReadOptions): Promise<void>;
+  cancelReading(id: string): void;
+  /** A blob: address of the paper's picture, or null while it is loading or where there is none; `state` changes when it arrives. */
+  pictureUrl(held: Held): string | null;
+  /** Where each ink lies, computed again off the page's thread when first asked; null where there is no picture. */
+  places(held: Held): Promise<Places | null>;
+
+  /** Puts an empty notebook in place of this one, in one step that can be undone. */
+  clear(): void;
+  /** Opens a fresh copy of the demo notebook in place of this one, in one step that can be undone. */
+  openDemo(): Promise<void>;
+
+  /** An SVG string of the leaf's board (a study leaf gives the board of the candidate it shows), or null where it has no pair. */
+  boardSvg(leafId: string): Promise<string | null>;
+  /** Makes a file of the leaf's board. @returns null where it could not be made; a message says why. */
+  exportBoard(leafId: string, as: BoardFileKind): Promise<ReadyFile | null>;
+
+  /** The whole notebook with its pictures as one file; the date of the last backup is set. */
+  saveBundle(): Promise<ReadyFile | null>;
+  /** Opens a bundle in place of this notebook, in one step that can be undone. Nothing changes unless the whole of it is sound. */
+  openBundle(file: File): Promise<boolean>;
+
+  dismiss(messageId: string): void;
+  /** Tries at once to store what could not be stored. */
+  saveNow(): Promise<void>;
+  /** Stores what is pending, stops the worker and lets go of pictures. */
+  close(): Promise<void>;
+}
+
+export interface SessionState {
+  readonly notebook: Notebook;
+  /** The leaf that is being looked at, or null in a notebook without leaves. */
+  readonly leafId: string | null;
+  readonly saving: Saving;
+  readonly readings: readonly ReadingInProgress[];
+  readonly messages: readonly Message[];
+  readonly canUndo: boolean;
+  readonly canRedo: boolean;
+  /** What would be undone or redone, as a few words: "add a candidate"; null where there is nothing. */
+  readonly undoes: string | null;
+  readonly redoes: string | null;
+  /** When the last bundle was saved: an ISO date and time, or null for never. */
+  readonly lastBackup: string | null;
+  readonly look: Look;
+  /** True while the notebook is the untouched demo. */
+  readonly isDemo: boolean;
+  /** Grows when a picture arrives, so that `pictureUrl` is worth asking again. */
+  readonly pictures: number;
+}
+
+export interface Saving {
+  readonly status: 'saved' | 'saving' | 'failed';
+  /** One sentence to show: "Saved in this browser." or what went wrong and what to do. */
+  readonly says: string;
+}
+
+export interface ReadingInProgress {
+  readonly id: string;
+  readonly fileName: string;
+  readonly stage: ReadingStage;
+  /** 0–1 over all stages. */
+  readonly fraction: number;
+}
+
+export type ReadingStage = 'waiting' | 'opening' | 'reading' | 'keeping';
+
+export interface Message {
+  readonly id: string;
+  /** `trouble` stays until dismissed and is announced at once; `note` may go by itself. */
+  readonly kind: 'trouble' | 'note';
+  /** One or two clear sentences. */
+  readonly says: string;
+}
+
+export interface Look {
+  /** What surrounds the papers; the same three in either theme. */
+  readonly surround: Surround;
+  /** `system` follows the device. */
+  readonly theme: 'system' | 'light' | 'dark';
+  /** The side on which the drawer slides in. */
+  readonly hand: 'left' | 'right';
+}
+
+export interface RankedCandidate {
+  readonly index: number;
+  readonly held: Held;
+  readonly comparison: Comparison;
+}
+
+export type IdKind = 'leaf' | 'sheet' | 'plain' | 'part' | 'notebook';
+
+/**
+ * Where dropped pictures go. Default: the current leaf. On a study without an anchor the first becomes the anchor and
+ * the rest candidates; on a study with one, all become candidates; elsewhere two or more make a new study and one
+ * only goes to the drawer (in a notebook without a study, one makes a study with an anchor).
+ */
+export type PictureTarget =
+  | { readonly to: 'study'; readonly studyId: string; readonly as: 'anchor' | 'candidate' }
+  | { readonly to: 'new study' }
+  | { readonly to: 'other side'; readonly sheetId: string }
+  | { readonly to: 'drawer' };
+
+export type BoardFileKind = 'png' | 'svg' | 'pdf';
+
+/** A file that is ready to be handed to the browser's download. */
+export interface ReadyFile {
+  readonly name: string;
+  readonly blob: Blob;
+}
