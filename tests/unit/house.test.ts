@@ -1,0 +1,239 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import {
+  blankComments,
+  filesUnder,
+  type Import,
+  importsOf,
+  matches,
+  root,
+  type SourceFile,
+  stringsOf,
+} from '../support/source-tree.ts';
+
+/** From the ground up; a room imports from lower floors only. */
+const floors = [
+  'colour',
+  'sheet',
+  'harmony',
+  'drawing',
+  'board',
+  'drawer',
+  'notebook',
+  'demo',
+  'storage',
+  'workbench',
+] as const;
+const pureRooms = floors.slice(0, floors.indexOf('storage')) as readonly string[];
+
+const src = filesUnder('src');
+const components = filesUnder('components');
+const pure = src.filter(
+  (file) => pureRooms.includes(roomOf(file.path) ?? '') || file.path === 'src/index.ts',
+);
+
+describe('the scan that the house is checked with', () => {
+  it('sees every form of import, and none in a comment', () => {
+    const code = blankComments(
+      [
+        "import '../styles.css';",
+        "import a, { type B, c } from '../sheet/c.ts';",
+        "import type { D } from './model.ts';",
+        "import { type E } from './e.ts';",
+        "import {\n  f,\n  g,\n} from './f.ts';",
+        "export * from './h.ts';",
+        "export type { I } from './i.ts';",
+        "const j = await import('./j.ts');",
+        "import k from './k.woff2?url';",
+        "// import l from './l.ts';",
+        "/* import m from './m.ts'; */",
+        "const n = 'from here'; const o = { w: import.meta.url };",
+        "import * as p from 'node:fs';",
+      ].join('\n'),
+    );
+    expect(
+      importsOf('src/colour/x.ts', code).map(({ to, typeOnly }) => (typeOnly ? `type ${to}` : to)),
+    ).toEqual([
+      '../styles.css',
+      '../sheet/c.ts',
+      'type ./model.ts',
+      'type ./e.ts',
+      './f.ts',
+      './h.ts',
+      'type ./i.ts',
+      './j.ts',
+      './k.woff2',
+      'node:fs',
+    ]);
+    expect(importsOf('src/colour/x.ts', code)[1]).toMatchObject({ file: 'src/sheet/c.ts', line: 2 });
+  });
+});
+
+describe('the house', () => {
+  it('lets a room import from lower floors only', () => {
+    const wrong = imports(src).filter(({ from, link }) => {
+      const [here, there] = [roomOf(from.path), link.file === null ? null : roomOf(link.file)];
+      if (link.file === null || here === there) return false;
+      if (there === null || there === 'cli') return true;
+      if (here === 'workers' || here === 'cli' || from.path === 'src/index.ts')
+        return !pureRooms.includes(there);
+      // A worker is started from storage or above, and from nowhere else.
+      if (there === 'workers') return here === null || pureRooms.includes(here);
+      return floorOf(there) >= floorOf(here);
+    });
+    expect(wrong.map(told)).toEqual([]);
+  });
+
+  it('has every folder of src on a floor, or known as one that stands beside them', () => {
+    const rooms = new Set(src.map((file) => roomOf(file.path)).filter((room) => room !== null));
+    expect([...rooms].filter((room) => ![...floors, 'workers', 'cli'].includes(room))).toEqual([]);
+  });
+
+  it('has no circles', () => {
+    expect(circles([...src, ...components])).toEqual([]);
+  });
+
+  it('names every file inside it by a relative address that ends as the file does, and finds it there', () => {
+    const known = new Set([...src, ...components, ...filesUnder('reference-data')].map((file) => file.path));
+    const wrong = imports([...src, ...components]).filter(
+      ({ link }) =>
+        link.file !== null && !known.has(link.file) && !/\.(css|json|csv|svg|woff2?|wasm)$/.test(link.file),
+    );
+    expect(wrong.map(told)).toEqual([]);
+  });
+
+  it('keeps culori, d3-color, chroma-js and d3-scale each in its one place', () => {
+    const places: [RegExp, (path: string) => boolean][] = [
+      [/^culori(\/|$)/, (path) => path === 'src/colour/culori.ts'],
+      [/^d3-color(\/|$)/, (path) => path === 'src/colour/css.ts'],
+      [/^chroma-js(\/|$)/, (path) => path === 'src/drawing/ladders.ts'],
+      [/^d3-scale(\/|$)/, (path) => path.startsWith('src/drawing/')],
+    ];
+    const wrong = imports([...src, ...components]).filter(({ from, link }) =>
+      places.some(([name, allowed]) => name.test(link.to) && !allowed(from.path)),
+    );
+    expect(wrong.map(told)).toEqual([]);
+  });
+
+  it('takes no other package below storage, and no module of Node outside the terminal', () => {
+    const allowed = /^(culori|d3-color|chroma-js|d3-scale)(\/|$)/;
+    const below = imports(pure).filter(({ link }) => link.file === null && !allowed.test(link.to));
+    const node = imports([...src, ...components]).filter(
+      ({ from, link }) => link.to.startsWith('node:') && roomOf(from.path) !== 'cli',
+    );
+    expect([...below, ...node].map(told)).toEqual([]);
+  });
+
+  it('has no page, clock, chance, network or console below storage', () => {
+    const forbidden =
+      /(?<![\w.$'"-])(Date(?=[.(\s])|performance\.|Math\.random|fetch\s*\(|document\.|navigator\.|localStorage|indexedDB|OffscreenCanvas|HTMLElement|XMLHttpRequest|WebSocket|setTimeout|setInterval|requestAnimationFrame|globalThis|process\.|crypto\.|console\.)/;
+    expect(matches(pure, forbidden)).toEqual([]);
+  });
+
+  it('lets only components/shell know the workbench; other elements know drawing, types and each other', () => {
+    const wrong = imports(components)
+      .filter(({ from }) => !from.path.startsWith('components/shell/'))
+      .filter(({ link }) => {
+        if (link.file === null) return !/^(lit|@lit)(\/|$)/.test(link.to);
+        if (link.file.startsWith('components/')) return link.file.startsWith('components/shell/');
+        if (roomOf(link.file) === 'drawing') return false;
+        return !(link.typeOnly && /^src\/\w+\/model\.ts$/.test(link.file));
+      });
+    expect(wrong.map(told)).toEqual([]);
+  });
+
+  it('has no file of more than 300 lines', () => {
+    const long = [...src, ...components, ...filesUnder('components', ['.css'])]
+      .map((file) => ({ path: file.path, lines: file.text.trimEnd().split('\n').length }))
+      .filter(({ lines }) => lines > 300);
+    expect(long.map(({ path, lines }) => `${path}: ${lines} lines`)).toEqual([]);
+  });
+
+  it('names its files in lower case with hyphens', () => {
+    const wrong = [...src, ...components].filter(
+      ({ path }) => !/\/[a-z0-9]+(-[a-z0-9]+)*(\.d)?\.ts$/.test(path),
+    );
+    expect(wrong.map((file) => file.path)).toEqual([]);
+  });
+
+  it('has nothing at the top level but what was named and what tools must find there', () => {
+    const allowed = [
+      ...['index.html', 'vite.config.ts', 'README.md', 'DEVELOPERS.md', 'LICENSE'],
+      ...['src', 'components', 'tests', 'reference-data', 'public', '.ci'],
+      ...['package.json', 'package-lock.json', 'biome.json', '.npmrc', '.gitignore', '.git'],
+      ...['tsconfig.json', 'tsconfig.base.json', 'tsconfig.pure.json'],
+    ];
+    const ignored = readFileSync(join(root, '.gitignore'), 'utf8')
+      .split('\n')
+      .map((line) => line.replace(/\/$/, ''));
+    const extra = readdirSync(root).filter((name) => !allowed.includes(name) && !ignored.includes(name));
+    expect(extra).toEqual([]);
+  });
+
+  it('ships no address of a network, but namespaces and the DOIs of its sources', () => {
+    const shipped = [...src, ...filesUnder('components', ['.ts', '.css', '.html'])];
+    const wrong = matches(shipped, /(https?|wss?):\/\/[^\s'"`)<]*/).filter(
+      (found) =>
+        !/ http:\/\/www\.w3\.org\//.test(found) &&
+        !/^src\/colour\/sources\S* https:\/\/doi\.org\//.test(found),
+    );
+    expect(wrong).toEqual([]);
+  });
+
+  it('uses no word in what it says that belongs to another kind of program', () => {
+    const words =
+      /\b(cells?|kernels?|moods?|themes|shuffl\w*|generat\w*|random palette|palette generator|colou?r scheme)\b/i;
+    const wrong = [...src, ...components].flatMap((file) =>
+      stringsOf(file)
+        .filter(({ text }) => / /.test(text.trim()) && words.test(prose(text)))
+        .map(({ text, line }) => `${file.path}:${line} ${words.exec(prose(text))?.[0]}`),
+    );
+    expect(wrong).toEqual([]);
+  });
+
+  it('leaves no work marked as undone, and no test marked to be left out or to stand alone', () => {
+    const undone = matches([...src, ...components], /\b(TODO|FIXME|XXX)\b/, 'text');
+    const left = matches(filesUnder('tests'), /\b(it|test|describe)\.(only|skip|todo)\b/);
+    expect([...undone, ...left]).toEqual([]);
+  });
+});
+
+/** Folder of a file under src, or null for what stands in src itself or elsewhere. */
+function roomOf(path: string): string | null {
+  return /^src\/([^/]+)\//.exec(path)?.[1] ?? null;
+}
+
+function floorOf(room: string | null): number {
+  const floor = (floors as readonly string[]).indexOf(room ?? '');
+  return floor < 0 ? Number.POSITIVE_INFINITY : floor;
+}
+
+function imports(files: readonly SourceFile[]): { from: SourceFile; link: Import }[] {
+  return files.flatMap((from) => from.imports.map((link) => ({ from, link })));
+}
+
+function told({ from, link }: { from: SourceFile; link: Import }): string {
+  return `${from.path}:${link.line} imports ${link.file ?? link.to}`;
+}
+
+/** A template of styles or markup is not prose: its rules, tags and classes say nothing to a reader. */
+function prose(text: string): string {
+  return text.replace(/\{[^{}]*\}/g, ' ').replace(/<[^>]*>/g, ' ');
+}
+
+/** Every circle of imports, as "a → b → a"; what a circle is reached by is left out. */
+function circles(files: readonly SourceFile[]): string[] {
+  const byPath = new Map(files.map((file) => [file.path, file]));
+  const done = new Set<string>();
+  const found: string[] = [];
+  const walk = (path: string, trail: readonly string[]): void => {
+    const at = trail.indexOf(path);
+    if (at >= 0) found.push([...trail.slice(at), path].join(' → '));
+    if (at >= 0 || done.has(path)) return;
+    for (const link of byPath.get(path)?.imports ?? []) if (link.file) walk(link.file, [...trail, path]);
+    done.add(path);
+  };
+  for (const { path } of files) walk(path, []);
+  return found;
+}
