@@ -1,101 +1,50 @@
-import type { BoardSize } from '../board/model.ts';
-import type { Wheel } from '../colour/model.ts';
-import type { Held } from '../drawer/model.ts';
-import type { Distance, Verdict } from '../harmony/model.ts';
-import type { Ink, KeptSide, Part, Plain, Sheet, Side } from '../sheet/model.ts';
-import type { KitPiece, Leaf, Notebook, Opinion } from './model.ts';
+import { applyBookEdit } from './apply-book.ts';
+import { applyDrawerEdit } from './apply-drawer.ts';
+import { applyHandEdit } from './apply-hand.ts';
+import { applyPageEdit } from './apply-page.ts';
+import { applyStudyEdit } from './apply-study.ts';
+import type { Edit } from './edit-kinds.ts';
+import type { Notebook } from './model.ts';
 
-/** Everything that can be done to a notebook. Plain values, so they can be kept, sent and told. */
-export type Edit = BookEdit | LeafEdit | StudyEdit | PageEdit | DrawerEdit | HandEdit;
+export type * from './edit-kinds.ts';
 
-/** The notebook and the order of its leaves. */
-export type BookEdit =
-  | { readonly do: 'rename notebook'; readonly title: string }
-  /** `at`: index among the leaves; default the end. */
-  | { readonly do: 'add leaf'; readonly leaf: Leaf; readonly at?: number }
-  | { readonly do: 'remove leaf'; readonly leafId: string }
-  /** `to`: the index that the leaf has afterwards. */
-  | { readonly do: 'move leaf'; readonly leafId: string; readonly to: number }
-  /** Puts another whole notebook in place: clear, demo, bundle. */
-  | { readonly do: 'replace notebook'; readonly notebook: Notebook };
-
-/** What every leaf has. */
-export type LeafEdit =
-  | { readonly do: 'rename leaf'; readonly leafId: string; readonly title: string }
-  /** On a board this sets its words. */
-  | { readonly do: 'set text'; readonly leafId: string; readonly text: string };
-
-export type StudyEdit =
-  | { readonly do: 'set anchor'; readonly leafId: string; readonly anchor: Held | null }
-  /** `show` true draws it in full. Default true. */
-  | {
-      readonly do: 'add candidate';
-      readonly leafId: string;
-      readonly candidate: Held;
-      readonly show?: boolean;
-    }
-  | { readonly do: 'remove candidate'; readonly leafId: string; readonly index: number }
-  | { readonly do: 'show candidate'; readonly leafId: string; readonly index: number }
-  | { readonly do: 'set distance'; readonly leafId: string; readonly distance: Distance }
-  | { readonly do: 'set wheel'; readonly leafId: string; readonly wheel: Wheel }
-  | { readonly do: 'set asks first'; readonly leafId: string; readonly asksFirst: boolean }
-  /** What the reader says; her verdict also reveals the engine's where the study asks first. */
-  | {
-      readonly do: 'say';
-      readonly leafId: string;
-      readonly candidate: Held;
-      readonly opinion: Partial<Opinion>;
-    };
-
-/** Kits, boards and exercises. */
-export type PageEdit =
-  | { readonly do: 'add piece'; readonly leafId: string; readonly piece: KitPiece }
-  | { readonly do: 'update piece'; readonly leafId: string; readonly index: number; readonly piece: KitPiece }
-  | { readonly do: 'remove piece'; readonly leafId: string; readonly index: number }
-  | {
-      readonly do: 'set board study';
-      readonly leafId: string;
-      readonly studyId: string;
-      readonly candidate: Held | null;
-    }
-  | { readonly do: 'set board size'; readonly leafId: string; readonly size: BoardSize }
-  | { readonly do: 'answer'; readonly leafId: string; readonly verdict: Verdict | null };
-
-export type DrawerEdit =
-  | { readonly do: 'add sheet'; readonly sheet: Sheet }
-  | { readonly do: 'update sheet'; readonly sheetId: string; readonly change: SheetChange }
-  /** Takes the sheet and its parts out of the drawer, studies and kits. */
-  | { readonly do: 'remove sheet'; readonly sheetId: string }
-  | {
-      readonly do: 'set side';
-      readonly sheetId: string;
-      readonly side: 'A' | 'B';
-      readonly kept: KeptSide | null;
-    }
-  | { readonly do: 'add plain'; readonly plain: Plain }
-  | { readonly do: 'update plain'; readonly plainId: string; readonly change: Partial<Omit<Plain, 'id'>> }
-  | { readonly do: 'remove plain'; readonly plainId: string }
-  | { readonly do: 'add part'; readonly part: Part }
-  | {
-      readonly do: 'update part';
-      readonly partId: string;
-      readonly change: Partial<Omit<Part, 'id' | 'sheetId'>>;
-    }
-  | { readonly do: 'remove part'; readonly partId: string };
-
-export type SheetChange = Partial<Pick<Sheet, 'name' | 'sizeMm' | 'weight' | 'count' | 'note'>>;
-
-/** The user's hand on a reading. Inks are named by the ids they have in the kept reading. */
-export type HandEdit =
-  | { readonly do: 'set reading'; readonly of: Held; readonly reading: Side }
-  | { readonly do: 'change ink'; readonly of: Held; readonly inkId: string; readonly change: InkChange }
-  /** `ink.share` is taken from all others in proportion. */
-  | { readonly do: 'add ink'; readonly of: Held; readonly ink: Ink }
-  /** Sets an ink aside; its share goes to the others in proportion. */
-  | { readonly do: 'remove ink'; readonly of: Held; readonly inkId: string }
-  /** `from` becomes part of `into`, which keeps its colour and gets the share of both. */
-  | { readonly do: 'merge inks'; readonly of: Held; readonly from: string; readonly into: string };
-
-export type InkChange = Partial<
-  Pick<Ink, 'hex' | 'oklch' | 'name' | 'trade' | 'share' | 'accent' | 'special'>
->;
+/**
+ * The notebook after one edit. An edit that does not fit (an id that is not there, an index out of range) changes
+ * nothing and gives the same object back, so a late click never tears a notebook.
+ */
+export function applyEdit(notebook: Notebook, edit: Edit): Notebook {
+  switch (edit.do) {
+    case 'rename notebook':
+    case 'add leaf':
+    case 'remove leaf':
+    case 'move leaf':
+    case 'replace notebook':
+    case 'rename leaf':
+    case 'set text':
+      return applyBookEdit(notebook, edit);
+    case 'set anchor':
+    case 'add candidate':
+    case 'remove candidate':
+    case 'show candidate':
+    case 'set distance':
+    case 'set wheel':
+    case 'set asks first':
+    case 'say':
+      return applyStudyEdit(notebook, edit);
+    case 'add piece':
+    case 'update piece':
+    case 'remove piece':
+    case 'set board study':
+    case 'set board size':
+    case 'answer':
+      return applyPageEdit(notebook, edit);
+    case 'set reading':
+    case 'change ink':
+    case 'add ink':
+    case 'remove ink':
+    case 'merge inks':
+      return applyHandEdit(notebook, edit);
+    default:
+      return applyDrawerEdit(notebook, edit);
+  }
+}

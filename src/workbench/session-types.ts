@@ -1,6 +1,6 @@
 import type { Held } from '../drawer/model.ts';
 import type { Comparison, Distance } from '../harmony/model.ts';
-import type { Edit } from '../notebook/edits.ts';
+import type { Edit } from '../notebook/edit-kinds.ts';
 import type { Leaf, Notebook, Surround } from '../notebook/model.ts';
 import type { Places, ReadOptions } from '../sheet/model.ts';
 

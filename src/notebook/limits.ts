@@ -1,0 +1,28 @@
+/** How much a notebook holds. Generous for paper crafts; they stop a hostile or a torn file from filling the memory. */
+export const limits = {
+  /** Characters in a name or a title. */
+  name: 300,
+  /** Characters in a text. */
+  text: 200_000,
+  leaves: 2_000,
+  sheets: 10_000,
+  plains: 10_000,
+  parts: 20_000,
+  /** Inks on one side. */
+  inks: 64,
+  candidates: 200,
+  pieces: 500,
+} as const;
+
+/** Text as it is kept: control characters and marks that turn the reading direction are left out, and it is cut at `most` characters. */
+export function keptText(text: string, most: number): string {
+  const clean = text.replace(unwanted, (mark) => (mark === '\n' || mark === '\t' ? mark : ''));
+  return clean.length > most ? clean.slice(0, most).replace(/[\uD800-\uDBFF]$/, '') : clean;
+}
+
+/** A name as it is kept: one line, without spaces at its ends. */
+export function keptName(text: string): string {
+  return keptText(text.replace(/\s+/g, ' ').trim(), limits.name).trim();
+}
+
+const unwanted = /[\p{Cc}\u202A-\u202E\u2066-\u2069\uFFFE\uFFFF]/gu;
