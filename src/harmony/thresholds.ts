@@ -1,0 +1,171 @@
+/**
+ * Every number that judges two papers, with its unit and its standing: P published, T common practice of the
+ * trade, O our choice, tuned on the written trade cases. Nothing else in this room holds such a number.
+ */
+
+/** Which link is it? First test that holds wins. */
+export const linkLimits = {
+  /** ΔE₀₀. O, after ISO 12647-2:2013 (a printed solid may lie 3.5 from its aim) and Mokrzycki & Tatol 2011. */
+  repeatApart: 5,
+  /** ΔE₀₀. O: edges that meet show more than edges with a gap (Mirjalili et al. 2019). */
+  repeatTouching: 3,
+  /** Munsell hue steps of 100. P: Moon & Spencer 1944, first ambiguity 1–7 steps; O: we start at 1.5. */
+  nearMissFromSteps: 1.5,
+  /** Munsell hue steps of 100. P: Moon & Spencer 1944, end of the first ambiguity. */
+  nearMissToSteps: 7,
+  /** Munsell value steps. O: from here on a pair of like hue reads as light and dark of one colour. */
+  tonalValueSteps: 2,
+  /** Munsell hue steps of 100. O: a little past Moon & Spencer's similarity (7–12). */
+  neighbourToSteps: 17,
+  /** Hue steps of 100 on either side of half the circle. O. */
+  oppositeWithinSteps: 5,
+  /** ΔE₀₀, upper end for two whites that nearly agree. O, after the reading-error scale. */
+  whitesDeltaEMax: 10,
+  /** ΔE₀₀, lower end for the same. O. */
+  whitesDeltaEMin: 3,
+  /** Difference in b* that makes two whites disagree. O. */
+  whitesDeltaB: 4,
+  /** L* above which a neutral counts as light. O. */
+  lightNeutralL: 80,
+} as const;
+
+/** Inks that count as strong, and as quiet. */
+export const inkLimits = {
+  /** C*ab from which an ink without a partner is a stray. O. */
+  strayChroma: 25,
+  /** Share from which it is one. O. */
+  strayShare: 0.01,
+  /** C*ab below which an ink of a side is quiet: no hue of it can clash. O. */
+  quietChroma: 15,
+  /** Share under which an ink is an accent. T. */
+  accentShare: 0.05,
+  /** C*ab at which colour starts to weigh at all, and at which it weighs in full. O. */
+  tintFrom: 8,
+  tintFull: 20,
+  /** C*ab at which an ink is vivid in full. O. */
+  vividFull: 70,
+  /** How vivid an ink at strayChroma is, 0–1. O. */
+  vividAtStray: 0.3,
+  /** Shares between which a speck comes to be seen. O; an accent of 1 % counts (T). */
+  speckFrom: 0.002,
+  speckFull: 0.01,
+  /** Share at which an ink is as large as it needs to be. O. */
+  largeShare: 0.2,
+} as const;
+
+/** Sameness of two inks, for answering: full up to the first, gone from the second. ΔE₀₀. O, after ISO 12647-2. */
+export const sameness = { full: 2, none: 6 } as const;
+
+/** How far the weight of a trouble grows from the border of its kind to its full size. O: this keeps verdicts steady. */
+export const ramps = {
+  /** ΔE₀₀ beyond the repeat limit. */
+  nearMissDeltaE: 4,
+  /** Munsell hue steps inside either end of the near-miss band. */
+  nearMissSteps: 1,
+  /** Munsell value steps below the tonal limit. */
+  nearMissValue: 0.2,
+  /** Hue steps outside the nearest band that answers. */
+  straySteps: 3,
+  /** Hue steps by which bands are widened before a pair may pull apart. */
+  widenedSteps: 2,
+  /** ΔE₀₀ by which a repeat is widened before a pair may pull apart. */
+  widenedDeltaE: 2,
+  /** Munsell value steps by which the tonal band is widened for the same. */
+  widenedValue: 0.3,
+} as const;
+
+/** Weights of ties, 0–1: what the smallest weighs, and what its size adds. O. */
+export const tieWeights = {
+  repeat: { least: 0.55, size: 0.35, atLimit: 0.6 },
+  neutral: { least: 0.12, size: 0.2 },
+  tonal: { least: 0.4, size: 0.2 },
+  neighbour: { least: 0.35, size: 0.15 },
+  opposite: { least: 0.38, size: 0.17 },
+} as const;
+
+/** Weights of troubles, 0–1. O. */
+export const troubleWeights = {
+  nearMiss: { full: 0.85, leastSize: 0.7, chromaFull: 30, sizeFull: 0.1 },
+  nearWhites: 0.25,
+  /** Part of a stray's weight that a repeated colour takes from it. */
+  strayTied: 0.45,
+  /** What is left of a small stray beside its own complement. T, number O. */
+  strayTolerated: 0.3,
+  baseQuarrel: { least: 0.2, full: 0.55, fromDeltaB: 4, fullDeltaB: 10, barePlain: 0.6 },
+  /** Both differences must be large: C*ab, and saturation C*÷√(C*²+L*²). O. */
+  brightMuted: {
+    least: 0.15,
+    full: 0.48,
+    fromChroma: 30,
+    fullChroma: 55,
+    fromSaturation: 0.3,
+    fullSaturation: 0.48,
+  },
+  /** What is left of a near miss, and of a base quarrel, with a neutral strip between. T, numbers O. */
+  behindStrip: { nearMiss: 0.45, baseQuarrel: 0.6 },
+  /** From this weight on a finding is worth a sentence. */
+  worthSaying: 0.05,
+} as const;
+
+/** The verdict. O, tuned on the written trade cases. */
+export const verdictLimits = {
+  /** Weight from which an unanswered trouble asks for a bridge. */
+  trouble: 0.4,
+  /** Weight from which it pulls the papers apart, if nothing ties them. */
+  serious: 0.6,
+  /** Weight of a tie of colour that holds two papers. */
+  tie: 0.3,
+  /** Weight below which, even with bands widened, nothing comes near to tying them. */
+  nearTie: 0.2,
+} as const;
+
+/** The rest of the page: print, light and dark, warm and cool, weight of the paper. */
+export const pageLimits = {
+  /** Busyness 0–1 from which a print is busy, and below which it is calm. O. */
+  busy: 0.4,
+  calm: 0.22,
+  /** Share-weighted warmth (Ou et al. 2004, neutral = −0.5) away from neutral that counts as leaning. O. */
+  leaning: 0.15,
+  /** L*: a gap that a photograph can sit in. O. */
+  photoGap: 15,
+  /** L*: the least range that keeps a page from looking flat. O. */
+  flatRange: 40,
+  /** Area rule of thumb, 60–30–10. T. */
+  dominant: 0.6,
+  /** How far the largest colour may lie from it before it is said. O. */
+  dominantSlack: 0.15,
+  /** g/m² below which a sheet buckles under glue: mount it. T: older patterned papers of 100–150 g/m². */
+  thinGsm: 150,
+  /** ΔE₀₀ that two inks must have for all, and may not exceed for other eyes, to be told. O. */
+  otherEyesFrom: 20,
+  otherEyesTo: 8,
+  /** Share both inks need for that. O. */
+  otherEyesShare: 0.04,
+  /** Ou–Luo score that is called high or low. O; the model spans about −1.3 to 1.6 over sRGB. */
+  ouLuoHigh: 0.4,
+  ouLuoLow: -0.4,
+  /** Most ties of one kind that get a sentence each. O. */
+  tiesTold: 4,
+} as const;
+
+/** Weights of what is worth knowing and does not decide, −1…1. T, numbers O. */
+export const adviceWeights = {
+  baseAgrees: 0.45,
+  baseApart: 0.1,
+  brightAlike: 0.15,
+  warmAlike: 0.12,
+  warmApart: -0.08,
+  flat: -0.2,
+  range: 0.1,
+  dominance: 0.05,
+  scaleAlike: -0.15,
+  scaleApart: 0.15,
+  bothBusy: -0.25,
+  busyCalm: 0.2,
+  finishAlike: 0.12,
+  finishApart: -0.12,
+  motifAlike: 0.06,
+  motifApart: 0,
+  modelTouching: 0.15,
+  otherEyes: -0.06,
+} as const;
