@@ -1,0 +1,175 @@
+import * as v from 'valibot';
+import { keptName, keptText, limits } from '../notebook/limits.ts';
+import type {
+  Base,
+  Card,
+  Frame,
+  Ink,
+  KeptSide,
+  Part,
+  Plain,
+  Print,
+  ReadOptions,
+  Sheet,
+  Side,
+  Tags,
+  Weight,
+} from '../sheet/model.ts';
+
+/** One schema for every field of T, so that a field added to the model and forgotten here is a compile error. */
+export type EntriesOf<T> = { [K in keyof Required<T>]: v.GenericSchema };
+
+/** What is believed of papers that come from a file or the browser's store: every field by its type and range. */
+
+/** Letters, digits and a few marks, so that an id can stand in an address, an attribute and a file name. */
+export const idSchema = v.pipe(v.string(), v.regex(/^[\w][\w .:~-]{0,99}$/));
+export const nameSchema = v.pipe(v.string(), v.maxLength(limits.text), v.transform(keptName));
+export const textSchema = v.pipe(
+  v.string(),
+  v.transform((text) => keptText(text, limits.text)),
+);
+
+const finite = v.pipe(v.number(), v.finite());
+const between = (low: number, high: number) => v.pipe(v.number(), v.minValue(low), v.maxValue(high));
+const share = between(0, 1);
+const length = between(0, 100_000);
+export const whole = (most: number) => v.pipe(v.number(), v.integer(), v.minValue(0), v.maxValue(most));
+
+const frame = v.strictObject({
+  x: finite,
+  y: finite,
+  width: between(0, 1e6),
+  height: between(0, 1e6),
+} satisfies EntriesOf<Frame>);
+const card = v.strictObject({
+  ...frame.entries,
+  reflectance: v.exactOptional(share),
+} satisfies EntriesOf<Card>);
+
+const readOptions = v.strictObject({
+  mmPerPixel: v.exactOptional(v.pipe(finite, v.gtValue(0))),
+  crop: v.exactOptional(frame),
+  card: v.exactOptional(card),
+} satisfies EntriesOf<ReadOptions>);
+
+const oklch = v.strictTuple([between(-0.5, 1.5), between(0, 2), v.nullable(between(0, 360))]);
+
+const inkEntries = {
+  id: idSchema,
+  hex: v.pipe(v.string(), v.regex(/^#[0-9a-f]{6}$/i)),
+  oklch,
+  name: nameSchema,
+  trade: v.exactOptional(v.nullable(nameSchema)),
+  share,
+  accent: v.boolean(),
+  sure: v.exactOptional(share),
+  special: v.exactOptional(v.picklist(['foil', 'glitter', 'fluorescent', 'pearl'])),
+  byHand: v.exactOptional(v.boolean()),
+} satisfies EntriesOf<Ink>;
+export const inkSchema = v.strictObject(inkEntries) satisfies v.GenericSchema<unknown, Ink>;
+
+const base = v.strictObject({
+  ...inkEntries,
+  kind: v.picklist(['white', 'cream', 'kraft', 'tinted', 'dark']),
+  printed: v.nullable(v.boolean()),
+} satisfies EntriesOf<Base>);
+
+const weight = v.strictObject({
+  gsm: between(0, 10_000),
+  lb: v.exactOptional(between(0, 10_000)),
+  grade: v.exactOptional(v.picklist(['cover', 'text', 'bond', 'index'])),
+  weighed: v.exactOptional(v.boolean()),
+} satisfies EntriesOf<Weight>);
+
+const motifs = [
+  'floral',
+  'leaf',
+  'dot',
+  'stripe',
+  'chevron',
+  'grid',
+  'text',
+  'heart',
+  'star',
+  'wood grain',
+  'patchwork',
+  'bird',
+  'fruit',
+  'map',
+  'abstract',
+] as const;
+
+const tags = v.strictObject({
+  motifs: v.exactOptional(v.pipe(v.array(v.picklist(motifs)), v.maxLength(motifs.length))),
+  finishes: v.exactOptional(
+    v.pipe(
+      v.array(v.picklist(['hand-drawn', 'watercolour', 'flat', 'distressed', 'photographic'])),
+      v.maxLength(5),
+    ),
+  ),
+  weight: v.exactOptional(v.nullable(weight)),
+} satisfies EntriesOf<Tags>);
+
+const inks = v.pipe(v.array(inkSchema), v.maxLength(limits.inks));
+
+export const sideSchema = v.strictObject({
+  file: v.exactOptional(nameSchema),
+  base,
+  inks,
+  print: v.strictObject({
+    busyness: share,
+    repeatMm: v.nullable(length),
+    scale: v.nullable(v.picklist(['small', 'medium', 'large'])),
+  } satisfies EntriesOf<Print>),
+  light: v.strictObject({ known: v.boolean(), note: textSchema }),
+  motif: v.exactOptional(
+    v.strictObject({
+      family: v.picklist(['plain', 'dots', 'stripe', 'grid', 'chevron', 'text', 'organic']),
+      sure: share,
+    }),
+  ),
+  ramps: v.exactOptional(
+    v.pipe(
+      v.array(v.strictObject({ inks: v.pipe(v.array(idSchema), v.maxLength(limits.inks)) })),
+      v.maxLength(limits.inks),
+    ),
+  ),
+  tags: v.exactOptional(tags),
+} satisfies EntriesOf<Side>) satisfies v.GenericSchema<unknown, Side>;
+
+const kept = v.strictObject({
+  reading: sideSchema,
+  pictureId: v.nullable(idSchema),
+  options: v.exactOptional(readOptions),
+} satisfies EntriesOf<KeptSide>) satisfies v.GenericSchema<unknown, KeptSide>;
+
+const sizeMm = v.strictObject({ width: length, height: length });
+
+export const sheetSchema = v.strictObject({
+  id: idSchema,
+  name: nameSchema,
+  sides: v.strictObject({ A: kept, B: v.exactOptional(kept) }),
+  sizeMm,
+  weight: v.nullable(weight),
+  count: between(0, 1_000_000),
+  note: textSchema,
+} satisfies EntriesOf<Sheet>) satisfies v.GenericSchema<unknown, Sheet>;
+
+export const plainSchema = v.strictObject({
+  id: idSchema,
+  name: nameSchema,
+  kind: v.picklist(['cardstock', 'letters', 'ink pad', 'thread', 'tape', 'mist', 'tag']),
+  ink: inkSchema,
+  takesColour: v.exactOptional(v.boolean()),
+  weight: v.exactOptional(v.nullable(weight)),
+} satisfies EntriesOf<Plain>) satisfies v.GenericSchema<unknown, Plain>;
+
+export const partSchema = v.strictObject({
+  id: idSchema,
+  name: nameSchema,
+  sheetId: idSchema,
+  side: v.picklist(['A', 'B']),
+  frame,
+  sizeMm,
+  reading: sideSchema,
+} satisfies EntriesOf<Part>) satisfies v.GenericSchema<unknown, Part>;
