@@ -75,6 +75,8 @@ describe('the house', () => {
     const wrong = imports(src).filter(({ from, link }) => {
       const [here, there] = [roomOf(from.path), link.file === null ? null : roomOf(link.file)];
       if (link.file === null || here === there) return false;
+      // The published tables lie in the cellar: colours are looked up in them, and nothing else is.
+      if (link.file.startsWith('reference-data/')) return here !== 'colour';
       if (there === null || there === 'cli') return true;
       if (here === 'workers' || here === 'cli' || from.path === 'src/index.ts')
         return !pureRooms.includes(there);
@@ -222,7 +224,7 @@ function prose(text: string): string {
   return text.replace(/\{[^{}]*\}/g, ' ').replace(/<[^>]*>/g, ' ');
 }
 
-/** Every circle of imports, as "a → b → a"; what a circle is reached by is left out. */
+/** Circles of imports that are still there when it runs (types are gone by then), as "a → b → a". */
 function circles(files: readonly SourceFile[]): string[] {
   const byPath = new Map(files.map((file) => [file.path, file]));
   const done = new Set<string>();
@@ -231,7 +233,8 @@ function circles(files: readonly SourceFile[]): string[] {
     const at = trail.indexOf(path);
     if (at >= 0) found.push([...trail.slice(at), path].join(' → '));
     if (at >= 0 || done.has(path)) return;
-    for (const link of byPath.get(path)?.imports ?? []) if (link.file) walk(link.file, [...trail, path]);
+    for (const link of byPath.get(path)?.imports ?? [])
+      if (link.file && !link.typeOnly) walk(link.file, [...trail, path]);
     done.add(path);
   };
   for (const { path } of files) walk(path, []);
