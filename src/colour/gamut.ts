@@ -8,8 +8,13 @@ export interface Mapped {
   readonly mapped: boolean;
 }
 
-/** Linear sRGB may leave 0–1 by this much and still count as inside: below a ten-thousandth of an 8-bit step. */
-const slack = 1e-7;
+/**
+ * How far linear sRGB may leave 0–1 and still count as inside: a third of an 8-bit step at most, and less in the dark,
+ * so that nothing drawn shows it. It spans the shallowest part of the hollow beside sRGB blue.
+ */
+function slackAt(l: number): number {
+  return Math.min(1e-4, 1e-3 * l * l * l);
+}
 
 /**
  * The colour with the most chroma, up to the one asked for, that sRGB holds at this lightness and hue.
@@ -84,6 +89,7 @@ function channel({ l, slopes }: Ray, row: readonly [number, number, number], c: 
 }
 
 function inside(ray: Ray, c: number): boolean {
+  const slack = slackAt(ray.l);
   for (const row of rows) {
     const v = channel(ray, row, c);
     if (v < -slack || v > 1 + slack) return false;
