@@ -1,0 +1,32 @@
+/**
+ * The numbers that judge while a side is read, in one place. Distances are in OKLab with a and b doubled
+ * (0.01 ≈ one step of lightness in a hundred). All are our choice, set on drawn sheets with known inks
+ * (tests/support/sheets) and reported by the bench on fresh ones.
+ */
+export const numbers = {
+  /** Side of a histogram cell. */
+  cell: 0.01,
+  /** A window votes while its spread is under this many times the picture's own noise … */
+  flatTimesNoise: 2.2,
+  /** … and never held tighter than this, nor looser than that. */
+  flatFloor: 0.006,
+  flatCeiling: 0.06,
+  /** The part of the windows, by lightness, that is taken for flat when the noise is measured. */
+  noisePercentile: 0.2,
+  /** A hill is its own mode where the pass to a higher one lies under this share of its top. */
+  passUnderTop: 0.55,
+  /** A mode counts from this share of the flat votes. */
+  leastVotes: 0.0008,
+  /** Two inks nearer than this are one. */
+  sameInk: 0.035,
+  /** How far off the line between two inks a mixture may lie. */
+  mixtureOffLine: 0.035,
+  /** A candidate with less of its area inside (all neighbours alike) than this is a rim, not an ink. */
+  leastInside: 0.08,
+  /** Least share of an ink. */
+  leastShare: 0.003,
+  /** An ink under this share is an accent … */
+  accentShare: 0.05,
+  /** … where it stands off the base by at least this. */
+  accentDistance: 0.12,
+} as const;

@@ -1,0 +1,125 @@
+import { labFromOklch, oklchFromTuple } from '../colour/spaces.ts';
+import { countLabels } from './assign.ts';
+import { lightFromCard } from './card.ts';
+import { findInks } from './find-inks.ts';
+import { baseKind, groundOf, groundPrinted } from './ground.ts';
+import { idAt, inkOf } from './ink.ts';
+import type { Base, Ink, Light, PixelImage, Reading, ReadOptions, Side } from './model.ts';
+import type { Mode } from './modes.ts';
+import { numbers } from './numbers.ts';
+import { placesOf } from './places.ts';
+import { blockFor, clampFrame, linearPlanes, oklabPlanes, type Planes } from './planes.ts';
+import { printOf } from './print.ts';
+import { apart } from './settle.ts';
+import { UnreadableImage } from './unreadable.ts';
+
+/** Longer side of a full sheet where no scale is given: 12 in. */
+const sheetMm = 305;
+
+/**
+ * What one face of a sheet is printed with: base, inks with their shares, accents, print scale, and what is known of
+ * the light. The same pixels give the same side.
+ * @throws UnreadableImage where there is nothing to read.
+ */
+export function readSide(image: PixelImage, options: ReadOptions = {}): Side {
+  return readWithPlaces(image, options).side;
+}
+
+/**
+ * As `readSide`, with the places that each ink was read from.
+ * @throws UnreadableImage where there is nothing to read.
+ */
+export function readWithPlaces(image: PixelImage, options: ReadOptions = {}): Reading {
+  refuse(image);
+  const frame = clampFrame(options.crop, image);
+  if (frame.width * frame.height < 2)
+    throw new UnreadableImage('The picture is too small to read: one pixel.');
+  const mmPerPixel = options.mmPerPixel ?? sheetMm / Math.max(frame.width, frame.height);
+  const card = options.card ? lightFromCard(image, options.card) : null;
+  const linear = linearPlanes(image, frame, options.card ?? null, blockFor(frame.width * frame.height));
+  if (!linear.count) throw new UnreadableImage('The picture is fully transparent: there is nothing to read.');
+  const planes = oklabPlanes(linear, card?.matrix ?? null);
+  const found = findInks(planes);
+  return settled(planes, found.colours, found.labels, mmPerPixel, lightNote(card));
+}
+
+function refuse({ data, width, height }: PixelImage): void {
+  if (!(width > 0 && height > 0) || data.length < width * height * 4)
+    throw new UnreadableImage('The picture is empty.');
+  if (width * height < 2) throw new UnreadableImage('The picture is too small to read: one pixel.');
+}
+
+function lightNote(card: { clipped: boolean } | null): Light {
+  if (!card)
+    return {
+      known: false,
+      note: 'No card in the picture: the light is unknown, so whites and creams are as the camera gave them.',
+    };
+  return {
+    known: true,
+    note: card.clipped
+      ? 'Light corrected by the card, which is overexposed: trust light colours less.'
+      : 'Light corrected by the card in the picture.',
+  };
+}
+
+function settled(
+  planes: Planes,
+  colours: readonly Mode[],
+  labels: Uint8Array,
+  mmPerPixel: number,
+  light: Light,
+): Reading {
+  const counts = countLabels(labels, planes.width, planes.height, colours.length);
+  const ground = groundOf(
+    labels,
+    planes.width,
+    planes.height,
+    counts,
+    colours.map((c) => c.l),
+  );
+  const order = colours
+    .map((_, k) => k)
+    .filter((k) => k !== ground)
+    .sort((p, q) => counts.area[q]! - counts.area[p]! || p - q);
+  order.unshift(ground);
+  const shares = sharesOf(order.map((k) => counts.area[k]!));
+  const inks = order.map((k, n): Ink => {
+    const { l, a, b } = colours[k]!;
+    const share = shares[n]!;
+    const accent =
+      n > 0 && share < numbers.accentShare && apart(colours[k]!, colours[ground]!) >= numbers.accentDistance;
+    return inkOf({ l, a: a / 2, b: b / 2 }, idAt(n), share, accent);
+  });
+  const name: number[] = [];
+  order.forEach((k, n) => {
+    name[k] = n;
+  });
+  const places = placesOf(labels, planes.width, planes.height, name);
+  const lightness = order.map((k) => colours[k]!.l);
+  const mmPerPlace = (mmPerPixel * planes.block * planes.width) / places.width;
+  const [first, ...rest] = inks;
+  return {
+    side: { base: baseOf(first!, rest), inks: rest, print: printOf(places, lightness, mmPerPlace), light },
+    places,
+  };
+}
+
+function baseOf(ink: Ink, rest: readonly Ink[]): Base {
+  const lab = labOf(ink);
+  const kind = baseKind(lab);
+  const others = rest.map((other) => ({ lab: labOf(other), share: other.share }));
+  return { ...ink, kind, printed: groundPrinted(kind, lab, others) };
+}
+
+function labOf(ink: Ink): { l: number; a: number; b: number } {
+  return labFromOklch(oklchFromTuple(ink.oklch));
+}
+
+/** Shares in steps of 1/8192, which sum to exactly 1 in floating point too: the first takes what rounding leaves. */
+function sharesOf(areas: readonly number[]): number[] {
+  const total = areas.reduce((s, n) => s + n, 0);
+  const shares = areas.map((n) => Math.round((n / total) * 8192) / 8192);
+  shares[0] = 1 - shares.slice(1).reduce((s, n) => s + n, 0);
+  return shares;
+}

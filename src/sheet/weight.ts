@@ -1,0 +1,34 @@
+import type { Weight, WeightGrade } from './model.ts';
+
+/** g/m² per g-per-in² and pound: 453.59237 g ÷ 500 sheets ÷ 0.00064516 m². */
+const gsmInchSquared = 1406.14;
+
+/** Basic sheet of each grade in in². Source: TAPPI/US trade basis sizes as in the project's paper facts. */
+export const basicSheetIn2: Readonly<Record<WeightGrade, number>> = {
+  cover: 20 * 26,
+  text: 25 * 38,
+  bond: 17 * 22,
+  index: 25.5 * 30.5,
+};
+
+/** Grammage of a weight in pounds. Pounds mean nothing without their grade. */
+export function weightFromPounds(lb: number, grade: WeightGrade): Weight {
+  return { gsm: (lb * gsmInchSquared) / basicSheetIn2[grade], lb, grade };
+}
+
+/** Grammage of one sheet laid on the scales: grams, and its sides in millimetres. */
+export function weightFromScales(grams: number, widthMm: number, heightMm: number): Weight {
+  return { gsm: grams / ((widthMm * heightMm) / 1e6), weighed: true };
+}
+
+/** Pounds of a grammage in a grade. */
+export function poundsOf(gsm: number, grade: WeightGrade): number {
+  return (gsm * basicSheetIn2[grade]) / gsmInchSquared;
+}
+
+/** A weight in words: "216 g/m² (80 lb cover)". */
+export function weightWords(weight: Weight): string {
+  const gsm = `${Math.round(weight.gsm)} g/m²`;
+  if (weight.lb !== undefined && weight.grade) return `${gsm} (${weight.lb} lb ${weight.grade})`;
+  return weight.weighed ? `${gsm} (weighed)` : gsm;
+}
