@@ -95,3 +95,12 @@ export interface Drawing {
   readonly nodes: readonly SceneNode[];
   readonly table: ChartTable;
 }
+
+/** The neutral behind samples: the same three in either theme. */
+export type Surround = 'grey' | 'white' | 'dark';
+
+/** A paper that a chart shows: its side and the name to speak of it. */
+export interface NamedSide {
+  readonly side: import('../sheet/model.ts').Side;
+  readonly name: string;
+}

@@ -1,0 +1,73 @@
+import { css, html, LitElement, nothing } from 'lit';
+import { customElement, property } from 'lit/decorators.js';
+import type { NamedSide, Surround } from '../../src/drawing/model.ts';
+import { lightnessStrip } from '../../src/drawing/strip.ts';
+import { baseStyles, wearTokens } from '../support/tokens.ts';
+import '../support/qw-drawing.ts';
+
+/**
+ * The lightness strip: CIELAB L* from dark to light, a lane for each paper, and the stretch that none of them fills.
+ * On a narrow screen it scrolls sideways and keeps its size.
+ *
+ * @fires qw-point - { inks } of the mark pointed at or focused; none when that ends.
+ * @csspart drawing - the chart with its foot
+ */
+@customElement('qw-strip')
+export class QwStrip extends LitElement {
+  /** The paper that the study starts from, with the name to speak of it. */
+  @property({ attribute: false }) anchor: NamedSide | null = null;
+  /** The paper held against it. */
+  @property({ attribute: false }) candidate: NamedSide | null = null;
+  /** Further candidates, in outline. */
+  @property({ attribute: false }) others: readonly NamedSide[] = [];
+  /** Default 'grey'. */
+  @property({ reflect: true }) surround: Surround = 'grey';
+  /** Ids of the inks to light up. */
+  @property({ attribute: false }) lit: readonly string[] = [];
+
+  static override styles = [
+    baseStyles,
+    css`
+      :host {
+        background: var(--qw-mat);
+      }
+      :host([surround='white']) {
+        background: var(--qw-mat-white);
+      }
+      :host([surround='dark']) {
+        background: var(--qw-mat-dark);
+      }
+      qw-drawing::part(scroll) {
+        overflow-x: auto;
+      }
+      qw-drawing::part(chart) {
+        min-width: 540px;
+      }
+    `,
+  ];
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    wearTokens(this.ownerDocument);
+  }
+
+  protected override render() {
+    if (!this.anchor) return nothing;
+    const drawing = lightnessStrip(
+      { anchor: this.anchor, ...(this.candidate ? { candidate: this.candidate } : {}), others: this.others },
+      { surround: this.surround },
+    );
+    return html`<qw-drawing
+      part="drawing"
+      .drawing=${drawing}
+      .lit=${this.lit}
+      surround=${this.surround}
+    ></qw-drawing>`;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'qw-strip': QwStrip;
+  }
+}

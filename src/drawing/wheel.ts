@@ -1,0 +1,182 @@
+import type { Wheel } from '../colour/model.ts';
+import type { Link } from '../harmony/model.ts';
+import { diamondPath, halfDiagonal, inkMark, radiusFromShare } from './marks.ts';
+import type { Drawing, NamedSide, SceneNode, Surround } from './model.ts';
+import { inkSays, inksOf, inkWords, shareWords } from './says.ts';
+import { type SurroundTones, surroundTones } from './surround.ts';
+import { n } from './torn.ts';
+import { wheelKey } from './wheel-key.ts';
+import { drawnLinks, linkNodes } from './wheel-links.ts';
+import {
+  polar,
+  sitsInHub,
+  type WheelLayout,
+  type WheelPlace,
+  wheelAngleDeg,
+  wheelPlaces,
+} from './wheel-places.ts';
+import { wheelRing } from './wheel-ring.ts';
+import { wheelTable } from './wheel-table.ts';
+
+/** What the wheel shows: one paper, two with their links, and other candidates as outlines. */
+export interface WheelPapers {
+  readonly anchor: NamedSide;
+  readonly candidate?: NamedSide;
+  readonly others?: readonly NamedSide[];
+  /** Links of anchor and candidate; repeats, near misses and opposites are drawn. Default: none. */
+  readonly links?: readonly Link[];
+}
+
+export interface WheelOptions {
+  /** Hue by OKLCH angle or by the twelve-step pigment wheel. Default 'eye'. */
+  readonly wheel?: Wheel;
+  /** Default 'grey'. */
+  readonly surround?: Surround;
+  /** False leaves out the line that explains the marks. Default true. */
+  readonly key?: boolean;
+}
+
+const width = 480;
+const centreX = width / 2;
+const centreY = 186;
+
+/**
+ * The hue wheel: chroma from the hub outward, hue around, neutrals in the hub; discs for the anchor's inks, diamonds
+ * for the candidate's, each of an area that follows its share. Marks that would cover each other are parted, and a
+ * fine line leads from each to its true place. 480 wide, 394 high (364 without the key).
+ */
+export function hueWheel(papers: WheelPapers, options: WheelOptions = {}): Drawing {
+  const { anchor, candidate, others = [] } = papers;
+  const wheel = options.wheel ?? 'eye';
+  const tones = surroundTones(options.surround);
+  const links = candidate ? drawnLinks(papers.links ?? []) : [];
+  const layout = wheelPlaces(
+    anchor.side,
+    candidate?.side,
+    links,
+    wheel,
+    others.map((other) => other.side),
+  );
+  const lines = linkNodes(links, layout.places, tones);
+  const withKey = options.key ?? true;
+  const height = withKey ? 394 : 364;
+  return {
+    width,
+    height,
+    title: candidate ? `Hue wheel of ${anchor.name} and ${candidate.name}` : `Hue wheel of ${anchor.name}`,
+    description: describe(papers, wheel, links.length),
+    nodes: [
+      {
+        type: 'group',
+        x: centreX,
+        y: centreY,
+        children: [
+          ...wheelRing(layout, wheel, tones),
+          ringNote(tones),
+          ...lines.below,
+          ...others.flatMap((other, i) => outlines(other, i, layout, wheel, tones)),
+          ...layout.places.flatMap((place) => leader(place, tones)),
+          ...layout.places.map((place) => markOf(place, papers, tones)),
+          ...lines.above,
+        ],
+      },
+      ...(withKey
+        ? [
+            wheelKey(
+              { candidate: candidate !== undefined, others: others.length > 0, links },
+              centreX,
+              388,
+              tones,
+            ),
+          ]
+        : []),
+    ],
+    table: wheelTable(papers, links, layout, wheel),
+  };
+}
+
+function markOf(place: WheelPlace, papers: WheelPapers, tones: SurroundTones): SceneNode {
+  const paper = place.of === 'anchor' ? papers.anchor : papers.candidate;
+  return inkMark(place.ink, place.of, place, inkSays(place.ink, paper?.name ?? 'the paper'), tones);
+}
+
+/** A parted mark's fine line to its true place, and a small point there. */
+function leader(place: WheelPlace, tones: SurroundTones): SceneNode[] {
+  const distance = Math.hypot(place.x - place.trueX, place.y - place.trueY);
+  if (distance < 3) return [];
+  return [
+    {
+      type: 'line',
+      className: 'leader',
+      x1: n(place.trueX),
+      y1: n(place.trueY),
+      x2: n(place.x),
+      y2: n(place.y),
+      stroke: tones.soft,
+      strokeWidth: 1,
+    },
+    { type: 'circle', className: 'leader', cx: n(place.trueX), cy: n(place.trueY), r: 1.9, fill: tones.soft },
+  ];
+}
+
+/** Another candidate's strong inks as empty diamonds, each with the candidate's number. */
+function outlines(
+  paper: NamedSide,
+  index: number,
+  layout: WheelLayout,
+  wheel: Wheel,
+  tones: SurroundTones,
+): SceneNode[] {
+  const number = index + 1;
+  return inksOf(paper.side)
+    .filter((ink) => !sitsInHub(ink))
+    .map((ink): SceneNode => {
+      const at = polar(wheelAngleDeg(ink.oklch[2] ?? 0, wheel), layout.radiusFromChroma(ink.oklch[1]));
+      const half = halfDiagonal(radiusFromShare(ink.share));
+      return {
+        type: 'group',
+        className: 'outline-mark',
+        mark: {
+          kind: 'ink',
+          inks: [`other-${number}-${ink.id}`],
+          label: `${paper.name}, not drawn in full: ${inkWords(ink)}, ${shareWords(ink.share)}.`,
+        },
+        children: [
+          { type: 'path', d: diamondPath(at.x, at.y, half), fill: '#808080', opacity: 0 },
+          {
+            type: 'path',
+            d: diamondPath(at.x, at.y, half),
+            fill: 'none',
+            stroke: tones.soft,
+            strokeWidth: 1.1,
+            dash: index % 2 === 0 ? [] : [3, 2],
+          },
+        ],
+      };
+    });
+}
+
+/** What a ring is worth, low on the left where no mark comes. */
+function ringNote(tones: SurroundTones): SceneNode {
+  return {
+    type: 'text',
+    x: 16 - centreX,
+    y: 168,
+    text: 'a ring: chroma 0.05',
+    size: 11,
+    face: 'sans',
+    fill: tones.soft,
+  };
+}
+
+function describe(papers: WheelPapers, wheel: Wheel, links: number): string {
+  const whose =
+    wheel === 'eye' ? "the eye's wheel (hue by OKLCH angle)" : "the painter's wheel (twelve pigment steps)";
+  const inks =
+    inksOf(papers.anchor.side).length + (papers.candidate ? inksOf(papers.candidate.side).length : 0);
+  const lines = links === 0 ? '' : ` ${links} ${links === 1 ? 'link is' : 'links are'} drawn.`;
+  return (
+    `${inks} inks on ${whose}. Chroma grows from the hub outward, neutrals sit in the hub, the area of a mark ` +
+    `follows its share.${lines}`
+  );
+}
