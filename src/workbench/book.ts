@@ -1,0 +1,86 @@
+import { applyEdit, type Edit } from '../notebook/edits.ts';
+import { type History, recordStep, redoStep, startHistory, undoStep } from '../notebook/history.ts';
+import type { Notebook } from '../notebook/model.ts';
+import { mergeKeyOf, tellEdit } from '../notebook/tell.ts';
+import type { StateHolder } from './state-holder.ts';
+
+/** The open notebook with its undo. Keeps the state's notebook, leaf and undo fields; calls back with each change. */
+export interface Book {
+  readonly notebook: Notebook;
+  dispatchAll(edits: readonly Edit[], says?: string, mergeKey?: string): void;
+  undo(): void;
+  redo(): void;
+  turnTo(leafId: string): void;
+  /** Puts a notebook in place without a step of undo: on opening. */
+  start(notebook: Notebook, leafId: string | null): void;
+  /** Gives the notebook, and all steps of undo that are of it, another id and title: a copy goes on in its place. */
+  becomeCopy(copy: Notebook): void;
+}
+
+/** Steps of typing join where they follow each other within this time, in ms. */
+const joinMs = 2_000;
+
+export function openBook(
+  holder: StateHolder,
+  onChange: (notebook: Notebook) => void,
+  now = () => Date.now(),
+): Book {
+  let history: History = startHistory(holder.state.notebook);
+  let lastAt = 0;
+  let burst = 0;
+
+  const show = (next: History, leafId = holder.state.leafId) => {
+    const changed = next.present !== history.present;
+    const before = history.present;
+    history = next;
+    holder.set({
+      notebook: next.present,
+      leafId: leafNear(before, next.present, leafId),
+      canUndo: next.past.length > 0,
+      canRedo: next.future.length > 0,
+      undoes: next.past.at(-1)?.says ?? null,
+      redoes: next.future[0]?.says ?? null,
+    });
+    if (changed) onChange(next.present);
+  };
+
+  return {
+    get notebook() {
+      return history.present;
+    },
+    dispatchAll(edits, says, mergeKey) {
+      const first = edits[0];
+      if (first === undefined) return;
+      if (now() - lastAt > joinMs) burst++;
+      lastAt = now();
+      const own = edits.length === 1 ? mergeKeyOf(first) : null;
+      const key = mergeKey ?? (own === null ? null : `${own} ${burst}`);
+      show(recordStep(history, edits.reduce(applyEdit, history.present), says ?? tellEdit(first), key));
+    },
+    undo: () => show(undoStep(history)),
+    redo: () => show(redoStep(history)),
+    turnTo(leafId) {
+      if (history.present.leaves.some((leaf) => leaf.id === leafId)) holder.set({ leafId });
+    },
+    start(notebook, leafId) {
+      history = startHistory(notebook);
+      const known = notebook.leaves.some((leaf) => leaf.id === leafId);
+      show(history, known ? leafId : (notebook.leaves[0]?.id ?? null));
+    },
+    becomeCopy(copy) {
+      const { id: old } = history.present;
+      const renamed = (notebook: Notebook) =>
+        notebook.id === old ? { ...notebook, id: copy.id, title: copy.title } : notebook;
+      const steps = (list: History['past']) =>
+        list.map((step) => ({ ...step, notebook: renamed(step.notebook) }));
+      show({ present: renamed(history.present), past: steps(history.past), future: steps(history.future) });
+    },
+  };
+}
+
+/** The leaf to look at after a change: the same one, or what now stands where it stood. */
+function leafNear(before: Notebook, after: Notebook, leafId: string | null): string | null {
+  if (after.leaves.some((leaf) => leaf.id === leafId)) return leafId;
+  const at = before.id === after.id ? before.leaves.findIndex((leaf) => leaf.id === leafId) : 0;
+  return after.leaves[Math.min(Math.max(at, 0), after.leaves.length - 1)]?.id ?? null;
+}

@@ -1,0 +1,49 @@
+import type { Message, SessionState } from './session-types.ts';
+
+/** Holds the newest snapshot and tells of changes. Changes in one turn of the page are told once. */
+export interface StateHolder {
+  readonly state: SessionState;
+  set(change: Partial<SessionState>): void;
+  subscribe(listener: (state: SessionState) => void): () => void;
+  /** Adds a message; one that says the same already is not said twice. */
+  say(kind: Message['kind'], says: string): void;
+  dismiss(id: string): void;
+}
+
+export function holdState(first: SessionState): StateHolder {
+  const listeners = new Set<(state: SessionState) => void>();
+  let state = first;
+  let told = first;
+  let count = 0;
+
+  const tell = () => {
+    if (told === state) return;
+    told = state;
+    for (const listener of [...listeners]) listener(state);
+  };
+  const set = (change: Partial<SessionState>) => {
+    const keys = Object.keys(change) as (keyof SessionState)[];
+    if (keys.every((key) => state[key] === change[key])) return;
+    state = { ...state, ...change };
+    queueMicrotask(tell);
+  };
+
+  return {
+    get state() {
+      return state;
+    },
+    set,
+    subscribe(listener) {
+      listeners.add(listener);
+      return () => listeners.delete(listener);
+    },
+    say(kind, says) {
+      if (state.messages.some((message) => message.says === says)) return;
+      set({ messages: [...state.messages, { id: `message-${++count}`, kind, says }] });
+    },
+    dismiss(id) {
+      const messages = state.messages.filter((message) => message.id !== id);
+      if (messages.length !== state.messages.length) set({ messages });
+    },
+  };
+}
