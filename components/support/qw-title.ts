@@ -1,0 +1,88 @@
+import { css, html, type PropertyValues } from 'lit';
+import { customElement, property, query } from 'lit/decorators.js';
+import { controls } from './controls.ts';
+import { QwElement } from './element.ts';
+import { emit } from './emit.ts';
+
+/**
+ * A leaf's title, written in place: Enter or leaving it keeps the words, Escape puts the old ones back.
+ * @fires qw-retitle - `{ title }`, when the words have changed
+ */
+@customElement('qw-title')
+export class QwTitle extends QwElement {
+  static override styles = [
+    controls,
+    css`
+      h2 {
+        font: 500 31px/1.16 var(--qw-serif);
+        letter-spacing: -0.012em;
+        text-wrap: balance;
+      }
+      span {
+        display: inline-block;
+        min-width: 3em;
+        padding: 2px 6px;
+        margin: -2px -6px;
+        border-radius: 3px;
+        overflow-wrap: anywhere;
+        cursor: text;
+      }
+      span:hover {
+        background: color-mix(in oklch, var(--qw-ink) 6%, transparent);
+      }
+      span:empty::before {
+        content: attr(data-empty);
+        color: var(--qw-soft);
+      }
+      @media (max-width: 900px) {
+        h2 {
+          font-size: 26px;
+        }
+      }
+    `,
+  ];
+
+  @property() value = '';
+  /** Stands where nothing is written yet. */
+  @property() empty = 'No title yet';
+  @property() label = 'Title of this leaf';
+  /** True where it is not the heading of a leaf. */
+  @property({ type: Boolean }) plain = false;
+  @query('span') private words!: HTMLSpanElement;
+
+  override render() {
+    const words = html`<span
+        role="textbox"
+        tabindex="0"
+        contenteditable="plaintext-only"
+        spellcheck="true"
+        aria-label=${this.label}
+        data-empty=${this.empty}
+        @keydown=${this.onKey}
+        @blur=${this.keep}
+      ></span>`;
+    return this.plain ? words : html`<h2>${words}</h2>`;
+  }
+
+  protected override updated(changed: PropertyValues<this>): void {
+    if (changed.has('value')) this.words.textContent = this.value;
+  }
+
+  private onKey(event: KeyboardEvent): void {
+    if (event.key === 'Enter') {
+      event.preventDefault();
+      this.words.blur();
+    } else if (event.key === 'Escape') {
+      this.words.textContent = this.value;
+      this.words.blur();
+    }
+  }
+
+  private keep(): void {
+    const title = (this.words.textContent ?? '').replace(/\s+/g, ' ').trim();
+    this.words.textContent = title;
+    if (title === this.value) return;
+    this.value = title;
+    emit(this, 'qw-retitle', { title });
+  }
+}
