@@ -1,0 +1,55 @@
+import { css } from 'lit';
+
+/** Where papers and charts lie on the mat: three in a row, or two with the wheel below where it is narrow. */
+export const matsStyles = css`
+  :host {
+    container-type: inline-size;
+  }
+  .surround {
+    background: var(--mat);
+    color: var(--on-mat);
+  }
+  .mats {
+    display: grid;
+    grid-template-columns: minmax(0, 1fr) minmax(0, 1.5fr) minmax(0, 1fr);
+    gap: 10px;
+    align-items: start;
+    padding: 22px 24px 4px;
+  }
+  .mats.papers-only {
+    grid-template-columns: repeat(2, minmax(0, 1fr));
+    gap: 28px;
+    max-width: 820px;
+    padding-bottom: 18px;
+    margin: 0 auto;
+  }
+  :host([alone]) .mats {
+    grid-template-columns: minmax(0, 1fr) minmax(0, 1.3fr);
+    gap: 24px;
+  }
+  .wheel {
+    margin: 0;
+  }
+  .strip {
+    padding: 2px 24px 0;
+    border-top: 1px solid var(--mat-line);
+  }
+  @container (max-width: 560px) {
+    .mats,
+    .mats.papers-only {
+      grid-template-columns: repeat(2, minmax(0, 1fr));
+      gap: 14px;
+      padding: 16px 16px 4px;
+    }
+    :host([alone]) .mats {
+      grid-template-columns: minmax(0, 1fr);
+    }
+    .wheel {
+      grid-column: 1 / -1;
+      order: 3;
+    }
+    .strip {
+      padding: 2px 10px 0;
+    }
+  }
+`;

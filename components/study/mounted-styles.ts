@@ -1,0 +1,66 @@
+import { css } from 'lit';
+
+/** A paper on the mat, its caption, and the dashed place for one that is missing. */
+export const mountedStyles = css`
+  figure {
+    color: var(--on-mat);
+  }
+  .over {
+    outline: 2px dashed var(--on-mat);
+    outline-offset: 6px;
+  }
+  figcaption {
+    margin: 11px 0 8px;
+    font: 14px/1.35 var(--qw-sans);
+  }
+  figcaption span {
+    display: block;
+  }
+  .light {
+    color: var(--on-mat-soft);
+    font-size: 13px;
+  }
+  b {
+    display: block;
+    font: 600 17px/1.2 var(--qw-serif);
+  }
+  .turn {
+    position: relative;
+    text-decoration: underline;
+    text-decoration-thickness: 1px;
+    text-underline-offset: 3px;
+  }
+  .turn::after {
+    content: '';
+    position: absolute;
+    inset: -13px -6px;
+  }
+  .other {
+    font-size: 13px;
+  }
+  .word > span {
+    border-color: color-mix(in oklch, var(--on-mat) 45%, transparent);
+  }
+  :focus-visible {
+    outline-color: var(--on-mat);
+  }
+  .place {
+    display: flex;
+    flex-direction: column;
+    align-items: center;
+    justify-content: center;
+    gap: 6px;
+    width: 100%;
+    aspect-ratio: 1;
+    padding: 16px;
+    border: 1.5px dashed color-mix(in oklch, var(--on-mat) 60%, transparent);
+    text-align: center;
+  }
+  .place:hover {
+    border-style: solid;
+  }
+  .place span {
+    font: 14px/1.35 var(--qw-sans);
+    max-width: 15em;
+  }
+`;

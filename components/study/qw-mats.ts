@@ -1,0 +1,95 @@
+import { html, nothing } from 'lit';
+import { customElement, property } from 'lit/decorators.js';
+import { styleMap } from 'lit/directives/style-map.js';
+import type { Wheel } from '../../src/colour/model.ts';
+import type { NamedSide } from '../../src/drawing/model.ts';
+import { surroundTones } from '../../src/drawing/surround.ts';
+import type { Surround } from '../../src/notebook/model.ts';
+import '../strip/qw-strip.ts';
+import { controls } from '../support/controls.ts';
+import { QwElement } from '../support/element.ts';
+import '../wheel/qw-wheel.ts';
+import { matsStyles } from './mats-styles.ts';
+import './qw-mounted.ts';
+import type { CandidateView, PaperView } from './study-view.ts';
+
+/**
+ * The mats: anchor on the left, candidate on the right, the wheel between them, the strip below, all on the
+ * chosen surround. While the reading keeps quiet only the papers are shown.
+ * @fires qw-turn-over - `{ as, index, side }` · qw-choose-paper - `{ as }` · qw-drop-paper - `{ key, as }`
+ */
+@customElement('qw-mats')
+export class QwMats extends QwElement {
+  static override styles = [controls, matsStyles];
+
+  @property({ attribute: false }) anchor: PaperView | null = null;
+  @property({ attribute: false }) candidates: readonly CandidateView[] = [];
+  /** Index (in the study) of the candidate that is drawn in full. */
+  @property({ type: Number }) shown = -1;
+  @property() wheel: Wheel = 'eye';
+  @property() surround: Surround = 'grey';
+  @property({ attribute: false }) lit: readonly string[] = [];
+  @property({ type: Boolean }) quiet = false;
+  /** True where one paper is looked at by itself, with no place for a candidate. */
+  @property({ type: Boolean, reflect: true }) alone = false;
+
+  override render() {
+    const { anchor, surround } = this;
+    const shown = this.candidates.find(({ index }) => index === this.shown) ?? null;
+    const { mat, text, soft, line } = surroundTones(surround);
+    const tones = { '--mat': mat, '--on-mat': text, '--on-mat-soft': soft, '--mat-line': line };
+    const charts = anchor !== null && !this.quiet;
+    return html`<div class="surround" style=${styleMap(tones)}>
+      <div class="mats ${charts ? '' : 'papers-only'}">
+        ${this.mounted(anchor, 'anchor')}
+        ${charts ? html`<figure class="wheel" aria-label="Hue wheel">${this.wheelOf(anchor, shown)}</figure>` : nothing}
+        ${anchor && !this.alone ? this.mounted(shown, 'candidate') : nothing}
+      </div>
+      ${charts ? this.stripOf(anchor, shown) : nothing}
+    </div>`;
+  }
+
+  private mounted(paper: PaperView | CandidateView | null, as: 'anchor' | 'candidate') {
+    return html`<qw-mounted
+      class=${as}
+      as=${as}
+      .paper=${paper}
+      .index=${paper && 'index' in paper ? paper.index : -1}
+      .surround=${this.surround}
+      .lit=${this.lit}
+      ?quiet=${this.quiet}
+      ?alone=${this.alone}
+    ></qw-mounted>`;
+  }
+
+  private wheelOf(anchor: PaperView, shown: CandidateView | null) {
+    return html`<qw-wheel
+      .anchor=${named(shown ? { ...anchor, side: shown.comparison.anchor } : anchor)}
+      .candidate=${shown ? named(shown) : null}
+      .others=${this.others()}
+      .links=${shown?.comparison.links ?? []}
+      .wheel=${this.wheel}
+      .surround=${this.surround}
+      .lit=${this.lit}
+    ></qw-wheel>`;
+  }
+
+  private stripOf(anchor: PaperView, shown: CandidateView | null) {
+    return html`<div class="strip">
+      <qw-strip
+        .anchor=${named(anchor)}
+        .candidate=${shown ? named(shown) : null}
+        .surround=${this.surround}
+        .lit=${this.lit}
+      ></qw-strip>
+    </div>`;
+  }
+
+  private others(): readonly NamedSide[] {
+    return this.candidates.filter(({ index }) => index !== this.shown).map(named);
+  }
+}
+
+function named({ side, name }: PaperView): NamedSide {
+  return { side, name };
+}

@@ -1,0 +1,95 @@
+import { html, nothing } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import { surroundTones } from '../../src/drawing/surround.ts';
+import type { Surround } from '../../src/notebook/model.ts';
+import '../palette/qw-palette.ts';
+import '../sheet/qw-paper.ts';
+import { controls } from '../support/controls.ts';
+import { QwElement } from '../support/element.ts';
+import { emit } from '../support/emit.ts';
+import { paperType } from '../support/paper-type.ts';
+import { mountedStyles } from './mounted-styles.ts';
+import type { PaperView } from './study-view.ts';
+
+/**
+ * One paper on the mat with what is known of it and its torn chips; or the empty place where one can be put.
+ * @fires qw-turn-over - `{ as, index, side }`
+ * @fires qw-choose-paper - `{ as }` · qw-drop-paper - `{ key, as }`
+ */
+@customElement('qw-mounted')
+export class QwMounted extends QwElement {
+  static override styles = [controls, mountedStyles];
+
+  @property() as: 'anchor' | 'candidate' = 'anchor';
+  @property({ attribute: false }) paper: PaperView | null = null;
+  /** Of a candidate, among the study's candidates. */
+  @property({ type: Number }) index = -1;
+  @property() surround: Surround = 'grey';
+  @property({ attribute: false }) lit: readonly string[] = [];
+  /** Leaves out the chips: the reader looks for herself first. */
+  @property({ type: Boolean }) quiet = false;
+  /** Looked at by itself: not to be exchanged. */
+  @property({ type: Boolean }) alone = false;
+  @state() private over = false;
+
+  override render() {
+    const { text, soft } = surroundTones(this.surround);
+    return html`<figure
+      class=${this.over ? 'over' : ''}
+      style="--on-mat:${text};--on-mat-soft:${soft}"
+      aria-label=${this.alone ? 'Sheet' : this.as === 'anchor' ? 'Anchor' : 'Candidate'}
+      @dragover=${this.onDragOver}
+      @dragleave=${() => (this.over = false)}
+      @drop=${this.onDrop}
+    >
+      ${this.paper ? this.shown(this.paper) : this.place()}
+    </figure>`;
+  }
+
+  private shown(paper: PaperView) {
+    const { side, name, picture, places, facts } = paper;
+    const named = { side, name };
+    return html`<qw-paper .paper=${named} .picture=${picture} .places=${places} .surround=${this.surround} .lit=${this.lit}></qw-paper>
+      <figcaption>
+        <b>${name}</b>
+        <span>${facts.join(' · ')}${this.turn(paper)}</span>
+        <span class="light">${side.light.note}</span>
+      </figcaption>
+      ${this.quiet ? nothing : html`<qw-palette bare .paper=${named} .surround=${this.surround} .lit=${this.lit}></qw-palette>`}
+      <button type="button" class="word other" @click=${this.choose} ?hidden=${this.as === 'candidate' || this.alone}>
+        <span>Another anchor</span>
+      </button>`;
+  }
+
+  private turn({ turnsTo }: PaperView) {
+    if (!turnsTo) return nothing;
+    const turn = () => emit(this, 'qw-turn-over', { as: this.as, index: this.index, side: turnsTo });
+    return html` · <button type="button" class="turn" @click=${turn}>turn to side ${turnsTo}</button>`;
+  }
+
+  private place() {
+    return html`<button type="button" class="place" @click=${this.choose}>
+      <b>${this.as === 'anchor' ? 'The anchor' : 'A candidate'}</b>
+      <span>Drop a picture of a paper here, or choose one</span>
+    </button>`;
+  }
+
+  private choose(): void {
+    emit(this, 'qw-choose-paper', { as: this.as });
+  }
+
+  private onDragOver(event: DragEvent): void {
+    if (!event.dataTransfer?.types.includes(paperType)) return;
+    event.preventDefault();
+    this.over = true;
+  }
+
+  private onDrop(event: DragEvent): void {
+    this.over = false;
+    const key = event.dataTransfer?.getData(paperType);
+    if (!key) return;
+    event.preventDefault();
+    event.stopPropagation();
+    emit(this, 'qw-drop-paper', { key, as: this.as });
+  }
+}

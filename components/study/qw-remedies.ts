@@ -1,0 +1,93 @@
+import { css, html, nothing } from 'lit';
+import { customElement, property } from 'lit/decorators.js';
+import type { Comparison, Remedy, RemedyKind } from '../../src/harmony/model.ts';
+import { controls, ruled } from '../support/controls.ts';
+import { QwElement } from '../support/element.ts';
+import { emit } from '../support/emit.ts';
+import { chipStyle } from './chip-style.ts';
+import { type InkTable, inkTable, withChips } from './sentence.ts';
+import { verdictInSentence } from './words.ts';
+
+/** Remedies that are made with a blade or punch, and so carry the caution. */
+const cut: readonly RemedyKind[] = ['cover', 'trim', 'buffer', 'carry', 'mount'];
+
+/**
+ * What scissors and glue can do for a pair, least work first.
+ * @fires qw-point - `{ inks }`, the inks of the remedy that is pointed at, or none
+ */
+@customElement('qw-remedies')
+export class QwRemedies extends QwElement {
+  static override styles = [controls, ruled, chipStyle, styles()];
+
+  @property({ attribute: false }) comparison: Comparison | null = null;
+
+  override render() {
+    const remedies = this.comparison?.remedies ?? [];
+    if (!this.comparison || remedies.length === 0) return nothing;
+    const table = inkTable(this.comparison.anchor, this.comparison.candidate);
+    return html`<div class="row">
+      <div class="margin" aria-hidden="true"></div>
+      <div class="text">
+        <h3>${this.comparison.verdict === 'holds-together' ? 'What could still be done' : 'What could mend it'}</h3>
+        <ol>
+          ${remedies.map((remedy) => this.card(remedy, table))}
+        </ol>
+        ${
+          remedies.some(({ kind }) => cut.includes(kind))
+            ? html`<p class="care">
+                Cut on a mat, away from the hand that holds; cap the blade after. The tool maker’s own
+                instructions come first.
+              </p>`
+            : nothing
+        }
+      </div>
+    </div>`;
+  }
+
+  private card(remedy: Remedy, table: InkTable) {
+    const point = (inks: readonly string[]) => () => emit(this, 'qw-point', { inks });
+    return html`<li @pointerenter=${point(remedy.inks)} @pointerleave=${point([])}>
+      <h4>${remedy.title}</h4>
+      <p>${withChips(remedy.says, remedy.inks, table)}</p>
+      <small>${remedy.cost} · then: ${verdictInSentence(remedy.verdictAfter)}</small>
+    </li>`;
+  }
+}
+
+function styles() {
+  return css`
+    h3 {
+      margin: 14px 0 10px;
+      font: 600 17px/1.3 var(--qw-serif);
+    }
+    ol {
+      display: grid;
+      grid-template-columns: repeat(auto-fill, minmax(min(210px, 100%), 1fr));
+      gap: 14px;
+    }
+    li {
+      display: flex;
+      flex-direction: column;
+      padding: 13px 15px 14px;
+      border: 1px solid var(--qw-rule);
+    }
+    h4 {
+      font: 600 15.5px/1.35 var(--qw-serif);
+    }
+    li p {
+      font-size: 15.5px;
+      line-height: 1.42;
+    }
+    small {
+      margin-top: auto;
+      padding-top: 8px;
+      font: 13px/1.3 var(--qw-sans);
+      color: var(--qw-soft);
+    }
+    .care {
+      margin-top: 12px;
+      font: 13px/1.4 var(--qw-sans);
+      color: var(--qw-soft);
+    }
+  `;
+}

@@ -1,0 +1,84 @@
+import { css, html, nothing } from 'lit';
+import { customElement, property } from 'lit/decorators.js';
+import type { StudyLeaf, Surround } from '../../src/notebook/model.ts';
+import { controls } from '../support/controls.ts';
+import { QwElement } from '../support/element.ts';
+import { emit } from '../support/emit.ts';
+import '../support/qw-choice.ts';
+
+/**
+ * How a study is looked at: distance, wheel, surround; who speaks first; and a board made of it.
+ * @fires qw-set-distance, qw-set-wheel, qw-set-surround, qw-set-asks-first - `{ value }`
+ * @fires qw-make-board - nothing
+ */
+@customElement('qw-study-tools')
+export class QwStudyTools extends QwElement {
+  static override styles = [
+    controls,
+    css`
+      div {
+        display: flex;
+        flex-wrap: wrap;
+        gap: 0 26px;
+        font: 14.5px/1.25 var(--qw-sans);
+      }
+      label {
+        display: inline-flex;
+        align-items: center;
+        gap: 8px;
+        min-height: 44px;
+        cursor: pointer;
+      }
+      input {
+        width: 17px;
+        height: 17px;
+        margin: 0;
+        accent-color: var(--qw-ink);
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) leaf: StudyLeaf | null = null;
+  @property() surround: Surround = 'grey';
+  /** True where there is a pair to make a board of. */
+  @property({ type: Boolean, attribute: 'has-pair' }) hasPair = false;
+
+  override render() {
+    const { leaf } = this;
+    if (!leaf) return nothing;
+    return html`<div>
+      <qw-choice label="How far apart they lie" .choices=${distances} .value=${leaf.distance} @qw-choose=${this.hand('qw-set-distance')}></qw-choice>
+      <qw-choice label="Which wheel" .choices=${wheels} .value=${leaf.wheel} @qw-choose=${this.hand('qw-set-wheel')}></qw-choice>
+      <qw-choice label="Surround" shows-label .choices=${surrounds} .value=${this.surround} @qw-choose=${this.hand('qw-set-surround')}></qw-choice>
+      <label><input type="checkbox" .checked=${leaf.asksFirst} @change=${this.onAsksFirst} />I say first</label>
+      <button type="button" class="word" ?disabled=${!this.hasPair} @click=${() => emit(this, 'qw-make-board', {})}>
+        <span>Make a board</span>
+      </button>
+    </div>`;
+  }
+
+  private hand(name: string) {
+    return (event: CustomEvent<{ value: string }>): void => {
+      event.stopPropagation();
+      emit(this, name, event.detail);
+    };
+  }
+
+  private onAsksFirst(event: Event): void {
+    emit(this, 'qw-set-asks-first', { value: (event.target as HTMLInputElement).checked });
+  }
+}
+
+const distances = [
+  { value: 'touching', label: 'Touching' },
+  { value: 'apart', label: 'Apart' },
+];
+const wheels = [
+  { value: 'eye', label: 'Eye’s wheel' },
+  { value: 'painter', label: 'Painter’s wheel' },
+];
+const surrounds = [
+  { value: 'grey', label: 'grey' },
+  { value: 'white', label: 'white' },
+  { value: 'dark', label: 'dark' },
+];

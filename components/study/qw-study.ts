@@ -1,0 +1,136 @@
+import { html, nothing } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import type { StudyLeaf, Surround } from '../../src/notebook/model.ts';
+import { controls, ruled } from '../support/controls.ts';
+import { QwElement } from '../support/element.ts';
+import { emit } from '../support/emit.ts';
+import '../support/qw-title.ts';
+import '../support/qw-writing.ts';
+import './qw-candidates.ts';
+import './qw-mats.ts';
+import './qw-opinion.ts';
+import './qw-reasons.ts';
+import './qw-remedies.ts';
+import './qw-study-tools.ts';
+import './qw-verdict.ts';
+import { studyStyles } from './study-styles.ts';
+import { type CandidateView, keepsQuiet, type PaperView } from './study-view.ts';
+import { ledeOf } from './words.ts';
+
+/**
+ * A study: the anchor and one candidate in full, what was found, and what could be done. Pointing at an ink
+ * anywhere lights it up everywhere.
+ * @fires qw-retitle - `{ title }`
+ * @fires qw-write - `{ text }`
+ * @fires qw-say - `{ opinion, index }`
+ * @fires qw-set-distance, qw-set-wheel, qw-set-surround, qw-set-asks-first - `{ value }`
+ * @fires qw-make-board - nothing
+ * @fires qw-choose-paper - `{ as }` · qw-drop-paper - `{ key, as }` · qw-turn-over - `{ as, side }`
+ * @fires qw-show-candidate, qw-remove-candidate - `{ index }`
+ */
+@customElement('qw-study')
+export class QwStudy extends QwElement {
+  static override styles = [controls, ruled, studyStyles];
+
+  @property({ attribute: false }) leaf: StudyLeaf | null = null;
+  @property({ attribute: false }) margin: readonly string[] = [];
+  @property({ attribute: false }) anchor: PaperView | null = null;
+  /** Best first. */
+  @property({ attribute: false }) candidates: readonly CandidateView[] = [];
+  @property() surround: Surround = 'grey';
+  @state() private lit: readonly string[] = [];
+
+  override render() {
+    const { leaf } = this;
+    if (!leaf) return nothing;
+    const shown = this.candidates.find(({ index }) => index === leaf.shown) ?? this.candidates[0] ?? null;
+    const quiet = shown !== null && keepsQuiet(leaf.asksFirst, shown);
+    return html`<div class="page" @qw-point=${this.onPoint}>
+      <div class="row head">
+        <div class="margin">${this.margin.map((line) => html`<span>${line}</span>`)}</div>
+        <div class="text">
+          <qw-title .value=${leaf.title} empty="What do you want to know?"></qw-title>
+          <p class="lede">${ledeOf(leaf, this.candidates.length, this.placeOf(shown))}</p>
+          <qw-study-tools .leaf=${leaf} .surround=${this.surround} ?has-pair=${shown !== null && this.anchor !== null}></qw-study-tools>
+        </div>
+      </div>
+      <div class="wide">
+        <qw-mats
+          .anchor=${this.anchor}
+          .candidates=${this.candidates}
+          .shown=${shown?.index ?? -1}
+          .wheel=${leaf.wheel}
+          .surround=${this.surround}
+          .lit=${this.lit}
+          ?quiet=${quiet}
+        ></qw-mats>
+        ${
+          this.anchor
+            ? html`<qw-candidates .candidates=${this.candidates} .shown=${shown?.index ?? -1} ?asks-first=${leaf.asksFirst}></qw-candidates>`
+            : nothing
+        }
+      </div>
+      <div aria-live="polite" class="unseen">${shown && !quiet ? spoken(shown) : nothing}</div>
+      ${shown ? (quiet ? this.question(shown) : this.answer(shown)) : this.invitation()}
+      <div class="row words">
+        <div class="margin" aria-hidden="true"><b>your words</b></div>
+        <div class="text">
+          <qw-writing
+            label="Your words on this study"
+            prompt="Your own words: they go on the board too."
+            .value=${leaf.text}
+          ></qw-writing>
+        </div>
+      </div>
+    </div>`;
+  }
+
+  private question(shown: CandidateView) {
+    return html`<qw-opinion first .opinion=${shown.opinion} @qw-say=${this.withIndex(shown.index)}></qw-opinion>`;
+  }
+
+  private answer(shown: CandidateView) {
+    const { comparison } = shown;
+    return html`<qw-verdict .comparison=${comparison}></qw-verdict>
+      <qw-reasons .comparison=${comparison} .lit=${this.lit}></qw-reasons>
+      <qw-remedies .comparison=${comparison}></qw-remedies>
+      <qw-opinion
+        .opinion=${shown.opinion}
+        .reading=${comparison.verdict}
+        @qw-say=${this.withIndex(shown.index)}
+      ></qw-opinion>`;
+  }
+
+  private invitation() {
+    return html`<div class="row">
+      <div class="margin" aria-hidden="true"></div>
+      <p class="text invitation">
+        ${
+          this.anchor
+            ? 'Now hold another paper against it: drop a picture on the page, or choose one from the drawer.'
+            : 'Start with the sheet that everything else has to answer: drop its picture on the page, or choose it from the drawer.'
+        }
+      </p>
+    </div>`;
+  }
+
+  private placeOf(shown: CandidateView | null): number {
+    return shown === null ? 0 : this.candidates.indexOf(shown) + 1;
+  }
+
+  private onPoint(event: CustomEvent<{ inks: readonly string[] }>): void {
+    this.lit = event.detail.inks;
+  }
+
+  /** An opinion says what; only the study knows of which candidate. */
+  private withIndex(index: number) {
+    return (event: CustomEvent<{ opinion: object }>): void => {
+      event.stopPropagation();
+      emit(this, 'qw-say', { ...event.detail, index });
+    };
+  }
+}
+
+function spoken({ name, comparison }: CandidateView): string {
+  return `${name}: ${comparison.verdict.replaceAll('-', ' ')}. ${comparison.decision.summary}`;
+}

@@ -1,0 +1,130 @@
+import { css, html, nothing } from 'lit';
+import { customElement, property } from 'lit/decorators.js';
+import type { Comparison } from '../../src/harmony/model.ts';
+import { controls, ruled } from '../support/controls.ts';
+import { QwElement } from '../support/element.ts';
+import { chipStyle } from './chip-style.ts';
+import { inkTable, withChips } from './sentence.ts';
+import { verdictMark } from './verdict-mark.ts';
+import { verdictWords } from './words.ts';
+
+/**
+ * The verdict: its drawn mark, its words, the one sentence under it, and how it was decided.
+ * Draws nothing without a comparison.
+ */
+@customElement('qw-verdict')
+export class QwVerdict extends QwElement {
+  static override styles = [controls, ruled, chipStyle, styles()];
+
+  @property({ attribute: false }) comparison: Comparison | null = null;
+
+  override render() {
+    const { comparison } = this;
+    if (!comparison) return nothing;
+    const { verdict, decision } = comparison;
+    const turned = decision.turnedBy.map((index) => comparison.reasons[index]).filter((found) => !!found);
+    const table = inkTable(comparison.anchor, comparison.candidate);
+    return html`<div class="row">
+      <div class="margin" aria-hidden="true">
+        ${turned.length ? html`<b>turned by</b>${turned.map(({ kind }) => html`<span>${kind}</span>`)}` : nothing}
+      </div>
+      <div class="text">
+        <div class="verdict">
+          ${verdictMark(verdict)}
+          <div>
+            <h3>${verdictWords[verdict]}.</h3>
+            <p>${withChips(decision.summary, [...table.keys()], table)}</p>
+          </div>
+        </div>
+        <details>
+          <summary class="word"><span>How was this decided?</span></summary>
+          <p>${decision.rule}</p>
+          ${
+            turned.length
+              ? html`<p>What turned it:</p>
+                  <ul>
+                    ${turned.map(({ says, inks, figure }) => html`<li>${withChips(says, inks, table)} <small>${figure}</small></li>`)}
+                  </ul>`
+              : nothing
+          }
+          <p class="soft">
+            There is no score. Each reason below is for or against and weighs what its dot shows; a rule turns
+            them into one of three verdicts. Whether it stands out, and whether you like it, are other questions.
+          </p>
+        </details>
+      </div>
+    </div>`;
+  }
+}
+
+function styles() {
+  return css`
+    .margin {
+      padding-top: 10px;
+    }
+    .verdict {
+      display: flex;
+      gap: 20px;
+      align-items: center;
+    }
+    svg {
+      flex: none;
+    }
+    h3 {
+      font: 500 35px/1.1 var(--qw-serif);
+      letter-spacing: -0.015em;
+    }
+    .verdict p {
+      margin-top: 4px;
+      max-width: 37em;
+    }
+    details {
+      margin: 4px 0 14px;
+      max-width: 40em;
+    }
+    summary {
+      cursor: pointer;
+      list-style: none;
+    }
+    summary::-webkit-details-marker {
+      display: none;
+    }
+    details p,
+    details ul {
+      margin: 0 0 10px;
+      font-size: 15.5px;
+    }
+    details li {
+      padding-left: 16px;
+      text-indent: -16px;
+    }
+    details li::before {
+      content: '–';
+      display: inline-block;
+      width: 16px;
+      text-indent: 0;
+    }
+    small {
+      font: 13px/1.3 var(--qw-sans);
+      color: var(--qw-soft);
+      font-variant-numeric: tabular-nums;
+    }
+    .soft {
+      color: var(--qw-soft);
+      font-style: italic;
+    }
+    @container (max-width: 620px) {
+      .verdict {
+        align-items: flex-start;
+        gap: 16px;
+      }
+      .verdict svg {
+        width: 58px;
+        height: auto;
+      }
+      h3 {
+        font-size: 29px;
+      }
+    }
+  `;
+}

@@ -1,0 +1,50 @@
+import { css } from 'lit';
+
+/** How a study leaf is set: the ruled line runs behind, the mats lie across it. */
+export const studyStyles = css`
+  .page {
+    padding: 34px 0 60px;
+  }
+  .head .margin {
+    padding-top: 8px;
+  }
+  .lede {
+    margin: 4px 0 8px;
+    color: var(--qw-soft);
+    font-style: italic;
+  }
+  .wide {
+    position: relative;
+    margin: 8px 40px 26px 28px;
+  }
+  qw-study-tools {
+    margin: 0 -2px;
+  }
+  .invitation {
+    max-width: 36em;
+    padding-bottom: 24px;
+    font-size: 19px;
+  }
+  .words {
+    margin-top: 14px;
+  }
+  .words .margin {
+    padding-top: 12px;
+  }
+  @container (max-width: 820px) {
+    .wide {
+      margin: 8px 28px 24px;
+    }
+  }
+  @container (max-width: 620px) {
+    .page {
+      padding-top: 18px;
+    }
+    .head .margin {
+      padding-top: 0;
+    }
+    .wide {
+      margin: 8px 0 20px;
+    }
+  }
+`;
