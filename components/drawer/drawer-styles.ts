@@ -1,0 +1,123 @@
+import { css } from 'lit';
+
+/** The rail is part of the table; the open drawer lies over the page on the side of the hand. */
+export const drawerStyles = css`
+  :host {
+    font: 14px/1.3 var(--qw-sans);
+  }
+  .rail {
+    display: flex;
+    flex-direction: column;
+    align-items: center;
+    height: 100%;
+    padding: 14px 0 0;
+  }
+  .pull {
+    display: grid;
+    place-items: center;
+    width: 60px;
+    min-height: 84px;
+    border-radius: 3px;
+  }
+  .pull:hover {
+    background: color-mix(in oklch, var(--qw-ink) 6%, transparent);
+  }
+  .pull span {
+    writing-mode: vertical-rl;
+    font: 500 16px/1 var(--qw-serif);
+  }
+  .rail ul {
+    display: flex;
+    flex-direction: column;
+    gap: 10px;
+    width: 100%;
+    min-height: 0;
+    padding: 8px 0 20px;
+    align-items: center;
+    overflow-y: auto;
+    scrollbar-width: none;
+  }
+  .mini {
+    display: block;
+    width: 60px;
+  }
+  .mini:hover {
+    outline: 2px solid var(--qw-ink);
+    outline-offset: 2px;
+  }
+  .panel {
+    display: flex;
+    flex-direction: column;
+    height: 100%;
+    padding: 10px 18px 0;
+    background: var(--qw-leaf);
+    box-shadow: 0 0 24px var(--qw-lift);
+    overflow-y: auto;
+  }
+  .top {
+    display: flex;
+    justify-content: space-between;
+    align-items: center;
+  }
+  h2 {
+    font: 500 22px/1.2 var(--qw-serif);
+  }
+  .find {
+    display: grid;
+    gap: 10px;
+    margin: 8px 0 14px;
+  }
+  .grid {
+    display: grid;
+    grid-template-columns: repeat(3, minmax(0, 1fr));
+    gap: 16px 14px;
+    padding: 4px 4px 32px;
+    margin: 0 -4px;
+  }
+  .one {
+    display: block;
+    width: 100%;
+  }
+  .one:hover qw-miniature {
+    outline: 2px solid var(--qw-hair);
+    outline-offset: 2px;
+  }
+  .picked {
+    grid-column: 1 / -1;
+    order: -1;
+  }
+  .picked .one {
+    display: grid;
+    grid-template-columns: minmax(0, 1fr) minmax(0, 1.2fr);
+    grid-template-rows: auto 1fr;
+    column-gap: 16px;
+  }
+  .picked qw-miniature {
+    grid-row: 1 / 3;
+  }
+  .picked b {
+    font: 600 17px/1.2 var(--qw-serif);
+  }
+  b {
+    display: block;
+    margin-top: 6px;
+    font-weight: 600;
+    line-height: 1.25;
+  }
+  small {
+    display: block;
+    color: var(--qw-soft);
+    font-size: 12.5px;
+  }
+  .ways {
+    display: flex;
+    flex-wrap: wrap;
+    gap: 0 18px;
+    padding: 4px 0 8px;
+    border-bottom: 1px solid var(--qw-rule);
+  }
+  .empty {
+    font: italic 16px/1.5 var(--qw-serif);
+    color: var(--qw-soft);
+  }
+`;

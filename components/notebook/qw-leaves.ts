@@ -1,0 +1,96 @@
+import { html, nothing } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import { repeat } from 'lit/directives/repeat.js';
+import { controls } from '../support/controls.ts';
+import { QwElement } from '../support/element.ts';
+import { emit } from '../support/emit.ts';
+import { leavesStyles } from './leaves-styles.ts';
+
+/** One line of the list of leaves. */
+export interface LeafEntry {
+  readonly id: string;
+  readonly title: string;
+  /** What it is: "study, 3 candidates". */
+  readonly about: string;
+}
+
+/** A kind of leaf that can be added, with the one line that says what it is for. */
+export interface LeafKind {
+  readonly kind: string;
+  readonly label: string;
+  readonly about: string;
+}
+
+/**
+ * The list of leaves, in order, and a way to add one.
+ * @fires qw-add-leaf - `{ kind }`
+ * @fires qw-move-leaf - `{ id, to }`, its index afterwards
+ * @fires qw-remove-leaf - `{ id }`
+ * @fires qw-open-leaf - `{ id }`, beside following the link
+ */
+@customElement('qw-leaves')
+export class QwLeaves extends QwElement {
+  static override styles = [controls, leavesStyles];
+
+  @property({ attribute: false }) leaves: readonly LeafEntry[] = [];
+  @property({ attribute: false }) kinds: readonly LeafKind[] = [];
+  @property() current = '';
+  @state() private adding = false;
+
+  override render() {
+    return html`<nav aria-label="Leaves">
+      ${
+        this.leaves.length
+          ? html`<ol>${repeat(
+              this.leaves,
+              ({ id }) => id,
+              (leaf, index) => this.entry(leaf, index),
+            )}</ol>`
+          : html`<p class="none">No leaves yet. Add one, or drop two papers on the page.</p>`
+      }
+      <button
+        type="button"
+        class="add"
+        aria-expanded=${this.adding}
+        aria-controls="kinds"
+        @click=${() => (this.adding = !this.adding)}
+      >
+        Add a leaf
+      </button>
+      <ul id="kinds" ?hidden=${!this.adding}>
+        ${this.kinds.map(
+          ({ kind, label, about }) =>
+            html`<li><button type="button" class="kind" @click=${() => this.add(kind)}><b>${label}</b><small>${about}</small></button></li>`,
+        )}
+      </ul>
+    </nav>`;
+  }
+
+  private entry({ id, title, about }: LeafEntry, index: number) {
+    const current = id === this.current;
+    return html`<li class="entry ${current ? 'current' : ''}">
+      <a href="#${id}" aria-current=${current ? 'page' : 'false'} @click=${() => emit(this, 'qw-open-leaf', { id })}>
+        <span class="place">${index + 1}</span>
+        <span>${title || 'No title yet'}<small>${about}</small></span>
+      </a>
+      ${current ? this.handles(id, title, index) : nothing}
+    </li>`;
+  }
+
+  private handles(id: string, title: string, index: number) {
+    const last = this.leaves.length - 1;
+    const move = (to: number) => () => emit(this, 'qw-move-leaf', { id, to });
+    return html`<div class="handles" role="group" aria-label="Place of this leaf">
+      <button type="button" ?disabled=${index === 0} aria-label="Move ${title} up" @click=${move(index - 1)}>Up</button>
+      <button type="button" ?disabled=${index === last} aria-label="Move ${title} down" @click=${move(index + 1)}>Down</button>
+      <button type="button" aria-label="Take ${title} out of the notebook" @click=${() => emit(this, 'qw-remove-leaf', { id })}>
+        Take out
+      </button>
+    </div>`;
+  }
+
+  private add(kind: string): void {
+    this.adding = false;
+    emit(this, 'qw-add-leaf', { kind });
+  }
+}

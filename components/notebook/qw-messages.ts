@@ -1,0 +1,122 @@
+import { css, html, nothing } from 'lit';
+import { customElement, property } from 'lit/decorators.js';
+import { repeat } from 'lit/directives/repeat.js';
+import { controls } from '../support/controls.ts';
+import { QwElement } from '../support/element.ts';
+import { emit } from '../support/emit.ts';
+
+/** Something to tell: trouble stays until it is put away. */
+export interface Told {
+  readonly id: string;
+  readonly kind: 'trouble' | 'note';
+  readonly says: string;
+}
+
+/** A picture that is being read. */
+export interface Underway {
+  readonly id: string;
+  readonly fileName: string;
+  /** What is being done: "reading". */
+  readonly stage: string;
+  /** 0–1. */
+  readonly fraction: number;
+}
+
+/**
+ * What the notebook has to tell, and the pictures that are being read, each of which can be stopped.
+ * @fires qw-dismiss - `{ id }`, a message is put away
+ * @fires qw-stop-reading - `{ id }`
+ */
+@customElement('qw-messages')
+export class QwMessages extends QwElement {
+  static override styles = [controls, styles()];
+
+  @property({ attribute: false }) messages: readonly Told[] = [];
+  @property({ attribute: false }) readings: readonly Underway[] = [];
+
+  override render() {
+    return html`<div role="status" aria-label="Messages">
+        ${repeat(
+          this.messages,
+          ({ id }) => id,
+          (message) => this.message(message),
+        )}
+      </div>
+      ${
+        this.readings.length
+          ? html`<ul aria-label="Pictures being read">${repeat(
+              this.readings,
+              ({ id }) => id,
+              (one) => this.underway(one),
+            )}</ul>`
+          : nothing
+      }`;
+  }
+
+  private message({ id, kind, says }: Told) {
+    return html`<div class="told ${kind}">
+      <p role=${kind === 'trouble' ? 'alert' : 'note'}>${says}</p>
+      <button type="button" class="word" aria-label="Put away: ${says}" @click=${() => emit(this, 'qw-dismiss', { id })}>
+        <span>Put away</span>
+      </button>
+    </div>`;
+  }
+
+  private underway({ id, fileName, stage, fraction }: Underway) {
+    const percent = Math.round(fraction * 100);
+    return html`<li class="told">
+      <p>
+        <label for="p-${id}">${fileName}: ${stage}</label>
+        <progress id="p-${id}" max="100" value=${percent}>${percent} %</progress>
+      </p>
+      <button type="button" class="word" aria-label="Stop reading ${fileName}" @click=${() => emit(this, 'qw-stop-reading', { id })}>
+        <span>Stop</span>
+      </button>
+    </li>`;
+  }
+}
+
+function styles() {
+  return css`
+    :host {
+      font: 14.5px/1.35 var(--qw-sans);
+    }
+    .told {
+      display: flex;
+      align-items: center;
+      gap: 16px;
+      margin-top: 8px;
+      padding: 6px 16px;
+      background: var(--qw-leaf);
+      border: 1px solid var(--qw-hair);
+      border-radius: 3px;
+      box-shadow: 0 2px 10px var(--qw-lift);
+    }
+    .trouble {
+      border: 2px solid var(--qw-ink);
+    }
+    .told p {
+      flex: 1;
+      min-width: 0;
+      overflow-wrap: anywhere;
+    }
+    progress {
+      display: block;
+      width: 100%;
+      height: 8px;
+      margin-top: 6px;
+      appearance: none;
+      border: 1px solid var(--qw-hair);
+      background: transparent;
+    }
+    progress::-webkit-progress-bar {
+      background: transparent;
+    }
+    progress::-webkit-progress-value {
+      background: var(--qw-ink);
+    }
+    progress::-moz-progress-bar {
+      background: var(--qw-ink);
+    }
+  `;
+}

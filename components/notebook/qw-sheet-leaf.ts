@@ -1,0 +1,125 @@
+import { css, html, nothing } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import type { SheetLeaf, Surround } from '../../src/notebook/model.ts';
+import '../study/qw-mats.ts';
+import type { PaperView } from '../study/study-view.ts';
+import { controls, ruled } from '../support/controls.ts';
+import { QwElement } from '../support/element.ts';
+import '../support/qw-title.ts';
+import '../support/qw-writing.ts';
+
+/**
+ * One sheet by itself: its sides with their inks, its wheel and strip, and what is noted of it.
+ * @fires qw-retitle - `{ title }` · qw-write - `{ text }`
+ */
+@customElement('qw-sheet-leaf')
+export class QwSheetLeaf extends QwElement {
+  static override styles = [controls, ruled, styles()];
+
+  @property({ attribute: false }) leaf: SheetLeaf | null = null;
+  @property({ attribute: false }) margin: readonly string[] = [];
+  /** Side A, and B where it has one; none where the sheet has left the drawer. */
+  @property({ attribute: false }) sides: readonly PaperView[] = [];
+  @property() surround: Surround = 'grey';
+  @state() private lit: readonly string[] = [];
+  @state() private shown = 0;
+
+  override render() {
+    const { leaf } = this;
+    if (!leaf) return nothing;
+    const side = this.sides[this.shown] ?? this.sides[0];
+    return html`<div class="row head">
+        <div class="margin">${this.margin.map((line) => html`<span>${line}</span>`)}</div>
+        <div class="text"><qw-title .value=${leaf.title}></qw-title></div>
+      </div>
+      ${side ? html`<div class="wide" @qw-point=${this.onPoint}>${this.mat(side)}</div>` : html`<div class="row"><div class="margin"></div><p class="text">This sheet is no longer in the drawer.</p></div>`}
+      ${side ? this.inks(side) : nothing}
+      <div class="row">
+        <div class="margin" aria-hidden="true"><b>your words</b></div>
+        <div class="text">
+          <qw-writing label="Your words on this sheet" prompt="Where it came from, how much is left, what it was kept for." .value=${leaf.text}></qw-writing>
+        </div>
+      </div>`;
+  }
+
+  private mat(side: PaperView) {
+    return html`<qw-mats alone .anchor=${side} .surround=${this.surround} .lit=${this.lit} @qw-turn-over=${this.onTurn}></qw-mats>`;
+  }
+
+  private inks({ side }: PaperView) {
+    return html`<div class="row" @qw-point=${this.onPoint}>
+      <div class="margin" aria-hidden="true"><b>inks</b><span>share of the side</span></div>
+      <ul class="text inks">
+        ${[side.base, ...side.inks].map(
+          ({ id, hex, name, trade, share }) =>
+            html`<li><i style="background:${hex}"></i><span><b>${id}</b> ${trade ?? name}${trade && trade !== name ? html`, <small>${name}</small>` : nothing}</span><span class="share">${(share * 100).toFixed(share < 0.0995 ? 1 : 0)} %</span></li>`,
+        )}
+      </ul>
+    </div>`;
+  }
+
+  private onTurn(event: Event): void {
+    // Only what is looked at changes; no paper of the notebook is turned.
+    event.stopPropagation();
+    this.shown = this.shown === 0 && this.sides.length > 1 ? 1 : 0;
+  }
+
+  private onPoint(event: CustomEvent<{ inks: readonly string[] }>): void {
+    this.lit = event.detail.inks;
+  }
+}
+
+function styles() {
+  return css`
+    :host {
+      padding: 34px 0 60px;
+    }
+    .head .margin {
+      padding-top: 8px;
+    }
+    .wide {
+      margin: 18px 40px 26px 28px;
+    }
+    .inks {
+      margin: 0 0 26px;
+    }
+    li {
+      display: grid;
+      grid-template-columns: 30px minmax(0, 1fr) 60px;
+      align-items: center;
+      gap: 12px;
+      max-width: 36em;
+      padding: 5px 0;
+      border-bottom: 1px solid var(--qw-rule);
+    }
+    li i {
+      height: 26px;
+      box-shadow: 0 0 0 0.5px oklch(0.5 0 0 / 0.4);
+    }
+    li b {
+      display: inline-block;
+      min-width: 1.3em;
+      font: 600 14px/1 var(--qw-sans);
+    }
+    small {
+      color: var(--qw-soft);
+      font-size: 14px;
+    }
+    .share {
+      font: 14px/1 var(--qw-sans);
+      font-variant-numeric: tabular-nums;
+      text-align: right;
+    }
+    @container (max-width: 620px) {
+      :host {
+        padding-top: 18px;
+      }
+      .wide {
+        margin: 14px 0 20px;
+      }
+      .inks {
+        padding: 0 18px;
+      }
+    }
+  `;
+}
