@@ -24,6 +24,7 @@ const heavy = [
 
 export default defineConfig({
   base: './',
+  publicDir: 'components/shell/static',
   build: {
     target: 'es2022',
     outDir: 'dist',
