@@ -207,3 +207,36 @@ export interface Part {
   readonly sizeMm: SizeMm;
   readonly reading: Side;
 }
+
+/** A place on a picture, as fractions 0–1 of its width and height. */
+export interface Spot {
+  readonly x: number;
+  readonly y: number;
+}
+
+/** The corners of a sheet on a picture, clockwise from the sheet's top left. */
+export type Corners = readonly [Spot, Spot, Spot, Spot];
+
+/** Why an ink is set aside. */
+export type AsideReason = 'shadow' | 'shine' | 'table' | 'dirt' | 'not printed';
+
+/**
+ * One correction of a reading by the user's hand. Inks are named by the ids that they have when the correction is made;
+ * spots lie on the sheet's picture.
+ */
+export type HandChange =
+  | { readonly kind: 'rename'; readonly ink: string; readonly name: string }
+  /** `from` becomes part of `into`, which keeps its colour. */
+  | { readonly kind: 'merge'; readonly from: string; readonly into: string }
+  /** One ink that is two: with a spot, the second has the colour that lies there. */
+  | { readonly kind: 'split'; readonly ink: string; readonly spot?: Spot }
+  /** Keeps an ink as it is, whatever a later reading says. */
+  | { readonly kind: 'keep'; readonly ink: string }
+  | { readonly kind: 'set-aside'; readonly ink: string; readonly reason: AsideReason }
+  /** `share` 0–1 of the side. */
+  | { readonly kind: 'set-share'; readonly ink: string; readonly share: number }
+  /** An ink that was missed: read at a spot, or a colour that is told because no picture shows it. */
+  | { readonly kind: 'add'; readonly spot: Spot }
+  | { readonly kind: 'add'; readonly hex: string; readonly special?: SpecialFinish }
+  /** The ink's colour is the one at this spot. */
+  | { readonly kind: 'move-spot'; readonly ink: string; readonly spot: Spot };
