@@ -1,0 +1,141 @@
+import { beforeEach, describe, expect, it } from 'vitest';
+import '../../components/study/qw-study.ts';
+import type { CandidateView } from '../../components/study/study-view.ts';
+import { anchorView, candidateView, needsABridge, study } from '../support/hand-made.ts';
+import { axeTroubles, drawn, heard, standAlone, within } from '../support/stand-alone.ts';
+
+const pair = { leaf: study, anchor: anchorView, candidates: [candidateView], margin: ['leaf 3', 'saved'] };
+
+describe('a study', () => {
+  it.each(['light', 'dark'] as const)('has nothing that axe finds, in %s', async (look) => {
+    await standAlone('qw-study', pair, look);
+    expect(await axeTroubles()).toEqual([]);
+  });
+
+  it('has nothing that axe finds while it has no paper yet, and says what to do', async () => {
+    const element = await standAlone('qw-study', { leaf: { ...study, anchor: null, candidates: [] } });
+    expect(await axeTroubles()).toEqual([]);
+    expect(within(element, '.invitation').textContent).toMatch(/drop its picture on the page/);
+  });
+
+  it('draws anew when a property changes', async () => {
+    const element = await standAlone<HTMLElement & { candidates: readonly CandidateView[] }>(
+      'qw-study',
+      pair,
+    );
+    expect(within(element, 'qw-verdict', 'h3').textContent).toBe('Needs a bridge.');
+    const holds = { ...needsABridge, verdict: 'holds-together' } as const;
+    element.candidates = [{ ...candidateView, comparison: holds }];
+    await drawn(element);
+    expect(within(element, 'qw-verdict', 'h3').textContent).toBe('Holds together.');
+  });
+
+  it('lights up everywhere the inks of a reason that is stepped to', async () => {
+    const element = await standAlone('qw-study', pair);
+    within(element, 'qw-reasons', '.dot').focus();
+    await drawn(element);
+    for (const chart of ['qw-wheel', 'qw-strip']) {
+      expect(within<HTMLElement & { lit: string[] }>(element, 'qw-mats', chart).lit).toEqual(['C', 'c']);
+    }
+    expect(within<HTMLElement & { lit: string[] }>(element, 'qw-mats', '.candidate').lit).toEqual(['C', 'c']);
+  });
+
+  it('marks the reasons that speak of an ink that is pointed at in a chart', async () => {
+    const element = await standAlone('qw-study', pair);
+    const wheel = within(element, 'qw-mats', 'qw-wheel');
+    wheel.dispatchEvent(
+      new CustomEvent('qw-point', { detail: { inks: ['D'] }, bubbles: true, composed: true }),
+    );
+    await drawn(element);
+    const lit = [...(within(element, 'qw-reasons').shadowRoot?.querySelectorAll('li.lit') ?? [])];
+    expect(lit.map((reason) => reason.querySelector('p')?.textContent)).toEqual([
+      expect.stringContaining('aqua repeats'),
+    ]);
+  });
+
+  it('keeps the inks of a reason lit until the same is pressed again', async () => {
+    const element = await standAlone('qw-study', pair);
+    const dot = within<HTMLButtonElement>(element, 'qw-reasons', '.dot');
+    dot.click();
+    await drawn(element);
+    expect(dot.getAttribute('aria-pressed')).toBe('true');
+    const points = heard<{ inks: string[] }>(element, 'qw-point');
+    within(element, 'qw-reasons', 'ol').dispatchEvent(new PointerEvent('pointerleave'));
+    expect(points.at(-1)?.inks).toEqual(['C', 'c']);
+  });
+
+  it('hides verdict, reasons, remedies and charts until the reader has said hers', async () => {
+    const element = await standAlone<HTMLElement & { candidates: readonly CandidateView[] }>('qw-study', {
+      ...pair,
+      leaf: { ...study, asksFirst: true },
+    });
+    expect(await axeTroubles()).toEqual([]);
+    const root = element.shadowRoot!;
+    for (const hidden of ['qw-verdict', 'qw-reasons', 'qw-remedies'])
+      expect(root.querySelector(hidden)).toBeNull();
+    expect(within(element, 'qw-mats').shadowRoot!.querySelector('qw-wheel')).toBeNull();
+    expect(within(element, 'qw-candidates').shadowRoot!.textContent).toContain('you say first');
+    expect(root.textContent).not.toContain('bridge');
+
+    const said = heard<{ opinion: object; index: number }>(element, 'qw-say');
+    within(element, 'qw-opinion', '.answers button:nth-child(3)').click();
+    expect(said).toEqual([{ opinion: { verdict: 'pulls-apart' }, index: 0 }]);
+
+    element.candidates = [{ ...candidateView, opinion: { verdict: 'pulls-apart', likes: null } }];
+    await drawn(element);
+    expect(within(element, 'qw-verdict', 'h3').textContent).toBe('Needs a bridge.');
+    expect(within(element, 'qw-opinion', '.found').textContent).toMatch(
+      /You say it pulls apart; the reading says it needs a bridge/,
+    );
+  });
+
+  it('tells which distance, wheel and surround are asked for', async () => {
+    const element = await standAlone('qw-study', pair);
+    const asked = ['qw-set-distance', 'qw-set-wheel', 'qw-set-surround'].map((name) =>
+      heard<{ value: string }>(element, name),
+    );
+    const choices = within(element, 'qw-study-tools').shadowRoot!.querySelectorAll('qw-choice');
+    for (const [place, radio] of [
+      [0, 0],
+      [1, 1],
+      [2, 2],
+    ] as const) {
+      choices[place]!.shadowRoot!.querySelectorAll('input')[radio]!.click();
+    }
+    expect(asked.map(([first]) => first?.value)).toEqual(['touching', 'painter', 'dark']);
+  });
+
+  it('asks for a board, for another paper, and to turn a sheet over', async () => {
+    const element = await standAlone('qw-study', pair);
+    const [board, paper, turn] = ['qw-make-board', 'qw-choose-paper', 'qw-turn-over'].map((name) =>
+      heard(element, name),
+    );
+    within(element, 'qw-study-tools', 'button').click();
+    within(element, 'qw-candidates', '.drop').click();
+    within(element, 'qw-mats', '.candidate', '.turn').click();
+    expect([board?.length, paper, turn]).toEqual([
+      1,
+      [{ as: 'candidate' }],
+      [{ as: 'candidate', index: 0, side: 'B' }],
+    ]);
+  });
+});
+
+describe('an opinion', () => {
+  beforeEach(async () => {
+    await import('../../components/study/qw-opinion.ts');
+  });
+
+  it('is taken back by pressing it again, and liking is kept apart from it', async () => {
+    const element = await standAlone('qw-opinion', {
+      opinion: { verdict: 'pulls-apart', likes: true },
+      reading: 'pulls-apart',
+    });
+    const said = heard<{ opinion: object }>(element, 'qw-say');
+    const [verdict, liking] = element.shadowRoot!.querySelectorAll('.answers');
+    verdict!.querySelectorAll('button')[2]!.click();
+    liking!.querySelectorAll('button')[1]!.click();
+    expect(said).toEqual([{ opinion: { verdict: null } }, { opinion: { likes: false } }]);
+    expect(within(element, '.found').textContent).toMatch(/agree/);
+  });
+});
