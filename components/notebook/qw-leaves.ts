@@ -81,9 +81,9 @@ export class QwLeaves extends QwElement {
     const last = this.leaves.length - 1;
     const move = (to: number) => () => emit(this, 'qw-move-leaf', { id, to });
     return html`<div class="handles" role="group" aria-label="Place of this leaf">
-      <button type="button" ?disabled=${index === 0} aria-label="Move ${title} up" @click=${move(index - 1)}>Up</button>
-      <button type="button" ?disabled=${index === last} aria-label="Move ${title} down" @click=${move(index + 1)}>Down</button>
-      <button type="button" aria-label="Take ${title} out of the notebook" @click=${() => emit(this, 'qw-remove-leaf', { id })}>
+      <button type="button" ?disabled=${index === 0} aria-label="Up: ${title}" @click=${move(index - 1)}>Up</button>
+      <button type="button" ?disabled=${index === last} aria-label="Down: ${title}" @click=${move(index + 1)}>Down</button>
+      <button type="button" aria-label="Take out: ${title}" @click=${() => emit(this, 'qw-remove-leaf', { id })}>
         Take out
       </button>
     </div>`;

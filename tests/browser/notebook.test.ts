@@ -1,0 +1,160 @@
+import { describe, expect, it } from 'vitest';
+import '../../components/notebook/qw-board-leaf.ts';
+import '../../components/notebook/qw-empty.ts';
+import '../../components/notebook/qw-leaves.ts';
+import '../../components/notebook/qw-messages.ts';
+import '../../components/notebook/qw-note.ts';
+import '../../components/notebook/qw-sheet-leaf.ts';
+import '../../components/notebook/qw-sources.ts';
+import '../../components/notebook/qw-upkeep.ts';
+import { anchorView } from '../support/hand-made.ts';
+import { axeTroubles, drawn, heard, standAlone, within } from '../support/stand-alone.ts';
+
+const leaves = [
+  { id: 'a', title: 'What is left', about: 'note' },
+  { id: 'b', title: '', about: 'study, 1 candidate' },
+];
+const note = { id: 'n', kind: 'note', title: 'Old stock', text: 'Nine sheets.' };
+const board = {
+  id: 'b',
+  kind: 'board',
+  title: 'For Thursday',
+  studyId: 's',
+  candidate: null,
+  words: '',
+  size: 'square',
+};
+const svg = '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 10 10"><title>x</title></svg>';
+const source = {
+  id: 's-1',
+  short: 'Someone 1901',
+  full: 'Someone, A title.',
+  kind: 'published',
+  what: 'A table.',
+};
+
+/** Each element of the family as it mostly stands, and as it stands with nothing. */
+const shown: [name: string, tag: string, properties: Record<string, unknown>][] = [
+  [
+    'the list of leaves',
+    'qw-leaves',
+    { leaves, current: 'a', kinds: [{ kind: 'note', label: 'Note', about: 'words' }] },
+  ],
+  ['an empty list of leaves', 'qw-leaves', {}],
+  ['a note', 'qw-note', { leaf: note, margin: ['leaf 1'] }],
+  ['a board', 'qw-board-leaf', { leaf: board, svg }],
+  ['a board without a pair', 'qw-board-leaf', { leaf: board }],
+  [
+    'a sheet',
+    'qw-sheet-leaf',
+    { leaf: { id: 'l', kind: 'sheet', title: 'Bunting', sheetId: 's', text: '' }, sides: [anchorView] },
+  ],
+  ['the sources', 'qw-sources', { sources: [source], current: 's-1' }],
+  [
+    'messages and readings',
+    'qw-messages',
+    {
+      messages: [{ id: 'm', kind: 'trouble', says: 'That file is empty.' }],
+      readings: [{ id: 'r', fileName: 'a.png', stage: 'reading', fraction: 0.4 }],
+    },
+  ],
+  ['the upkeep', 'qw-upkeep', {}],
+  ['an empty notebook', 'qw-empty', {}],
+];
+
+describe('the elements of a notebook', () => {
+  it.each(shown)('%s has nothing that axe finds, in either light', async (_name, tag, properties) => {
+    for (const look of ['light', 'dark'] as const) {
+      await standAlone(tag, properties, look);
+      expect(await axeTroubles()).toEqual([]);
+    }
+  });
+});
+
+describe('the list of leaves', () => {
+  it('links to every leaf in order and says which is open', async () => {
+    const element = await standAlone('qw-leaves', { leaves, current: 'b' });
+    const links = [...element.shadowRoot!.querySelectorAll('a')];
+    expect(links.map((link) => link.getAttribute('href'))).toEqual(['#a', '#b']);
+    expect(links.map((link) => link.getAttribute('aria-current'))).toEqual(['false', 'page']);
+    expect(links[1]!.textContent).toContain('No title yet');
+  });
+
+  it('asks for a new leaf, for another place, and to take a leaf out', async () => {
+    const element = await standAlone('qw-leaves', {
+      leaves,
+      current: 'b',
+      kinds: [{ kind: 'note', label: 'Note', about: '' }],
+    });
+    const asked = ['qw-add-leaf', 'qw-move-leaf', 'qw-remove-leaf'].map((name) => heard(element, name));
+    within(element, '.add').click();
+    await drawn(element);
+    within(element, '.kind').click();
+    const [up, , out] = element.shadowRoot!.querySelectorAll<HTMLButtonElement>('.handles button');
+    up!.click();
+    out!.click();
+    expect(asked).toEqual([[{ kind: 'note' }], [{ id: 'b', to: 0 }], [{ id: 'b' }]]);
+  });
+});
+
+describe('a title', () => {
+  it('keeps what was written on Enter, and puts the old words back on Escape', async () => {
+    const element = await standAlone('qw-note', { leaf: note });
+    const titles = heard(element, 'qw-retitle');
+    const words = within(element, 'qw-title', 'span');
+    words.focus();
+    words.textContent = '  New  stock ';
+    words.dispatchEvent(new KeyboardEvent('keydown', { key: 'Enter', bubbles: true }));
+    expect(titles).toEqual([{ title: 'New stock' }]);
+    words.focus();
+    words.textContent = 'A slip';
+    words.dispatchEvent(new KeyboardEvent('keydown', { key: 'Escape', bubbles: true }));
+    expect(words.textContent).toBe('New stock');
+    expect(titles).toHaveLength(1);
+  });
+});
+
+describe('a note', () => {
+  it('hands on what is written when it is left', async () => {
+    const element = await standAlone('qw-note', { leaf: note });
+    const texts = heard(element, 'qw-write');
+    const text = within<HTMLTextAreaElement>(element, 'qw-writing', 'textarea');
+    text.focus();
+    text.value = 'Eight sheets.';
+    text.dispatchEvent(new InputEvent('input'));
+    text.blur();
+    expect(texts).toEqual([{ text: 'Eight sheets.' }]);
+  });
+});
+
+describe('a board', () => {
+  it('asks for each kind of file and for another size', async () => {
+    const element = await standAlone('qw-board-leaf', { leaf: board, svg });
+    const [saved, sizes] = [heard<{ as: string }>(element, 'qw-save-board'), heard(element, 'qw-set-size')];
+    for (const button of element.shadowRoot!.querySelectorAll<HTMLButtonElement>('.ways button'))
+      button.click();
+    within(element, 'qw-choice').shadowRoot!.querySelectorAll('input')[1]!.click();
+    expect(saved.map(({ as }) => as)).toEqual(['png', 'pdf', 'svg']);
+    expect(sizes).toEqual([{ value: 'a4' }]);
+  });
+});
+
+describe('messages', () => {
+  it('say trouble at once, and can be put away; a reading can be stopped', async () => {
+    const element = await standAlone('qw-messages', shown.find(([, tag]) => tag === 'qw-messages')![2]);
+    const asked = ['qw-dismiss', 'qw-stop-reading'].map((name) => heard(element, name));
+    expect(within(element, '[role=alert]').textContent).toBe('That file is empty.');
+    for (const button of element.shadowRoot!.querySelectorAll('button')) button.click();
+    expect(asked).toEqual([[{ id: 'm' }], [{ id: 'r' }]]);
+  });
+});
+
+describe('the sources', () => {
+  it('turn to the entry that was asked for', async () => {
+    const element = await standAlone('qw-sources', {
+      sources: [source, { ...source, id: 's-2' }],
+      current: 's-2',
+    });
+    expect(element.shadowRoot!.activeElement?.id).toBe('s-2');
+  });
+});
