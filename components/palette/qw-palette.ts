@@ -26,7 +26,8 @@ export class QwPalette extends LitElement {
   @state() private room = 300;
   private readonly watcher = new ResizeObserver(([entry]) => {
     const width = Math.round(entry?.contentRect.width ?? 0);
-    if (width > 0) this.room = width;
+    // In the next frame: a new height inside the same one would be reported as a loop.
+    if (width > 0) requestAnimationFrame(() => (this.room = width));
   });
 
   static override styles = [baseStyles];

@@ -1,0 +1,68 @@
+import { afterEach, expect, test } from 'vitest';
+import { bunting, ledger } from '../../components/support/sample-papers.ts';
+import '../../components/palette/qw-palette.ts';
+import {
+  axeFinds,
+  chartMarks,
+  chartRoot,
+  drawn,
+  listen,
+  markThatSays,
+  pointAt,
+  press,
+  show,
+} from './charts-kit.ts';
+
+afterEach(() => document.body.replaceChildren());
+
+test.each(['grey', 'white', 'dark'] as const)('axe finds nothing in the palette on %s', async (surround) => {
+  await show('qw-palette', { paper: bunting, surround });
+  expect(await axeFinds()).toEqual([]);
+});
+
+test('each chip is an image that reads as a sentence', async () => {
+  const palette = await show('qw-palette', { paper: bunting });
+  expect(chartMarks(palette).map((m) => m.getAttribute('role'))).toEqual(new Array(6).fill('img'));
+  expect(markThatSays(palette, 'Coral (C)').getAttribute('aria-label')).toContain('of Regatta bunting');
+});
+
+test('arrow keys move from chip to chip and send each ink', async () => {
+  const palette = await show('qw-palette', { paper: bunting });
+  const heard = listen(palette);
+  markThatSays(palette, 'Cream (A)').focus();
+  press(chartRoot(palette), 'ArrowRight');
+  await drawn(palette);
+  press(chartRoot(palette), 'ArrowRight');
+  expect(heard).toEqual(['A', 'B', 'C']);
+});
+
+test('pointing at a chip sends its ink and lights it', async () => {
+  const palette = await show('qw-palette', { paper: bunting });
+  const heard = listen(palette);
+  pointAt(markThatSays(palette, 'Navy (B)'));
+  await drawn(palette);
+  expect(heard).toEqual(['B']);
+  expect(markThatSays(palette, 'Navy (B)').classList.contains('lit')).toBe(true);
+  expect(markThatSays(palette, 'Coral (C)').classList.contains('quiet')).toBe(true);
+});
+
+test('chips are laid out anew for the room there is, letters keeping their size', async () => {
+  const palette = await show('qw-palette', { paper: bunting });
+  const letter = () => chartRoot(palette).querySelector('text')!.getBoundingClientRect().height;
+  palette.style.width = '260px';
+  await new Promise((done) => setTimeout(done, 120));
+  await drawn(palette);
+  const narrow = letter();
+  palette.style.width = '520px';
+  await new Promise((done) => setTimeout(done, 120));
+  await drawn(palette);
+  expect(Math.abs(letter() - narrow)).toBeLessThan(1);
+});
+
+test('a new paper redraws, and a bare palette has no table', async () => {
+  const palette = await show('qw-palette', { paper: bunting, bare: true });
+  expect(chartRoot(palette).querySelector('button')).toBeNull();
+  palette.paper = ledger;
+  await drawn(palette);
+  expect(chartMarks(palette)).toHaveLength(5);
+});

@@ -1,0 +1,64 @@
+import { afterEach, expect, test } from 'vitest';
+import { bunting, dahlia, ledger } from '../../components/support/sample-papers.ts';
+import '../../components/strip/qw-strip.ts';
+import {
+  axeFinds,
+  chartMarks,
+  chartRoot,
+  drawn,
+  listen,
+  markThatSays,
+  pointAt,
+  press,
+  show,
+} from './charts-kit.ts';
+
+const pair = { anchor: bunting, candidate: ledger };
+
+afterEach(() => document.body.replaceChildren());
+
+test.each(['grey', 'white', 'dark'] as const)('axe finds nothing in the strip on %s', async (surround) => {
+  await show('qw-strip', { ...pair, others: [dahlia], surround });
+  expect(await axeFinds()).toEqual([]);
+});
+
+test('the strip is a named group whose chips read as sentences with their lightness', async () => {
+  const strip = await show('qw-strip', pair);
+  expect(chartRoot(strip).querySelector('svg')!.getAttribute('aria-label')).toBe(
+    'Lightness of Regatta bunting and Quayside ledger',
+  );
+  expect(markThatSays(strip, 'Navy (B)').getAttribute('aria-label')).toMatch(/lightness L\* 24\.$/);
+});
+
+test('arrow keys walk along the chips and stop at the ends', async () => {
+  const strip = await show('qw-strip', pair);
+  const heard = listen(strip);
+  markThatSays(strip, 'Cream (A)').focus();
+  press(chartRoot(strip), 'ArrowLeft');
+  press(chartRoot(strip), 'End');
+  press(chartRoot(strip), 'ArrowDown');
+  expect(heard).toEqual(['A', 'e']);
+});
+
+test('pointing at a chip sends its ink', async () => {
+  const strip = await show('qw-strip', pair);
+  const heard = listen(strip);
+  pointAt(markThatSays(strip, 'Raspberry (c)').querySelector('rect')!);
+  expect(heard).toEqual(['c']);
+});
+
+test('lit chips stand out and a new paper redraws', async () => {
+  const strip = await show('qw-strip', { ...pair, lit: ['D', 'b'] });
+  expect(chartMarks(strip).filter((m) => m.classList.contains('lit'))).toHaveLength(2);
+  strip.candidate = dahlia;
+  await drawn(strip);
+  expect(markThatSays(strip, 'Plum (b)')).toBeTruthy();
+});
+
+test('on a narrow page the strip scrolls inside itself and the page does not', async () => {
+  const strip = await show('qw-strip', pair);
+  strip.style.width = '340px';
+  const scroller = chartRoot(strip).querySelector('[part=scroll]')!;
+  expect(scroller.scrollWidth).toBeGreaterThan(scroller.clientWidth);
+  expect(strip.scrollWidth).toBeLessThanOrEqual(340);
+});
