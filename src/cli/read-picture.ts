@@ -1,0 +1,65 @@
+import type { Frame, PixelImage, ReadOptions, Side } from '../sheet/model.ts';
+import { readSide } from '../sheet/read-side.ts';
+import { UnreadableImage } from '../sheet/unreadable.ts';
+import type { PictureOrder } from './arguments.ts';
+import { type Decoded, decode } from './decode.ts';
+import { Trouble } from './trouble.ts';
+
+/** A picture that was named, its side, and the pixels that were read. */
+export interface ReadPicture {
+  readonly file: string;
+  readonly side: Side;
+  readonly image: PixelImage;
+  /** The part of `image` that is the sheet, or null for all of it. */
+  readonly crop: Frame | null;
+}
+
+/**
+ * Opens a picture and reads its side.
+ * @throws Trouble in one sentence that names the file.
+ */
+export async function readPicture(order: PictureOrder, folder: string): Promise<ReadPicture> {
+  const decoded = await decode(order.file, folder);
+  const { crop, card } = order;
+  for (const [what, frame] of [
+    ['crop', crop],
+    ['card', card],
+  ] as const) {
+    if (frame && !liesIn(frame, decoded)) {
+      throw new Trouble(
+        `The ${what} reaches outside ${order.file}, which has ${decoded.width} × ${decoded.height} pixels.`,
+      );
+    }
+  }
+  const { scale, image } = decoded;
+  const options: ReadOptions = {
+    ...(order.widthMm ? { mmPerPixel: order.widthMm / ((crop?.width ?? decoded.width) * scale) } : {}),
+    ...(crop ? { crop: scaled(crop, scale) } : {}),
+    ...(card ? { card: { ...card, ...scaled(card, scale) } } : {}),
+  };
+  try {
+    return { file: order.file, side: readSide(image, options), image, crop: options.crop ?? null };
+  } catch (error) {
+    if (error instanceof UnreadableImage) throw new Trouble(`${order.file}: ${lowerFirst(error.message)}`);
+    throw error;
+  }
+}
+
+function liesIn({ x, y, width, height }: Frame, decoded: Decoded): boolean {
+  return x + width <= decoded.width && y + height <= decoded.height;
+}
+
+function scaled(frame: Frame, scale: number): Frame {
+  if (scale === 1) return frame;
+  const [x, y] = [Math.round(frame.x * scale), Math.round(frame.y * scale)];
+  return {
+    x,
+    y,
+    width: Math.max(1, Math.round((frame.x + frame.width) * scale) - x),
+    height: Math.max(1, Math.round((frame.y + frame.height) * scale) - y),
+  };
+}
+
+function lowerFirst(text: string): string {
+  return text.charAt(0).toLowerCase() + text.slice(1);
+}

@@ -1,0 +1,74 @@
+import type { Comparison, Reason, Remedy, Verdict } from '../harmony/model.ts';
+import type { Ink, Side } from '../sheet/model.ts';
+import { inkWord } from '../sheet/words.ts';
+import type { Placed } from './study-json.ts';
+
+/** Columns that a line of the report fills at most. */
+const columns = 88;
+
+/** A study in plain words, for a terminal: the papers, then each candidate with its verdict, reasons and remedies. */
+export function report(anchorFile: string, anchor: Side, candidates: readonly Placed[]): string {
+  const parts = [`Anchor: ${anchorFile}\n${palette(anchor)}`];
+  candidates.forEach(({ file, comparison }, i) => {
+    const place = candidates.length > 1 ? `${i + 1}. ` : '';
+    parts.push(`${place}${file}: ${verdictWords[comparison.verdict]}\n${told(comparison)}`);
+  });
+  return `${parts.join('\n\n')}\n`;
+}
+
+const verdictWords: Readonly<Record<Verdict, string>> = {
+  'holds-together': 'holds together',
+  'needs-a-bridge': 'needs a bridge',
+  'pulls-apart': 'pulls apart',
+};
+
+function told({ candidate, decision, reasons, remedies }: Comparison): string {
+  const parts = [wrapped(decision.summary, '  '), palette(candidate), reasons.map(reasonTold).join('\n')];
+  if (remedies.length > 0) parts.push(`  What could mend it\n${remedies.map(remedyTold).join('\n')}`);
+  return parts.filter((part) => part !== '').join('\n\n');
+}
+
+function palette({ base, inks, print, light }: Side): string {
+  const lines = [
+    inkTold(base, `base, ${base.kind}`),
+    ...inks.map((ink) => inkTold(ink, ink.accent ? 'accent' : 'ink')),
+  ];
+  const repeat = print.repeatMm === null ? '' : `, repeats every ${Math.round(print.repeatMm)} mm`;
+  const scale = print.scale === null ? '' : `, ${print.scale} print`;
+  lines.push(wrapped(`Busyness ${print.busyness.toFixed(2)}${scale}${repeat}. ${light.note}`, '  '));
+  return lines.join('\n');
+}
+
+function inkTold(ink: Ink, what: string): string {
+  const share = `${(ink.share * 100).toFixed(ink.share < 0.1 ? 1 : 0)} %`;
+  const word = inkWord(ink);
+  const name = word === ink.name ? word : `${word} (${ink.name})`;
+  return `  ${ink.id}  ${ink.hex}  ${share.padStart(6)}  ${name}, ${what}`;
+}
+
+function reasonTold({ weighs, says, figure, source }: Reason): string {
+  const mark = weighs > 0 ? '+' : weighs < 0 ? '−' : '·';
+  const margin = [figure, source].filter((part) => part !== '').join(' · ');
+  return `${wrapped(says, `  ${mark} `, '    ')}\n${wrapped(margin, '      ')}`;
+}
+
+function remedyTold({ title, says, cost, verdictAfter }: Remedy): string {
+  const end = [cost, `then: ${verdictWords[verdictAfter]}`].filter((part) => part !== '').join(' · ');
+  return `${wrapped(`${title}: ${says}`, '  – ', '    ')}\n${wrapped(end, '      ')}`;
+}
+
+/** Text broken between words so that no line is longer than the report is wide. */
+function wrapped(text: string, first: string, rest = first): string {
+  const lines: string[] = [];
+  let line = first;
+  let empty = true;
+  for (const word of text.split(/\s+/)) {
+    if (!empty && line.length + 1 + word.length > columns) {
+      lines.push(line);
+      [line, empty] = [rest, true];
+    }
+    line += empty ? word : ` ${word}`;
+    empty = false;
+  }
+  return [...lines, line].join('\n');
+}

@@ -1,0 +1,182 @@
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import sharp, { type Sharp } from 'sharp';
+import { afterAll, describe, expect, it } from 'vitest';
+import { decode } from '../../src/cli/decode.ts';
+import { readPicture } from '../../src/cli/read-picture.ts';
+import { Trouble } from '../../src/cli/trouble.ts';
+
+const folder = mkdtempSync(join(tmpdir(), 'quirewise-decode-'));
+afterAll(() => rmSync(folder, { recursive: true, force: true }));
+
+/** Left half coral, right half navy, 40 × 24. */
+function halves(): Sharp {
+  const data = Buffer.alloc(40 * 24 * 3);
+  for (let i = 0; i < 40 * 24; i += 1) data.set(i % 40 < 20 ? [226, 111, 87] : [34, 53, 90], i * 3);
+  return sharp(data, { raw: { width: 40, height: 24, channels: 3 } });
+}
+
+function put(name: string, bytes: Uint8Array | string): string {
+  writeFileSync(join(folder, name), bytes);
+  return name;
+}
+
+function at({ image }: Awaited<ReturnType<typeof decode>>, x: number, y: number): number[] {
+  return [...image.data.slice((y * image.width + x) * 4, (y * image.width + x) * 4 + 4)];
+}
+
+function near(found: number[], wanted: number[], within: number): void {
+  wanted.forEach(
+    (value, i) =>
+      void expect(Math.abs(found[i]! - value), `${found} is not ${wanted}`).toBeLessThanOrEqual(within),
+  );
+}
+
+describe('opening a picture in the terminal', () => {
+  it.each([
+    ['png', () => halves().png(), 0],
+    ['jpg', () => halves().jpeg({ quality: 95, chromaSubsampling: '4:4:4' }), 3],
+    ['webp', () => halves().webp({ lossless: true }), 1],
+    ['tif', () => halves().tiff({ compression: 'lzw' }), 0],
+    ['16.tif', () => halves().toColourspace('rgb16').tiff({ compression: 'lzw' }), 1],
+    ['16.png', () => halves().toColourspace('rgb16').png(), 1],
+    ['avif', () => halves().avif({ quality: 95, chromaSubsampling: '4:4:4' }), 3],
+  ] as const)('opens a .%s as the colours that were drawn', async (ending, made, within) => {
+    const picture = await decode(put(`halves.${ending}`, await made().toBuffer()), folder);
+    expect([picture.image.width, picture.image.height, picture.scale]).toEqual([40, 24, 1]);
+    near(at(picture, 5, 12), [226, 111, 87, 255], within);
+    near(at(picture, 34, 12), [34, 53, 90, 255], within);
+  });
+
+  it('turns a picture upright, as its orientation says', async () => {
+    // EXIF orientation 6: the top of what was photographed is on the right (CIPA DC-008, tag 274).
+    const bytes = await halves().withMetadata({ orientation: 6 }).jpeg({ quality: 95 }).toBuffer();
+    const picture = await decode(put('turned.jpg', bytes), folder);
+    expect([picture.image.width, picture.image.height]).toEqual([24, 40]);
+    near(at(picture, 12, 5), [226, 111, 87, 255], 4);
+    near(at(picture, 12, 34), [34, 53, 90, 255], 4);
+  });
+
+  it('brings a wide-gamut picture to sRGB', async () => {
+    const p3 = await halves().withIccProfile('p3').png().toBuffer();
+    // The bytes differ, because Display P3 numbers are smaller for the same colour; what is seen does not.
+    const stored = await sharp(p3, { ignoreIcc: true }).raw().toBuffer();
+    expect(Math.abs(stored[1]! - 111)).toBeGreaterThan(5);
+    near(at(await decode(put('p3.png', p3), folder), 5, 12), [226, 111, 87, 255], 2);
+  });
+
+  it('keeps what shows through', async () => {
+    const half = await sharp({
+      create: { width: 8, height: 8, channels: 4, background: { r: 200, g: 40, b: 40, alpha: 0.5 } },
+    })
+      .png()
+      .toBuffer();
+    near(at(await decode(put('clear.png', half), folder), 3, 3), [200, 40, 40, 128], 1);
+  });
+
+  it('opens a grey picture', async () => {
+    const grey = await sharp({ create: { width: 8, height: 8, channels: 3, background: '#777777' } })
+      .toColourspace('b-w')
+      .png()
+      .toBuffer();
+    near(at(await decode(put('grey.png', grey), folder), 3, 3), [119, 119, 119, 255], 0);
+  });
+
+  it('reduces a large picture in linear light, and says by how much', async () => {
+    // One-pixel checks of black and white: half the light of white is 188 in sRGB (IEC 61966-2-1).
+    const [width, height] = [5200, 4000];
+    const data = Buffer.alloc(width * height);
+    for (let y = 0; y < height; y += 1)
+      for (let x = 0; x < width; x += 1) data[y * width + x] = (x + y) % 2 ? 255 : 0;
+    const bytes = await sharp(data, { raw: { width, height, channels: 1 } })
+      .png({ compressionLevel: 1 })
+      .toBuffer();
+    const picture = await decode(put('large.png', bytes), folder);
+    const { image, scale } = picture;
+    expect(image.width * image.height).toBeLessThanOrEqual(12.01e6);
+    expect(scale).toBeCloseTo(Math.sqrt(12e6 / (width * height)), 3);
+    let sum = 0;
+    for (let i = 0; i < image.data.length; i += 4) sum += image.data[i]!;
+    // The mean of the encoded values scatters about 188 where a reduced pixel is not quite half covered.
+    expect(sum / (image.data.length / 4)).toBeGreaterThan(178);
+  });
+
+  it.each([
+    ['that is missing', () => 'missing.png', /no file missing\.png/],
+    ['that is empty', () => put('empty.png', ''), /empty/],
+    ['of text', () => put('text.png', 'These are words, and no picture.'), /not a picture/],
+    [
+      'of a kind that is not opened',
+      () => put('a.svg', '<svg xmlns="http://www.w3.org/2000/svg" width="9" height="9"/>'),
+      /SVG/,
+    ],
+    ['that is a folder', () => '.', /folder/],
+  ])('refuses a file %s in one sentence', async (_, file, says) => {
+    const trouble = await decode(file(), folder).catch((error: unknown) => error);
+    expect(trouble).toBeInstanceOf(Trouble);
+    expect((trouble as Trouble).message).toMatch(says);
+    expect((trouble as Trouble).message).toMatch(/^[^\n]+\.$/);
+  });
+
+  it.each(['png', 'jpeg', 'webp', 'tiff', 'avif'] as const)(
+    'refuses a %s that is cut short',
+    async (format) => {
+      const noise = Buffer.from(Uint8Array.from({ length: 120 * 120 * 3 }, (_, i) => (i * 7919) % 251));
+      const whole = await sharp(noise, { raw: { width: 120, height: 120, channels: 3 } })
+        .toFormat(format)
+        .toBuffer();
+      const file = put(`torn.${format}`, whole.subarray(0, Math.floor(whole.length * 0.6)));
+      await expect(decode(file, folder)).rejects.toThrow(Trouble);
+      await expect(decode(file, folder)).rejects.toThrow(/^[^\n]+\.$/);
+    },
+  );
+
+  it('refuses more than 200 million pixels before it opens them', async () => {
+    const header = await sharp({ create: { width: 20, height: 20, channels: 3, background: 'red' } })
+      .png()
+      .toBuffer();
+    // Width and height stand in the IHDR chunk (PNG, third edition, 11.2.1), and its checksum after them.
+    header.writeUInt32BE(20000, 16);
+    header.writeUInt32BE(20000, 20);
+    header.writeUInt32BE(crc32(header.subarray(12, 29)), 29);
+    await expect(decode(put('huge.png', header), folder)).rejects.toThrow(/400 million pixels/);
+  });
+});
+
+describe('reading a picture in the terminal', () => {
+  it.each([
+    ['of one pixel', 1, '#cc3344ff', /too small/],
+    ['that is fully transparent', 60, '#cc334400', /transparent/],
+  ])('refuses one %s in one sentence that names the file', async (what, size, background, says) => {
+    const bytes = await sharp({ create: { width: size, height: size, channels: 4, background } })
+      .png()
+      .toBuffer();
+    const file = put(`${what.replaceAll(' ', '-')}.png`, bytes);
+    await expect(readPicture({ file }, folder)).rejects.toThrow(says);
+    await expect(readPicture({ file }, folder)).rejects.toThrow(file);
+    await expect(readPicture({ file }, folder)).rejects.toThrow(/^[^\n]+\.$/);
+  });
+
+  it('reads only the crop, and refuses one that reaches outside', async () => {
+    const file = put('cropped.png', await halves().resize(400, 240, { kernel: 'nearest' }).png().toBuffer());
+    const { side } = await readPicture({ file, crop: { x: 0, y: 0, width: 190, height: 240 } }, folder);
+    expect(side.inks).toEqual([]);
+    expect(side.base.hex).toBe('#e26f57');
+    await expect(
+      readPicture({ file, crop: { x: 300, y: 0, width: 101, height: 10 } }, folder),
+    ).rejects.toThrow(/outside/);
+    await expect(
+      readPicture({ file, card: { x: 0, y: 200, width: 10, height: 50 } }, folder),
+    ).rejects.toThrow(/card/);
+  });
+});
+
+function crc32(bytes: Uint8Array): number {
+  let crc = 0xffffffff;
+  for (const byte of bytes) {
+    crc ^= byte;
+    for (let k = 0; k < 8; k += 1) crc = crc & 1 ? 0xedb88320 ^ (crc >>> 1) : crc >>> 1;
+  }
+  return (crc ^ 0xffffffff) >>> 0;
+}
