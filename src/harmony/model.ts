@@ -97,7 +97,20 @@ export interface Remedy {
   readonly cost: string;
   /** Cuts, roughly; remedies are ordered by it. */
   readonly effort: number;
+  /** The same as changes that can be tried on screen; `verdictAfter` is what comparing again then gives. */
+  readonly changes?: readonly Change[];
 }
+
+/** One thing done to a pair on screen, before the scissors: pure, and undone by leaving it out. Ids are the comparison's. */
+export type Change =
+  | { readonly kind: 'cover'; readonly of: Role; readonly ink: string; readonly with: Ink }
+  | { readonly kind: 'trim'; readonly of: Role; readonly ink: string; readonly toShare?: number }
+  | { readonly kind: 'recolour'; readonly of: Role; readonly ink: string; readonly to: Ink }
+  | { readonly kind: 'add'; readonly of: Role; readonly ink: Ink; readonly share: number }
+  | { readonly kind: 'strip'; readonly ink: Ink }
+  | { readonly kind: 'replace'; readonly of: Role; readonly side: Side };
+
+export type Role = 'anchor' | 'candidate';
 
 /** Two sides compared. The screen, the terminal, the board and the exercise all read this one value. */
 export interface Comparison {
@@ -112,6 +125,18 @@ export interface Comparison {
   /** Weightiest first, troubles before ties of equal weight. */
   readonly reasons: readonly Reason[];
   readonly remedies: readonly Remedy[];
+  /** What a ranking goes by after the verdict. */
+  readonly standing?: Standing;
+}
+
+/** The numbers of the order in a ranking, after the verdict: first by worst, then answered, then intrudes. */
+export interface Standing {
+  /** Weight of the worst unanswered trouble, 0–1; less is better. */
+  readonly worst: number;
+  /** Share of the anchor's inks that something on the candidate answers, 0–1; more is better. */
+  readonly answered: number;
+  /** Share of the candidate that nothing on the anchor answers and that is no neutral, 0–1; less is better. */
+  readonly intrudes: number;
 }
 
 /** What the person has to mend with; harmony does not know the drawer and gets it as this value. */
@@ -135,6 +160,8 @@ export interface CompareOptions {
   /** The other side of the candidate, where there is one: makes 'turn' possible. */
   readonly otherSide?: Side;
   readonly owned?: Owned;
+  /** True where a neutral strip or mat lies between the two; they then count as apart. Default false. */
+  readonly strip?: boolean;
   /** Skip the search for remedies. Default false. */
   readonly withoutRemedies?: boolean;
 }

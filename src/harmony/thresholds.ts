@@ -39,6 +39,10 @@ export const inkLimits = {
   quietChroma: 15,
   /** Share under which an ink is an accent. T. */
   accentShare: 0.05,
+  /** C*ab above which no neutral lies near. Kraft ends at 40. O. */
+  clearOfNeutralsChroma: 48,
+  /** ΔE₀₀ within which a neutral is near: a third of the hue counts at each. O. */
+  nearNeutralDeltaE: [1.5, 3, 4.5],
   /** C*ab at which colour starts to weigh at all, and at which it weighs in full. O. */
   tintFrom: 8,
   tintFull: 20,
@@ -169,3 +173,29 @@ export const adviceWeights = {
   modelTouching: 0.15,
   otherEyes: -0.06,
 } as const;
+
+/** Effort, roughly in cuts; a remedy of less effort stands first. T, numbers O. */
+export const remedyEffort = {
+  turn: 0.2,
+  swap: 0.5,
+  strip: 1,
+  carry: 2,
+  trim: 2.5,
+  punch: 3,
+  pieces: 5,
+  mat: 4,
+  /** The anchor is the old sheet: what cuts into it costs more. */
+  anchorExtra: 1.5,
+  /** Share of a side up to which an ink can be cut away and leave something to use. */
+  trimUpToShare: 0.6,
+  /** Remedies shown at most, and found at least where a pair does not hold. */
+  most: 6,
+  least: 2,
+} as const;
+
+/** Share of a sheet that two small pieces add to it. O. */
+export const carriedShare = 0.03;
+/** Share of a sheet that a mat 3–5 mm wide shows around it: 4 × 300 × 4 ÷ 300². O. */
+export const matShare = 0.05;
+/** Neutrals that any shop has, for a strip where none is owned. O. */
+export const neutralHexes = { kraft: '#c9a878', grey: '#9a9a98' } as const;

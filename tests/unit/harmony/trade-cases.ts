@@ -34,7 +34,10 @@ export const tradeCases: readonly TradeCase[] = [
     anchor: bunting,
     candidate: bunting,
     verdicts: holds,
-    names: [['repeat', 'for'], ['base agreement', 'for']],
+    names: [
+      ['repeat', 'for'],
+      ['base agreement', 'for'],
+    ],
     never: ['stray', 'base quarrel'],
   },
   {
@@ -63,7 +66,10 @@ export const tradeCases: readonly TradeCase[] = [
     anchor: onCream([c.navy, 0.2]),
     candidate: { base: 'white', hex: c.coolWhite, inks: [[c.navyToo, 0.2]] },
     verdicts: bridge,
-    names: [['base quarrel', 'against'], ['repeat', 'for']],
+    names: [
+      ['base quarrel', 'against'],
+      ['repeat', 'for'],
+    ],
     never: ['base agreement'],
   },
   {
@@ -80,10 +86,19 @@ export const tradeCases: readonly TradeCase[] = [
     candidate: {
       base: 'cream',
       hex: c.oldCream,
-      inks: [[c.aquaToo, 0.28], [c.raspberry, 0.04], [c.navyToo, 0.02], [c.grey, 0.02]],
+      inks: [
+        [c.aquaToo, 0.28],
+        [c.raspberry, 0.04],
+        [c.navyToo, 0.02],
+        [c.grey, 0.02],
+      ],
     },
     verdicts: bridge,
-    names: [['near miss', 'against'], ['repeat', 'for'], ['base agreement', 'for']],
+    names: [
+      ['near miss', 'against'],
+      ['repeat', 'for'],
+      ['base agreement', 'for'],
+    ],
   },
   {
     name: 'coral with a not-quite raspberry, and nothing else, does not hold',
@@ -189,7 +204,10 @@ export const tradeCases: readonly TradeCase[] = [
     anchor: onCream([c.coral, 0.25], [c.aqua, 0.1]),
     candidate: onCream([c.coral, 0.1], [c.violet, 0.25]),
     verdicts: notHolds,
-    names: [['stray', 'against'], ['repeat', 'for']],
+    names: [
+      ['stray', 'against'],
+      ['repeat', 'for'],
+    ],
   },
   {
     name: 'a little violet beside its own yellow is tolerated',
@@ -305,7 +323,14 @@ export const tradeCases: readonly TradeCase[] = [
   },
   {
     name: 'a chalkboard print holds with a white print in the same brights',
-    anchor: { base: 'dark', hex: c.charcoal, inks: [[c.yellow, 0.1], [c.aqua, 0.1]] },
+    anchor: {
+      base: 'dark',
+      hex: c.charcoal,
+      inks: [
+        [c.yellow, 0.1],
+        [c.aqua, 0.1],
+      ],
+    },
     candidate: onWhite([c.yellow, 0.15], [c.aquaToo, 0.2]),
     verdicts: holds,
     names: [['repeat', 'for']],
@@ -344,14 +369,20 @@ export const tradeCases: readonly TradeCase[] = [
     anchor: { ...bunting, busyness: 0.62, scale: 'large', repeatMm: 90 },
     candidate: { ...bunting, busyness: 0.6, scale: 'large', repeatMm: 84 },
     verdicts: notApart,
-    names: [['busyness', 'against'], ['print scale', 'against']],
+    names: [
+      ['busyness', 'against'],
+      ['print scale', 'against'],
+    ],
   },
   {
     name: 'one busy print and one calm one is as it should be',
     anchor: { ...bunting, busyness: 0.6, scale: 'large', repeatMm: 90 },
     candidate: { ...onCream([c.navyToo, 0.2]), busyness: 0.12, scale: 'small', repeatMm: 8 },
     verdicts: holds,
-    names: [['busyness', 'for'], ['print scale', 'for']],
+    names: [
+      ['busyness', 'for'],
+      ['print scale', 'for'],
+    ],
   },
   {
     name: 'a warm sheet and a cool sheet with navy in both are told so',
@@ -365,7 +396,10 @@ export const tradeCases: readonly TradeCase[] = [
     anchor: { ...bunting, tags: { finishes: ['watercolour'], motifs: ['floral'] } },
     candidate: { ...bunting, tags: { finishes: ['watercolour'], motifs: ['floral'] } },
     verdicts: holds,
-    names: [['finish', 'for'], ['motif', 'any']],
+    names: [
+      ['finish', 'for'],
+      ['motif', 'any'],
+    ],
   },
   {
     name: 'a distressed print beside a photographic one is told so',

@@ -1,0 +1,133 @@
+import { wordOf } from './ink-word.ts';
+import type { MeasuredInk } from './measured.ts';
+import type { Decision, Reason } from './model.ts';
+import type { Told } from './reasons/build.ts';
+import * as sentences from './sentences.ts';
+import { verdictLimits } from './thresholds.ts';
+import type { Trouble } from './troubles.ts';
+
+/** How the verdict was reached: its rule, the one or two reasons that turned it, and a sentence under it. */
+export function decisionOf(told: Told, reasons: readonly Reason[]): Decision {
+  return { rule: ruleSentence(told), turnedBy: turnedBy(told, reasons), summary: summaryOf(told, reasons) };
+}
+
+function ruleSentence({ judgement: { rule, troubles, tie } }: Told): string {
+  const worst = troubles[0];
+  switch (rule) {
+    case 'apart':
+      return sentences.rules.apart(worst!.kind, worst!.weight, verdictLimits.serious);
+    case 'trouble':
+      return sentences.rules.trouble(worst!.kind, worst!.weight, verdictLimits.trouble);
+    case 'quiet':
+      return sentences.rules.quiet();
+    case 'tied':
+      return sentences.rules.tied(tie!.tied.link.kind, tie!.weight, verdictLimits.tie);
+    case 'untied':
+      return sentences.rules.untied(verdictLimits.tie);
+  }
+}
+
+function turnedBy({ judgement: { rule, troubles, tie } }: Told, reasons: readonly Reason[]): number[] {
+  const found = (at: number) => (at < 0 ? [] : [at]);
+  const ofTrouble = (trouble: Trouble) => {
+    const ids = inksOf(trouble).map((ink) => ink.id);
+    return reasons.findIndex(
+      ({ kind, inks }) => kind === trouble.kind && ids.every((id) => inks.includes(id)),
+    );
+  };
+  switch (rule) {
+    case 'apart':
+    case 'trouble': {
+      const standing = troubles.filter((trouble) => trouble.weight >= verdictLimits.trouble);
+      const at = standing.flatMap((trouble) => found(ofTrouble(trouble)));
+      return [...new Set(at)].slice(0, 2);
+    }
+    case 'quiet':
+      return found(reasons.findIndex(({ kind }) => kind === 'base agreement' || kind === 'repeated neutral'));
+    case 'tied': {
+      const ends = [tie!.tied.a.id, tie!.tied.b.id];
+      const exact = reasons.findIndex(
+        ({ kind, inks, weighs }) =>
+          weighs > 0 && kind !== 'dominance' && ends.every((id) => inks.includes(id)),
+      );
+      return found(exact >= 0 ? exact : reasons.findIndex(({ weighs }) => weighs > 0));
+    }
+    case 'untied':
+      return [];
+  }
+}
+
+function summaryOf(told: Told, reasons: readonly Reason[]): string {
+  const { judgement, pair, names } = told;
+  const worst = judgement.troubles[0];
+  const ties = tieWords(told, reasons);
+  const tied = sentences.listed(ties);
+  switch (judgement.rule) {
+    case 'quiet': {
+      const quiet = pair.candidate.quiet ? names.candidate : names.anchor;
+      return sentences.summaries.quiet(quiet);
+    }
+    case 'tied':
+      return ties.length > 1 ? sentences.summaries.heldMany(tied) : sentences.summaries.held(tied);
+    case 'untied':
+      return sentences.summaries.bridgeUntied();
+    case 'apart':
+      return sentences.summaries.apart(shortly(told, worst!));
+    case 'trouble':
+      return ties.length > 0
+        ? sentences.summaries.bridge(tied, ties.length > 1, shortly(told, worst!))
+        : sentences.summaries.troubleOnly(shortly(told, worst!));
+  }
+}
+
+/** Words of what ties them, strongest first, three at most. */
+function tieWords({ pair }: Told, reasons: readonly Reason[]): string[] {
+  const word = new Map([...pair.anchor.inks, ...pair.candidate.inks].map((ink) => [ink.id, wordOf(ink)]));
+  const words = reasons
+    .filter(({ kind, weighs }) => weighs > 0 && kinds.has(kind))
+    .flatMap(({ kind, inks }) =>
+      kind === 'repeat' || kind === 'base agreement'
+        ? [word.get(inks[0]!)!]
+        : [sentences.listed(inks.map((id) => word.get(id)!))],
+    );
+  return [...new Set(words)].slice(0, 3);
+}
+
+const kinds: ReadonlySet<string> = new Set([
+  'repeat',
+  'base agreement',
+  'tone on tone',
+  'neighbours',
+  'opposites',
+]);
+
+function shortly({ names }: Told, trouble: Trouble): string {
+  switch (trouble.kind) {
+    case 'near miss':
+      return sentences.troubleInShort['near miss'](wordOf(trouble.tied.a), wordOf(trouble.tied.b));
+    case 'stray':
+      return sentences.troubleInShort.stray(wordOf(trouble.ink));
+    case 'base quarrel':
+      return sentences.troubleInShort['base quarrel'](wordOf(trouble.tied.a), wordOf(trouble.tied.b));
+    case 'bright against muted': {
+      const anchorBright = trouble.anchor.chroma > trouble.candidate.chroma;
+      const [bright, muted] = anchorBright
+        ? [names.anchor, names.candidate]
+        : [names.candidate, names.anchor];
+      return sentences.troubleInShort['bright against muted'](bright, muted);
+    }
+  }
+}
+
+/** The inks a trouble speaks of. */
+export function inksOf(trouble: Trouble): readonly MeasuredInk[] {
+  switch (trouble.kind) {
+    case 'near miss':
+    case 'base quarrel':
+      return [trouble.tied.a, trouble.tied.b];
+    case 'stray':
+      return [trouble.ink];
+    case 'bright against muted':
+      return [trouble.anchor.lead, trouble.candidate.lead];
+  }
+}

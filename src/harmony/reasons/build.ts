@@ -1,0 +1,51 @@
+import { sourceById } from '../../colour/sources.ts';
+import type { Names } from '../ink-word.ts';
+import { said } from '../ink-word.ts';
+import type { MeasuredInk } from '../measured.ts';
+import type { Reason, ReasonKind } from '../model.ts';
+import type { Pair } from '../pair.ts';
+import type { Said } from '../sentences.ts';
+import type { Judgement } from '../verdict.ts';
+
+/** All that a reason is told from. */
+export interface Told {
+  readonly pair: Pair;
+  readonly judgement: Judgement;
+  readonly names: Names;
+}
+
+/** One kind of finding, looked for in a pair; none, one or a few come back. */
+export type ReasonBuilder = (told: Told) => Reason[];
+
+/** What a builder says of a reason; inks are put in order and the source is written out. */
+export interface Draft {
+  readonly kind: ReasonKind;
+  readonly weighs: number;
+  readonly says: string;
+  readonly inks: readonly MeasuredInk[];
+  readonly evidence: Readonly<Record<string, number>>;
+  readonly figure: string;
+  readonly sources: readonly string[];
+}
+
+/** A reason from its draft: the anchor's inks first, weight held to −1…1. */
+export function reason({ kind, weighs, says, inks, evidence, figure, sources }: Draft): Reason {
+  const ordered = [...inks].sort((a, b) => order(a) - order(b));
+  return {
+    kind,
+    weighs: Math.max(-1, Math.min(1, weighs)) + 0,
+    says,
+    inks: [...new Set(ordered.map((ink) => ink.id))],
+    evidence,
+    figure,
+    source: sources.map((id) => sourceById(id)?.short ?? id).join(' · '),
+    sourceIds: sources,
+  };
+}
+
+/** An ink ready to be said. */
+export function say({ names }: Told, ink: MeasuredInk): Said {
+  return said(ink, names);
+}
+
+const order = (ink: MeasuredInk): number => (ink.of === 'anchor' ? 0 : 1);

@@ -1,0 +1,74 @@
+import { lightValueOf } from '../extension.ts';
+import type { MeasuredInk } from '../measured.ts';
+import type { Reason } from '../model.ts';
+import type { Pair } from '../pair.ts';
+import * as sentences from '../sentences.ts';
+import { adviceWeights, pageLimits } from '../thresholds.ts';
+import { type ReasonBuilder, reason, say, type Told } from './build.ts';
+import { tiesOf } from './ties.ts';
+
+/** Areas, against two conventions: 60–30–10, and the contrast of extension. */
+export const dominanceReasons: ReasonBuilder = (told) => [...largest(told), ...extension(told)];
+
+function largest(told: Told): Reason[] {
+  const { lead, share, inks } = largestGroup(told.pair);
+  const from = pageLimits.dominant - pageLimits.dominantSlack;
+  const to = pageLimits.dominant + pageLimits.dominantSlack;
+  const say1 =
+    share < from ? sentences.noneDominant : share > to ? sentences.overDominant : sentences.dominant;
+  return [
+    reason({
+      kind: 'dominance',
+      weighs: share < from ? -adviceWeights.dominance : share > to ? 0 : adviceWeights.dominance,
+      says: say1(say(told, lead), share),
+      inks,
+      evidence: { largestShare: share, ruleOfThumb: pageLimits.dominant },
+      figure: `${sentences.percent(share)} · 60–30–10`,
+      sources: ['common-practice'],
+    }),
+  ];
+}
+
+/** The colour that takes most of two equal sheets, with what repeats it. */
+function largestGroup({ tied, anchor, candidate }: Pair): {
+  lead: MeasuredInk;
+  share: number;
+  inks: MeasuredInk[];
+} {
+  const groups = [...anchor.inks, ...candidate.inks].map((lead) => {
+    const matching = tied
+      .filter(({ link, a, b }) => link.kind === 'repeat' && (a === lead || b === lead))
+      .map(({ a, b }) => (a === lead ? b : a));
+    const inks = [lead, ...matching];
+    return { lead, inks, share: inks.reduce((sum, ink) => sum + ink.share, 0) / 2 };
+  });
+  return groups.reduce((best, group) => (group.share > best.share ? group : best));
+}
+
+function extension(told: Told): Reason[] {
+  const tie = tiesOf(told.pair, 'opposite')[0];
+  if (!tie) return [];
+  const { a, b } = tie.tied;
+  const [one, other] = [lightValueOf(a.painterDeg ?? 0), lightValueOf(b.painterDeg ?? 0)];
+  // Areas stand inversely to light values.
+  const ideal = one / other;
+  const actual = b.share / a.share;
+  return [
+    reason({
+      kind: 'dominance',
+      weighs: 0,
+      says: sentences.extension(say(told, a), say(told, b), ratio(1 / ideal), ratio(1 / actual)),
+      inks: [a, b],
+      evidence: { anchorLightValue: one, candidateLightValue: other, idealRatio: ideal, actualRatio: actual },
+      figure: `${ratio(1 / ideal)} taught · ${ratio(1 / actual)} here`,
+      sources: ['goethe', 'itten'],
+    }),
+  ];
+}
+
+/** "1 : 3" for a third. */
+function ratio(value: number): string {
+  return value >= 1 ? `${trim(value)} : 1` : `1 : ${trim(1 / value)}`;
+}
+
+const trim = (value: number): string => sentences.number(value).replace(/\.0$/, '');

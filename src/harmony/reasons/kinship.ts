@@ -1,0 +1,88 @@
+import type { Tied } from '../links.ts';
+import { degreesPerStep, offAxisDeg } from '../links.ts';
+import * as sentences from '../sentences.ts';
+import { inkLimits, linkLimits, pageLimits } from '../thresholds.ts';
+import { type ReasonBuilder, reason, say, type Told } from './build.ts';
+import { tiesOf } from './ties.ts';
+
+/** One hue, light and dark or strong and weak. */
+export const toneOnToneReasons: ReasonBuilder = (told) =>
+  tiesOf(told.pair, 'tonal')
+    .slice(0, 2)
+    .map(({ tied: { link, a, b }, weight }) =>
+      reason({
+        kind: 'tone on tone',
+        weighs: weight,
+        says: sentences.toneOnTone(
+          say(told, a),
+          say(told, b),
+          Math.abs(link.dV) >= linkLimits.tonalValueSteps / 2,
+        ),
+        inks: [a, b],
+        evidence: { hueSteps: link.hueSteps ?? 0, valueSteps: Math.abs(link.dV), deltaL: link.dL },
+        figure: `hue ${steps(link.hueSteps)} · ΔL* ${sentences.number(link.dL, 0)}`,
+        sources: ['munsell', 'link-limits'],
+      }),
+    );
+
+/** Two hues side by side on the circle. */
+export const neighbourReasons: ReasonBuilder = (told) =>
+  tiesOf(told.pair, 'neighbour')
+    .slice(0, 2)
+    .map(({ tied: { link, a, b }, weight }) =>
+      reason({
+        kind: 'neighbours',
+        weighs: weight,
+        says: sentences.neighbours(say(told, a), say(told, b)),
+        inks: [a, b],
+        evidence: { hueSteps: link.hueSteps ?? 0, hueDeg: link.hueDeg ?? 0 },
+        figure: `hue ${steps(link.hueSteps)} of 100 · ${sentences.number(link.hueDeg ?? 0, 0)}°`,
+        sources: ['munsell', 'link-limits'],
+      }),
+    );
+
+/** Two hues across the circle from each other, and on which wheel. */
+export const oppositeReasons: ReasonBuilder = (told) =>
+  tiesOf(told.pair, 'opposite')
+    .slice(0, pageLimits.tiesTold / 2)
+    .map(({ tied, weight }) => opposite(told, tied, weight));
+
+function opposite(told: Told, { link, a, b }: Tied, weight: number) {
+  const eye = offAxisDeg(a, b, 'eye')!;
+  const painter = offAxisDeg(a, b, 'painter')!;
+  const wheels = link.wheels ?? [];
+  const on =
+    wheels.length > 1
+      ? 'on both wheels'
+      : wheels[0] === 'eye'
+        ? 'on the eye’s wheel'
+        : 'on the painter’s wheel';
+  const off = Math.min(...wheels.map((wheel) => (wheel === 'eye' ? eye : painter)));
+  return reason({
+    kind: 'opposites',
+    weighs: weight,
+    says: sentences.opposites(say(told, a), say(told, b), {
+      wheels: on,
+      offDeg: off,
+      edges: edgesOf(told, a, b),
+    }),
+    inks: [a, b],
+    evidence: {
+      offAxisEyeDeg: eye,
+      offAxisPainterDeg: painter,
+      limitDeg: linkLimits.oppositeWithinSteps * degreesPerStep,
+      hueDeg: link.hueDeg ?? 0,
+    },
+    figure: `${sentences.number(eye, 0)}° off on the eye’s wheel · ${sentences.number(painter, 0)}° on the painter’s`,
+    sources: ['oklab', 'painter-wheel', 'link-limits'],
+  });
+}
+
+function edgesOf(told: Told, a: Tied['a'], b: Tied['b']): 'shimmer' | 'uneven' | 'even' {
+  const [small, large] = [Math.min(a.share, b.share), Math.max(a.share, b.share)];
+  if (small * 2 < large) return 'uneven';
+  const strong = Math.min(a.chroma, b.chroma) >= inkLimits.vividFull / 2;
+  return told.pair.distance === 'touching' && strong ? 'shimmer' : 'even';
+}
+
+const steps = (value: number | null): string => `${sentences.number(value ?? 0)} steps`;

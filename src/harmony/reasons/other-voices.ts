@@ -1,0 +1,107 @@
+import { ouLuo } from '../../colour/harmony-two.ts';
+import { oklchFromTuple, rgbFromOklch } from '../../colour/spaces.ts';
+import { differenceSeenBy } from '../../colour/vision.ts';
+import type { Tied } from '../links.ts';
+import type { Reason } from '../model.ts';
+import * as sentences from '../sentences.ts';
+import { adviceWeights, inkLimits, pageLimits } from '../thresholds.ts';
+import { type ReasonBuilder, reason, say, type Told } from './build.ts';
+
+/** The two-colour model's voice on the pair of inks where it has most to say, and where it parts from the wheel. */
+export const modelReasons: ReasonBuilder = (told) => {
+  const rated = told.pair.tied
+    .filter(
+      ({ a, b }) =>
+        Math.min(a.share, b.share) >= inkLimits.accentShare && a.actsAs === null && b.actsAs === null,
+    )
+    .map((tied) => ({ tied, ch: ouLuo(tied.a.lab, tied.b.lab).ch }))
+    .filter(({ ch }) => ch >= pageLimits.ouLuoHigh || ch <= pageLimits.ouLuoLow)
+    .sort(
+      (one, other) =>
+        Number(disagree(other)) - Number(disagree(one)) || Math.abs(other.ch) - Math.abs(one.ch),
+    );
+  const most = rated[0];
+  return most ? [voice(told, most.tied, most.ch)] : [];
+};
+
+function voice(told: Told, tied: Tied, ch: number): Reason {
+  const { link, a, b } = tied;
+  const [one, other] = [say(told, a), say(told, b)];
+  const says = disagree({ tied, ch })
+    ? ch < 0
+      ? sentences.modelAgainstWheel(one, other, wheelWords[link.kind])
+      : sentences.modelForAgainstWheel(one, other, wheelWords[link.kind])
+    : sentences.modelAgrees(one, other, ch > 0 ? 'high' : 'low');
+  return reason({
+    kind: 'two-colour model',
+    weighs: told.pair.distance === 'touching' ? Math.sign(ch) * adviceWeights.modelTouching : 0,
+    says,
+    inks: [a, b],
+    evidence: { ouLuo: ch, hueDeg: link.hueDeg ?? 0 },
+    figure: `Ou–Luo ${sentences.number(ch, 2)}`,
+    sources: ['ou-luo-2006'],
+  });
+}
+
+/** Trouble for other eyes: two inks, plainly apart for most, that fall together for some. */
+export const otherEyesReasons: ReasonBuilder = (told) => {
+  const kinds = ['protan', 'deutan', 'tritan'] as const;
+  const found = told.pair.tied
+    .filter(
+      ({ link, a, b }) =>
+        link.deltaE00 >= pageLimits.otherEyesFrom && Math.min(a.share, b.share) >= pageLimits.otherEyesShare,
+    )
+    .flatMap((tied) => kinds.map((kind) => ({ tied, kind, left: leftFor(tied, kind) })))
+    .filter(({ left }) => left <= pageLimits.otherEyesTo)
+    .sort((one, other) => one.left - other.left);
+  const worst = found[0];
+  if (!worst) return [];
+  const { tied, kind, left } = worst;
+  return [
+    reason({
+      kind: 'other eyes',
+      weighs: adviceWeights.otherEyes,
+      says: sentences.otherEyes(say(told, tied.a), say(told, tied.b), kind),
+      inks: [tied.a, tied.b],
+      evidence: { deltaE00: tied.link.deltaE00, deltaE00Seen: left },
+      figure: `ΔE₀₀ ${sentences.number(tied.link.deltaE00)} → ${sentences.number(left)}`,
+      sources: kind === 'tritan' ? ['brettel'] : ['machado'],
+    }),
+  ];
+};
+
+/** Pictures read without a card. */
+export const lightReasons: ReasonBuilder = ({ pair, names }) => {
+  const unknown = (['anchor', 'candidate'] as const).filter((of) => !pair[of].side.light.known);
+  if (unknown.length === 0) return [];
+  return [
+    reason({
+      kind: 'light unknown',
+      weighs: 0,
+      says: sentences.lightUnknown(unknown.map((of) => names[of])),
+      inks: unknown.map((of) => pair[of].inks[0]!),
+      evidence: { sheets: unknown.length },
+      figure: 'no card in the picture',
+      sources: ['common-practice'],
+    }),
+  ];
+};
+
+const wheelWords = {
+  repeat: 'one colour',
+  'near miss': 'a near miss',
+  tonal: 'tone on tone',
+  neighbour: 'neighbours',
+  opposite: 'opposites',
+  unrelated: 'unrelated',
+} as const;
+
+function disagree({ tied, ch }: { tied: Tied; ch: number }): boolean {
+  const against = tied.link.kind === 'near miss' || tied.link.kind === 'unrelated';
+  return against ? ch > 0 : ch < 0;
+}
+
+function leftFor({ a, b }: Tied, kind: 'protan' | 'deutan' | 'tritan'): number {
+  const rgb = (ink: Tied['a']) => rgbFromOklch(oklchFromTuple(ink.ink.oklch));
+  return differenceSeenBy(rgb(a), rgb(b), kind);
+}

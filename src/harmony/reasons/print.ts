@@ -1,0 +1,57 @@
+import type { Print } from '../../sheet/model.ts';
+import * as sentences from '../sentences.ts';
+import { adviceWeights, pageLimits } from '../thresholds.ts';
+import { type ReasonBuilder, reason } from './build.ts';
+
+/** Sizes of the two prints. */
+export const scaleReasons: ReasonBuilder = ({ pair, names }) => {
+  const [one, other] = [pair.anchor.side.print, pair.candidate.side.print];
+  if (!one.scale || !other.scale) return [];
+  const alike = one.scale === other.scale;
+  const larger = rank[one.scale] > rank[other.scale] ? 'anchor' : 'candidate';
+  const smaller = larger === 'anchor' ? 'candidate' : 'anchor';
+  return [
+    reason({
+      kind: 'print scale',
+      weighs: alike ? adviceWeights.scaleAlike : adviceWeights.scaleApart,
+      says: alike ? sentences.scaleAlike(one.scale) : sentences.scaleApart(names[larger], names[smaller]),
+      inks: [pair.anchor.inks[0]!, pair.candidate.inks[0]!],
+      evidence: { ...mm('anchorRepeatMm', one), ...mm('candidateRepeatMm', other) },
+      figure: `${size(one)} and ${size(other)}`,
+      sources: ['common-practice'],
+    }),
+  ];
+};
+
+/** One busy print against one calm one, or two that shout. */
+export const busynessReasons: ReasonBuilder = ({ pair, names }) => {
+  const [one, other] = [pair.anchor.side.print.busyness, pair.candidate.side.print.busyness];
+  const common = {
+    kind: 'busyness',
+    inks: [pair.anchor.inks[0]!, pair.candidate.inks[0]!],
+    evidence: { anchorBusyness: one, candidateBusyness: other },
+    figure: `busyness ${sentences.number(one, 2)} and ${sentences.number(other, 2)}`,
+    sources: ['common-practice', 'reading'],
+  } as const;
+  if (Math.min(one, other) >= pageLimits.busy)
+    return [
+      reason({
+        ...common,
+        weighs: adviceWeights.bothBusy,
+        says: sentences.bothBusy(names.anchor, names.candidate),
+      }),
+    ];
+  if (Math.max(one, other) < pageLimits.busy || Math.min(one, other) > pageLimits.calm) return [];
+  const [busy, calm] = one > other ? [names.anchor, names.candidate] : [names.candidate, names.anchor];
+  return [reason({ ...common, weighs: adviceWeights.busyCalm, says: sentences.busyAndCalm(busy, calm) })];
+};
+
+const rank = { small: 0, medium: 1, large: 2 } as const;
+
+function size({ repeatMm, scale }: Print): string {
+  return repeatMm === null ? `${scale}` : `repeat ${Math.round(repeatMm)} mm`;
+}
+
+function mm(name: string, { repeatMm }: Print): Record<string, number> {
+  return repeatMm === null ? {} : { [name]: repeatMm };
+}

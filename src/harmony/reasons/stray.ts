@@ -1,0 +1,37 @@
+import * as sentences from '../sentences.ts';
+import { inkLimits, troubleWeights, verdictLimits, troubleWeights as weights } from '../thresholds.ts';
+import type { Stray } from '../troubles.ts';
+import { repeatedColour } from '../troubles.ts';
+import { type ReasonBuilder, reason, say, type Told } from './build.ts';
+
+/** Strong inks that nothing on the other sheet answers. */
+export const strayReasons: ReasonBuilder = (told) =>
+  told.judgement.troubles
+    .filter((trouble): trouble is Stray => trouble.kind === 'stray')
+    .map((stray) =>
+      reason({
+        kind: 'stray',
+        weighs: -stray.weight,
+        says: sentence(told, stray),
+        inks: stray.beside ? [stray.ink, stray.beside] : [stray.ink],
+        evidence: {
+          chroma: stray.ink.chroma,
+          share: stray.ink.share,
+          limitChroma: inkLimits.strayChroma,
+          limitShare: inkLimits.strayShare,
+        },
+        figure: `C* ${sentences.number(stray.ink.chroma, 0)} · ${sentences.percent(stray.ink.share)}`,
+        sources: stray.beside ? ['link-limits', 'common-practice'] : ['link-limits'],
+      }),
+    );
+
+function sentence(told: Told, { ink, beside, misses, weight }: Stray): string {
+  const it = say(told, ink);
+  const other = told.names[ink.of === 'anchor' ? 'candidate' : 'anchor'];
+  if (beside) return sentences.strayTolerated(it, say(told, beside), other);
+  if (misses) return sentences.strayWithMiss(it, other, say(told, misses.a === ink ? misses.b : misses.a));
+  const drawnIn = repeatedColour(told.pair) >= weights.strayTied;
+  if (drawnIn && weight < verdictLimits.trouble && weight >= troubleWeights.worthSaying)
+    return sentences.strayTied(it, other);
+  return ink.share < inkLimits.accentShare ? sentences.straySmall(it, other) : sentences.stray(it, other);
+}

@@ -1,0 +1,133 @@
+import { applyChanges } from './changes.ts';
+import { measureSide } from './measured.ts';
+import type { Change, CompareOptions, Remedy, Verdict } from './model.ts';
+import { pairOf } from './pair.ts';
+import type { Told } from './reasons/build.ts';
+import { type Idea, ideasFor, leaveIdea } from './remedy-ideas.ts';
+import { bladeCaution, notEnoughAlone, together } from './remedy-sentences.ts';
+import { takeSide } from './take-side.ts';
+import { remedyEffort } from './thresholds.ts';
+import { judge, verdictOrder } from './verdict.ts';
+
+/**
+ * What could mend a pair, by search: each idea is carried out, the two are compared again, and what helps is kept,
+ * least effort first. Two ideas are tried together where one is not enough. At least two come back where the pair
+ * does not hold; where it holds, only an advice to leave a small stray alone.
+ */
+export function remediesFor(told: Told, options: CompareOptions): Remedy[] {
+  const leave = leaveIdea(told);
+  const before = told.judgement.verdict;
+  if (before === 'holds-together')
+    return leave ? [remedyOf({ idea: leave, verdict: before, worst: 0 }, before)] : [];
+  const tried = ideasFor(told, options).map((idea) => tryIdea(told, idea));
+  const helping = bestOfKind(tried.filter(({ verdict }) => rank(verdict) < rank(before)));
+  const mending = helping.filter(({ verdict }) => verdict === 'holds-together');
+  const more = mending.length >= remedyEffort.least ? [] : pairsOf(told, tried, before);
+  const kept = [...helping, ...more];
+  const filled =
+    kept.length >= remedyEffort.least
+      ? kept
+      : [...kept, ...tried.filter((one) => !kept.includes(one)).sort(byWorst)];
+  const enough = kept.length >= remedyEffort.least ? kept : filled.slice(0, remedyEffort.least);
+  return [...enough]
+    .sort(byUse)
+    .slice(0, remedyEffort.most)
+    .sort((one, other) => one.idea.effort - other.idea.effort)
+    .map((one) => remedyOf(one, before));
+}
+
+/** The verdict after some changes: what a remedy promises. */
+export function verdictAfter(told: Told, changes: readonly Change[]): { verdict: Verdict; worst: number } {
+  const { pair } = told;
+  const laid = applyChanges(pair.anchor.side, pair.candidate.side, changes, pair.strip);
+  const anchor = measureSide(takeSide(laid.anchor, 'anchor'), 'anchor');
+  const candidate = measureSide(takeSide(laid.candidate, 'candidate'), 'candidate');
+  const { verdict, troubles } = judge(pairOf(anchor, candidate, pair.distance, laid.strip));
+  return { verdict, worst: troubles[0]?.weight ?? 0 };
+}
+
+interface Tried {
+  readonly idea: Idea;
+  readonly verdict: Verdict;
+  readonly worst: number;
+}
+
+function tryIdea(told: Told, idea: Idea): Tried {
+  return { idea, ...verdictAfter(told, idea.changes) };
+}
+
+/** Two ideas together, where both are small and the two do more than either. */
+function pairsOf(told: Told, tried: readonly Tried[], before: Verdict): Tried[] {
+  const small = [...tried]
+    .filter(({ idea }) => combinable.has(idea.kind))
+    .sort(byWorst)
+    .slice(0, 8);
+  const both = small.flatMap((one, i) =>
+    small.slice(i + 1).map((other) => tryIdea(told, combined(one.idea, other.idea))),
+  );
+  const better = (one: Tried) => one.verdict === 'holds-together' && rank(one.verdict) < rank(before);
+  const single = new Set(tried.filter(better).map(({ idea }) => idea));
+  return both
+    .filter(better)
+    .filter(({ idea }) => !parts.get(idea)?.some((part) => single.has(part)))
+    .sort(byUse)
+    .slice(0, 2);
+}
+
+const combinable: ReadonlySet<string> = new Set(['cover', 'trim', 'carry', 'buffer']);
+const parts = new WeakMap<Idea, readonly Idea[]>();
+
+function combined(one: Idea, other: Idea): Idea {
+  const [first, second] = one.effort <= other.effort ? [one, other] : [other, one];
+  const idea: Idea = {
+    kind: first.kind,
+    words: together(first.words, second.words),
+    changes: [...first.changes, ...second.changes],
+    inks: [...new Set([...first.inks, ...second.inks])],
+    effort: first.effort + second.effort,
+  };
+  parts.set(idea, [one, other]);
+  return idea;
+}
+
+/** Not every sheet in the drawer: of swaps, and of pieces laid on, the best two. */
+function bestOfKind(tried: readonly Tried[]): Tried[] {
+  const sorted = [...tried].sort(byUse);
+  return sorted.filter(
+    (one, at) => sorted.slice(0, at).filter(({ idea }) => idea.kind === one.idea.kind).length < 2,
+  );
+}
+
+function byUse(one: Tried, other: Tried): number {
+  return (
+    rank(one.verdict) - rank(other.verdict) || one.idea.effort - other.idea.effort || one.worst - other.worst
+  );
+}
+
+function byWorst(one: Tried, other: Tried): number {
+  return (
+    rank(one.verdict) - rank(other.verdict) || one.worst - other.worst || one.idea.effort - other.idea.effort
+  );
+}
+
+function remedyOf({ idea, verdict }: Tried, before: Verdict): Remedy {
+  const helps = idea.kind === 'leave' || rank(verdict) < rank(before);
+  const cuts = idea.kind !== 'turn' && idea.kind !== 'swap' && idea.kind !== 'leave';
+  const says = [idea.words.says, helps ? '' : notEnoughAlone, cuts ? bladeCaution : '']
+    .filter(Boolean)
+    .join(' ');
+  return {
+    kind: idea.kind,
+    title: idea.words.title,
+    says,
+    inks: idea.inks,
+    verdictAfter: verdict,
+    cost: idea.words.cost,
+    effort: idea.effort,
+    changes: idea.changes,
+  };
+}
+
+function rank(verdict: Verdict): number {
+  return verdictOrder.indexOf(verdict);
+}

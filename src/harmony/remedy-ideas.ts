@@ -1,0 +1,167 @@
+import type { Ink, Plain } from '../sheet/model.ts';
+import { inkFromHex } from '../sheet/plain.ts';
+import { inksOf } from './decision.ts';
+import { said } from './ink-word.ts';
+import { type MeasuredInk, measureColour } from './measured.ts';
+import type { Change, CompareOptions, RemedyKind } from './model.ts';
+import { linksOf, sidesOf } from './pair.ts';
+import type { Told } from './reasons/build.ts';
+import * as words from './remedy-sentences.ts';
+import {
+  carriedShare,
+  inkLimits,
+  matShare,
+  neutralHexes,
+  remedyEffort,
+  verdictLimits,
+} from './thresholds.ts';
+import type { Stray } from './troubles.ts';
+import { sizeOf, vividness } from './weights.ts';
+
+/** Something that could be tried: what is done, what it costs, and how it is said. */
+export interface Idea {
+  readonly kind: RemedyKind;
+  readonly words: words.RemedyWords;
+  readonly changes: readonly Change[];
+  readonly inks: readonly string[];
+  readonly effort: number;
+}
+
+/** Everything worth trying on a pair, with what is owned and without. */
+export function ideasFor(told: Told, options: CompareOptions): Idea[] {
+  return [
+    ...turnIdeas(told, options),
+    ...swapIdeas(told, options),
+    ...stripIdeas(told, options),
+    ...troubled(told).flatMap((ink) => [...trimIdeas(told, ink), ...coverIdeas(told, ink)]),
+    ...carried(told).map((ink) => carryIdea(told, ink)),
+    ...plainIdeas(told, options),
+  ];
+}
+
+/** Where a small stray is tolerated, the answer may be to leave it. */
+export function leaveIdea(told: Told): Idea | null {
+  const stray = told.judgement.troubles.find(
+    (trouble): trouble is Stray => trouble.kind === 'stray' && trouble.beside !== null,
+  );
+  if (!stray) return null;
+  const [it, beside] = [said(stray.ink, told.names), said(stray.beside!, told.names)];
+  const inks = [stray.ink.id, stray.beside!.id];
+  return { kind: 'leave', words: words.leave(it, beside), changes: [], inks, effort: 0 };
+}
+
+/** Inks that a trouble speaks of and that can be cut or covered; grounds cannot. */
+function troubled({ judgement }: Told): MeasuredInk[] {
+  const standing = judgement.troubles.filter(({ weight }) => weight >= verdictLimits.trouble);
+  const inks = standing
+    .filter(({ kind }) => kind !== 'base quarrel')
+    .flatMap(inksOf)
+    .filter((ink) => !ink.isBase);
+  return [...new Set(inks)].sort((a, b) => Number(a.of === 'anchor') - Number(b.of === 'anchor'));
+}
+
+/** Inks worth carrying across: the strays, the near misses' own, and the strongest of each side. */
+function carried(told: Told): MeasuredInk[] {
+  const strong = [told.pair.candidate, told.pair.anchor].flatMap(({ inks }) => {
+    const coloured = inks.filter((ink) => ink.actsAs === null && ink.chroma >= inkLimits.quietChroma);
+    const pull = (ink: MeasuredInk) => vividness(ink) * sizeOf(ink.share);
+    return coloured.sort((a, b) => pull(b) - pull(a)).slice(0, 1);
+  });
+  const standing = told.judgement.troubles.filter(({ weight }) => weight >= verdictLimits.trouble);
+  const troubles = standing.flatMap((trouble) => (trouble.kind === 'stray' ? [trouble.ink] : []));
+  return [...new Set([...troubles, ...strong])];
+}
+
+function trimIdeas(told: Told, ink: MeasuredInk): Idea[] {
+  if (ink.share > remedyEffort.trimUpToShare) return [];
+  const changes: Change[] = [{ kind: 'trim', of: ink.of, ink: ink.id }];
+  const effort = remedyEffort.trim + (ink.of === 'anchor' ? remedyEffort.anchorExtra : 0);
+  return [{ kind: 'trim', words: words.trim(said(ink, told.names)), changes, inks: [ink.id], effort }];
+}
+
+function coverIdeas(told: Told, ink: MeasuredInk): Idea[] {
+  const by = coverFor(told, ink);
+  if (!by) return [];
+  const few = ink.share < inkLimits.accentShare * 2;
+  const effort =
+    (few ? remedyEffort.punch : remedyEffort.pieces) + (ink.of === 'anchor' ? remedyEffort.anchorExtra : 0);
+  const changes: Change[] = [{ kind: 'cover', of: ink.of, ink: ink.id, with: by.ink }];
+  const say = words.cover(said(ink, told.names), said(by, told.names), few);
+  return [{ kind: 'cover', words: say, changes, inks: [ink.id, by.id], effort }];
+}
+
+/** What to cover an ink with: a colour of its own sheet that the other repeats, strongest first, else its ground. */
+function coverFor(told: Told, ink: MeasuredInk): MeasuredInk | null {
+  const { own } = sidesOf(told.pair, ink);
+  const repeats = own.inks
+    .filter((one) => one !== ink && linksOf(told.pair, one).some(({ link }) => link.kind === 'repeat'))
+    .sort((a, b) => Number(a.isBase) - Number(b.isBase) || b.chroma - a.chroma);
+  return repeats[0] ?? own.inks.find((one) => one.isBase && one.actsAs !== null) ?? null;
+}
+
+function carryIdea(told: Told, ink: MeasuredInk): Idea {
+  const to = ink.of === 'anchor' ? 'candidate' : 'anchor';
+  const changes: Change[] = [{ kind: 'add', of: to, ink: ink.ink, share: carriedShare }];
+  const say = words.carry(said(ink, told.names), told.names[to]);
+  return { kind: 'carry', words: say, changes, inks: [ink.id], effort: remedyEffort.carry };
+}
+
+function stripIdeas(told: Told, options: CompareOptions): Idea[] {
+  if (told.pair.strip) return [];
+  const { name, ink } = neutralToHand(told, options);
+  const say = words.strip(name, told.pair.distance === 'touching');
+  return [
+    { kind: 'buffer', words: say, changes: [{ kind: 'strip', ink }], inks: [], effort: remedyEffort.strip },
+  ];
+}
+
+/** A neutral for strips: an owned cardstock that is one, else kraft beside warm grounds and grey beside cold ones. */
+function neutralToHand(told: Told, { owned }: CompareOptions): { name: string; ink: Ink } {
+  const plain = owned?.plains.find((one) => one.kind === 'cardstock' && isNeutralPlain(one));
+  if (plain) return { name: plain.name, ink: plain.ink };
+  const warm = [told.pair.anchor, told.pair.candidate].some(({ inks }) => inks[0]!.lab.b > 6);
+  const name = warm ? 'kraft' : 'grey';
+  return { name, ink: inkFromHex(neutralHexes[name], `${name} strip`) };
+}
+
+function isNeutralPlain(plain: Plain): boolean {
+  return plain.takesColour !== true && measureColour(plain.ink).neutral !== null;
+}
+
+function turnIdeas(told: Told, { otherSide }: CompareOptions): Idea[] {
+  if (!otherSide) return [];
+  const changes: Change[] = [{ kind: 'replace', of: 'candidate', side: otherSide }];
+  return [
+    { kind: 'turn', words: words.turn(told.names.candidate), changes, inks: [], effort: remedyEffort.turn },
+  ];
+}
+
+function swapIdeas(told: Told, { owned }: CompareOptions): Idea[] {
+  return (owned?.sheets ?? []).flatMap(({ name, sides }) =>
+    sides.map((side): Idea => {
+      const changes: Change[] = [{ kind: 'replace', of: 'candidate', side }];
+      const say = words.swap(told.names.candidate, name);
+      return { kind: 'swap', words: say, changes, inks: [], effort: remedyEffort.swap };
+    }),
+  );
+}
+
+/** Owned plains that could tie: laid on one sheet in small pieces, or put under the candidate as a mat. */
+function plainIdeas(told: Told, { owned }: CompareOptions): Idea[] {
+  return (owned?.plains ?? [])
+    .filter((plain) => plain.takesColour !== true && !isNeutralPlain(plain))
+    .flatMap((plain) => {
+      const laid = (['anchor', 'candidate'] as const).map((of): Idea => {
+        const changes: Change[] = [{ kind: 'add', of, ink: plain.ink, share: carriedShare }];
+        const say = words.carryPlain(plain.name, told.names[of]);
+        return { kind: 'carry', words: say, changes, inks: [], effort: remedyEffort.carry };
+      });
+      if (plain.kind !== 'cardstock') return laid;
+      const changes: Change[] = [
+        { kind: 'add', of: 'candidate', ink: plain.ink, share: matShare },
+        { kind: 'strip', ink: plain.ink },
+      ];
+      const say = words.mount(plain.name, told.names.candidate);
+      return [...laid, { kind: 'mount', words: say, changes, inks: [], effort: remedyEffort.mat } as const];
+    });
+}

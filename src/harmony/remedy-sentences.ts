@@ -1,0 +1,99 @@
+import { capital, ink, percent, type Said } from './sentences.ts';
+
+/** What a remedy says, as functions of plain values; the second file to translate. */
+
+export interface RemedyWords {
+  readonly title: string;
+  readonly says: string;
+  readonly cost: string;
+}
+
+/** Stands under every remedy that asks for a cut. */
+export const bladeCaution =
+  'Mind the blade: cut on a mat, along a metal rule, fingers behind it, and keep to what its maker says.';
+
+const the = (word: string): string => `the ${word}`;
+
+export function cover(it: Said, by: Said, few: boolean): RemedyWords {
+  const how = few ? `Dots or leaves punched from ${by.word} paper` : `Pieces of ${by.word} paper`;
+  return {
+    title: `Cover ${the(it.word)}`,
+    says: `${how} over ${ink(it)} on ${it.of}, wherever it shows once the photograph is down. ${capital(by.word)} is a colour that the page already has.`,
+    cost: few ? 'a dozen punches' : 'a few pieces to cut and glue',
+  };
+}
+
+export function trim(it: Said): RemedyWords {
+  return {
+    title: `Cut ${the(it.word)} away`,
+    says: `Use only the parts of ${it.of} where ${ink(it)} does not show; it takes ${percent(it.share)} of the sheet.`,
+    cost: 'two or three cuts',
+  };
+}
+
+export function carry(it: Said, to: string): RemedyWords {
+  return {
+    title: `Carry ${the(it.word)} across`,
+    says: `Bring ${ink(it)} to two more places on ${to}: a letter, a thread, a scrap of ${it.of}. Three places make it look meant.`,
+    cost: 'two small pieces',
+  };
+}
+
+export function carryPlain(plain: string, to: string): RemedyWords {
+  return {
+    title: `Lay ${plain} on ${to}`,
+    says: `Two or three small pieces of ${plain} on ${to} bring in a colour that the other sheet has.`,
+    cost: 'two small pieces',
+  };
+}
+
+export function strip(neutral: string, touching: boolean): RemedyWords {
+  return {
+    title: `Put ${neutral} between`,
+    says: touching
+      ? `A 10 mm strip of ${neutral} where the two meet, so that their edges never touch.`
+      : `A 10 mm strip of ${neutral}, or a mat of it, between the two, so that the eye has somewhere to land on the way.`,
+    cost: 'one cut',
+  };
+}
+
+export function mount(plain: string, of: string): RemedyWords {
+  return {
+    title: `Mount ${of} on ${plain}`,
+    says: `A mat of ${plain} under ${of}, 3 to 5 mm wider all round: a border that belongs to both.`,
+    cost: 'four cuts',
+  };
+}
+
+export function turn(of: string): RemedyWords {
+  return { title: `Turn ${of} over`, says: `The other side of ${of} takes its place.`, cost: 'no cutting' };
+}
+
+export function swap(of: string, name: string): RemedyWords {
+  return {
+    title: `Take ${name} instead`,
+    says: `${capital(name)} in place of ${of}: it is in your drawer.`,
+    cost: 'no cutting',
+  };
+}
+
+export function leave(it: Said, beside: Said): RemedyWords {
+  return {
+    title: `Leave ${the(it.word)} be`,
+    says: `${capital(ink(it))} is alone, but small and opposite ${ink(beside)}: it does no harm.`,
+    cost: 'nothing to do',
+  };
+}
+
+/** Two remedies taken together. */
+export function together(first: RemedyWords, second: RemedyWords): RemedyWords {
+  const lower = second.title.charAt(0).toLowerCase() + second.title.slice(1);
+  return {
+    title: `${first.title}, and ${lower}`,
+    says: `${first.says} ${second.says}`,
+    cost: `${first.cost}, and ${second.cost}`,
+  };
+}
+
+/** What is added where a remedy helps without mending. */
+export const notEnoughAlone = 'It helps, but does not mend the pair by itself.';
