@@ -19,14 +19,15 @@ export const tradeSources: readonly Source[] = [
   {
     id: 'mokrzycki-tatol',
     short: 'Mokrzycki & Tatol 2011',
-    full: 'W. S. Mokrzycki, M. Tatol, Colour difference ΔE: a survey (2011).',
+    full: 'W. S. Mokrzycki, M. Tatol, Colour difference ΔE: a survey, Machine Graphics & Vision (2011).',
     kind: 'published',
     what: 'From which difference on two colours are noticed as different.',
   },
   {
     id: 'pan-westland',
     short: 'Pan & Westland 2018',
-    full: 'Q. Pan, S. Westland, comparative evaluation of colour differences between palettes: the minimum-colour-difference model (2018).',
+    full: 'Q. Pan, S. Westland, Comparative evaluation of color differences between color palettes, Proc. IS&T 26th Color and Imaging Conference, 110–115 (2018).',
+    doi: '10.2352/ISSN.2169-2629.2018.26.110',
     kind: 'published',
     what: 'How much of one palette finds a partner in the other, both ways.',
   },
