@@ -13,6 +13,8 @@ export interface Keeper {
   /** What was open last, after all that closed tabs left was brought in; null on first start. Never rejects. */
   open(): Promise<Notebook | null>;
   changed(notebook: Notebook): void;
+  /** Another notebook from the shelf, so that it can be opened and stored again. @throws StorageTrouble */
+  take(id: string): Promise<Notebook | null>;
   flush(): Promise<void>;
   hasOtherTabs(): Promise<boolean>;
   close(): Promise<void>;
@@ -156,6 +158,11 @@ export function startKeeper(options: KeeperOptions): Keeper {
     },
     changed: (notebook) => {
       if (!isFollowing) saver.changed(notebook);
+    },
+    async take(id) {
+      const kept = await shelf.notebook(id);
+      if (kept !== null) revisions.set(id, kept.revision);
+      return kept?.notebook ?? null;
     },
     flush: () => saver.flush(),
     hasOtherTabs: () => tabs.hasOthers().catch(() => true),

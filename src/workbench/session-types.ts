@@ -28,7 +28,7 @@ export interface Session {
 
   /**
    * Two held papers compared, or null where one of them is no longer in the drawer. The same object comes back
-   * for the same papers until one of them changes.
+   * for the same papers until the drawer changes.
    */
   compare(anchor: Held, candidate: Held, distance: Distance): Comparison | null;
   /** A study's candidates, best first, each with its index in `candidates`. */
@@ -44,8 +44,11 @@ export interface Session {
   /** Reads a stored picture again, with another crop, card or scale. Hand corrections are lost and can be undone. */
   readAgain(sheetId: string, side: 'A' | 'B', options: ReadOptions): Promise<void>;
   cancelReading(id: string): void;
-  /** A blob: address of the paper's picture, or null while it is loading or where there is none; `state` changes when it arrives. */
-  pictureUrl(held: Held): string | null;
+  /**
+   * A blob: address of the paper's picture, or null while it is loading or where there is none; `state` changes when
+   * it arrives. `thumb` is a small one for the drawer. Default `full`.
+   */
+  pictureUrl(held: Held, size?: 'full' | 'thumb'): string | null;
   /** Where each ink lies, computed again off the page's thread when first asked; null where there is no picture. */
   places(held: Held): Promise<Places | null>;
 
@@ -63,6 +66,13 @@ export interface Session {
   saveBundle(): Promise<ReadyFile | null>;
   /** Opens a bundle in place of this notebook, in one step that can be undone. Nothing changes unless the whole of it is sound. */
   openBundle(file: File): Promise<boolean>;
+
+  /** Other notebooks that are kept in this browser, newest first: those that were replaced, and copies from other tabs. */
+  keptNotebooks(): Promise<readonly KeptNotebook[]>;
+  /** Opens one of them in place of this one, in one step that can be undone. */
+  openKept(id: string): Promise<boolean>;
+  /** Takes one of them out of this browser for good. */
+  removeKept(id: string): Promise<void>;
 
   dismiss(messageId: string): void;
   /** Tries at once to store what could not be stored. */
@@ -86,7 +96,7 @@ export interface SessionState {
   /** When the last bundle was saved: an ISO date and time, or null for never. */
   readonly lastBackup: string | null;
   readonly look: Look;
-  /** True while the notebook is the untouched demo. */
+  /** True while the notebook is the demo and holds no paper of the reader's own. */
   readonly isDemo: boolean;
   /** Grows when a picture arrives, so that `pictureUrl` is worth asking again. */
   readonly pictures: number;
@@ -143,6 +153,14 @@ export type PictureTarget =
   | { readonly to: 'new study' }
   | { readonly to: 'other side'; readonly sheetId: string }
   | { readonly to: 'drawer' };
+
+export interface KeptNotebook {
+  readonly id: string;
+  /** Null where it can't be read any more; it stays kept as it is. */
+  readonly title: string | null;
+  /** ISO date and time. */
+  readonly savedAt: string;
+}
 
 export type BoardFileKind = 'png' | 'svg' | 'pdf';
 

@@ -1,6 +1,8 @@
 import type { PixelImage } from '../sheet/model.ts';
 import { type PictureHeader, pictureHeader } from '../sheet/picture-file.ts';
 import { UnreadableImage } from '../sheet/unreadable.ts';
+import { bitmapThroughProfile } from './decode-profile.ts';
+import type { RawPicture } from './decode-raw.ts';
 import { pictureLimits, reduction } from './picture-limits.ts';
 
 /** A picture decoded at the size at which it is read. */
@@ -12,20 +14,27 @@ export interface Decoded {
   readonly kind: PictureHeader['kind'];
   readonly fullWidth: number;
   readonly fullHeight: number;
+  /** What was done on the way, one plain sentence each; often none. */
+  readonly notes: readonly string[];
+}
+
+export interface DecodeOptions {
+  /** Pixels to which a larger picture is reduced. Default: as many as are read. Never more than a canvas may have. */
+  readonly maxPixels?: number;
 }
 
 /**
- * Decodes a picture file at the browser's default colour conversion onto an sRGB canvas, reduced as it is decoded where
- * it is larger than is read. @throws UnreadableImage with one clear sentence.
+ * Decodes a picture file onto an sRGB canvas: whatever the browser decodes, at its default colour conversion; HEIC
+ * through libheif where the browser has no decoder of its own; TIFF of 8 and 16 bits. Upright, reduced as it is decoded
+ * where it is larger than is read; of what else the file says (place, time, camera) nothing comes through.
+ * @throws UnreadableImage with one clear sentence.
  */
-export async function decodePicture(bytes: ArrayBuffer): Promise<Decoded> {
+export async function decodePicture(bytes: ArrayBuffer, options: DecodeOptions = {}): Promise<Decoded> {
+  const most = Math.min(options.maxPixels ?? pictureLimits.read, pictureLimits.canvas);
   const header = checkedHeader(new Uint8Array(bytes));
-  const blob = new Blob([bytes], { type: header.mime });
-  const bitmap = await decoded(blob, header);
-  const fullWidth = header.width ?? bitmap.width;
-  const fullHeight = header.height ?? bitmap.height;
+  const { bitmap, fullWidth, fullHeight, notes } = await decoded(bytes, header, most);
   // Where the header told no size, the reduction comes after decoding.
-  const factor = reduction(bitmap.width, bitmap.height, pictureLimits.read);
+  const factor = reduction(bitmap.width, bitmap.height, most);
   const width = Math.max(1, Math.round(bitmap.width * factor));
   const height = Math.max(1, Math.round(bitmap.height * factor));
   checkSize(width, height);
@@ -41,7 +50,11 @@ export async function decodePicture(bytes: ArrayBuffer): Promise<Decoded> {
   if (alpha === 'none') {
     throw new UnreadableImage('This picture is fully transparent: there is no paper in it to read.');
   }
-  return { image, canvas, opaque: alpha === 'all', kind: header.kind, fullWidth, fullHeight };
+  const told =
+    fullWidth * fullHeight > width * height * 1.02
+      ? [...notes, reducedNote(fullWidth, fullHeight, width, height)]
+      : notes;
+  return { image, canvas, opaque: alpha === 'all', kind: header.kind, fullWidth, fullHeight, notes: told };
 }
 
 function checkedHeader(bytes: Uint8Array): PictureHeader {
@@ -54,19 +67,10 @@ function checkedHeader(bytes: Uint8Array): PictureHeader {
   const header = pictureHeader(bytes);
   if (header === null) {
     throw new UnreadableImage(
-      'This file is not a picture, whatever its name says. PNG, JPEG, WebP, AVIF and GIF can be read.',
+      'This file is not a picture, whatever its name says. JPEG, PNG, HEIC, TIFF, WebP, AVIF and GIF can be read.',
     );
   }
-  const { width, height } = header;
-  if (width !== null && height !== null) {
-    checkSize(width, height);
-    const millions = Math.round((width * height) / 1e6);
-    if (width * height > pictureLimits.decode) {
-      throw new UnreadableImage(
-        `This picture has ${millions} megapixels, more than a page can open safely (${pictureLimits.decode / 1e6}). Save a copy of 12 to 50 megapixels and drop that; a 12-inch sheet needs no more.`,
-      );
-    }
-  }
+  if (header.width !== null && header.height !== null) checkSize(header.width, header.height);
   return header;
 }
 
@@ -76,30 +80,80 @@ function checkSize(width: number, height: number): void {
       `This picture is only ${width} × ${height} pixels: too small to read a paper from.`,
     );
   }
+  if (width * height > pictureLimits.decode) {
+    const millions = Math.round((width * height) / 1e6);
+    throw new UnreadableImage(
+      `This picture has ${millions} megapixels, more than a page can open safely (${pictureLimits.decode / 1e6}). Save a copy of 12 to 50 megapixels and drop that; a 12-inch sheet needs no more.`,
+    );
+  }
 }
 
-async function decoded(blob: Blob, header: PictureHeader): Promise<ImageBitmap> {
-  const { width, height } = header;
-  const factor = width === null || height === null ? 1 : reduction(width, height, pictureLimits.read);
+interface Opened {
+  readonly bitmap: ImageBitmap;
+  readonly fullWidth: number;
+  readonly fullHeight: number;
+  readonly notes: readonly string[];
+}
+
+async function decoded(bytes: ArrayBuffer, header: PictureHeader, most: number): Promise<Opened> {
+  if (header.kind === 'tiff') return fromRaw(await rawPicture(bytes, header, most));
   try {
-    if (factor < 1 && width !== null && height !== null) {
-      return await createImageBitmap(blob, {
-        resizeWidth: Math.round(width * factor),
-        resizeHeight: Math.round(height * factor),
-        resizeQuality: 'medium',
-      });
-    }
-    return await createImageBitmap(blob);
+    return await byBrowser(bytes, header, most);
   } catch (error) {
-    throw new UnreadableImage(undecodable(header), { cause: error });
+    // Some browsers open HEIC by themselves; for those that don't there is a decoder of our own.
+    if (header.kind === 'heic') return fromRaw(await rawPicture(bytes, header, most));
+    throw new UnreadableImage(
+      'This picture is torn: it begins as one, but can’t be opened to the end. Copy it again from where it came from.',
+      { cause: error },
+    );
   }
 }
 
-function undecodable(header: PictureHeader): string {
-  if (header.kind === 'heic' || header.kind === 'tiff') {
-    return `This browser can’t open ${header.kind.toUpperCase()} pictures. Save it as JPEG or PNG and drop that.`;
+async function byBrowser(bytes: ArrayBuffer, header: PictureHeader, most: number): Promise<Opened> {
+  const blob = new Blob([bytes], { type: header.mime });
+  const { width, height } = header;
+  const factor = width === null || height === null ? 1 : reduction(width, height, most);
+  const bitmap =
+    factor < 1 && width !== null && height !== null
+      ? await createImageBitmap(blob, {
+          resizeWidth: Math.round(width * factor),
+          resizeHeight: Math.round(height * factor),
+          resizeQuality: 'medium',
+        })
+      : await createImageBitmap(blob);
+  return { bitmap, fullWidth: width ?? bitmap.width, fullHeight: height ?? bitmap.height, notes: [] };
+}
+
+/** Each decoder is fetched when a picture first needs it. */
+async function rawPicture(bytes: ArrayBuffer, header: PictureHeader, most: number): Promise<RawPicture> {
+  try {
+    if (header.kind === 'tiff') {
+      const { tiffPicture } = await import('./decode-tiff.ts');
+      return await tiffPicture(bytes, checkSize, most);
+    }
+    const { heicPicture } = await import('./decode-heic.ts');
+    return await heicPicture(new Uint8Array(bytes), checkSize, most);
+  } catch (error) {
+    if (error instanceof UnreadableImage) throw error;
+    throw new UnreadableImage(
+      `What opens ${header.kind.toUpperCase()} pictures could not be loaded, or there is too little memory. Try again, or save the picture as JPEG and drop that.`,
+      { cause: error },
+    );
   }
-  return 'This picture is torn: it begins as one, but can’t be opened to the end. Copy it again from where it came from.';
+}
+
+async function fromRaw({ image, colours, fullWidth, fullHeight, notes }: RawPicture): Promise<Opened> {
+  const pixels = image.data as Uint8ClampedArray<ArrayBuffer>;
+  const bitmap =
+    colours === null
+      ? await createImageBitmap(new ImageData(pixels, image.width, image.height))
+      : await bitmapThroughProfile(image, colours);
+  return { bitmap, fullWidth, fullHeight, notes };
+}
+
+function reducedNote(fullWidth: number, fullHeight: number, width: number, height: number): string {
+  const millions = (pixels: number) => (pixels / 1e6).toFixed(1);
+  return `Reduced from ${millions(fullWidth * fullHeight)} to ${millions(width * height)} megapixels as it was opened.`;
 }
 
 function alphaOf({ data }: PixelImage): 'all' | 'some' | 'none' {

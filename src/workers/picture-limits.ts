@@ -4,6 +4,8 @@ export const pictureLimits = {
   read: 12_600_000,
   /** Pixels of the largest picture that is decoded at all. A decoder needs four bytes for each. */
   decode: 120_000_000,
+  /** Pixels of the largest canvas that is ever made: phones refuse larger ones. */
+  canvas: 16_700_000,
   /** Longer side of the picture that is kept, in pixels. */
   keptSide: 1600,
   /** Longer side of the small picture, in pixels. */

@@ -1,0 +1,70 @@
+import { sideOfHeld } from '../drawer/find.ts';
+import type { Held } from '../drawer/model.ts';
+import { placesForKept } from '../drawer/places.ts';
+import type { Notebook } from '../notebook/model.ts';
+import type { Frame, Places, ReadOptions } from '../sheet/model.ts';
+import type { Picture } from '../storage/database.ts';
+import { newId } from './new-id.ts';
+import { type Pictures, sourceOf } from './pictures.ts';
+import type { ReadClient, ReadResult } from './read-client.ts';
+
+/** Where inks lie, known from reading or worked out again from the stored picture. */
+export interface PlaceFinder {
+  known(pictureId: string, result: ReadResult): void;
+  of(notebook: Notebook, held: Held): Promise<Places | null>;
+}
+
+/** Maps of places that are remembered; each takes up to a quarter of a megabyte. */
+const most = 60;
+
+export function startPlaceFinder(pictures: Pictures, client: ReadClient): PlaceFinder {
+  const found = new Map<string, Promise<ReadResult | null>>();
+  const remember = (key: string, result: Promise<ReadResult | null>) => {
+    found.set(key, result);
+    const oldest = found.keys().next();
+    if (found.size > most && !oldest.done) found.delete(oldest.value);
+  };
+
+  async function readAgain(picture: Picture, options: ReadOptions): Promise<ReadResult | null> {
+    // The stored bytes are handed over to the worker, so it gets a copy.
+    const request = { id: newId('places'), bytes: picture.bytes.slice(0), options, withPicture: false };
+    return client.read(request).catch(() => null);
+  }
+
+  return {
+    known: (pictureId, result) => remember(keyOf(pictureId, {}, null), Promise.resolve(result)),
+    async of(notebook, held) {
+      const source = sourceOf(notebook, held);
+      const side = sideOfHeld(notebook.drawer, held);
+      const id = source?.kept.pictureId ?? null;
+      if (source === null || side === null || id === null) return null;
+      const options = source.kept.options ?? {};
+      const frame = source.part?.frame ?? null;
+      const key = keyOf(id, options, frame);
+      if (!found.has(key)) {
+        const result = pictures
+          .get(id)
+          .then((picture) =>
+            picture === null
+              ? null
+              : readAgain(picture, frame === null ? options : cropTo(options, frame, picture)),
+          );
+        remember(key, result);
+        // What failed may work the next time.
+        void result.then((got) => got === null && found.get(key) === result && found.delete(key));
+      }
+      const result = await found.get(key);
+      return result == null ? null : placesForKept(result.places, result.side, side);
+    },
+  };
+}
+
+function keyOf(pictureId: string, options: ReadOptions, frame: Frame | null): string {
+  return JSON.stringify([pictureId, options, frame]);
+}
+
+function cropTo(options: ReadOptions, frame: Frame, { width, height }: Picture): ReadOptions {
+  const { x, y } = frame;
+  const crop = { x: x * width, y: y * height, width: frame.width * width, height: frame.height * height };
+  return { ...options, crop };
+}

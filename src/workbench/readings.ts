@@ -1,0 +1,167 @@
+import type { Held } from '../drawer/model.ts';
+import type { Edit } from '../notebook/edits.ts';
+import type { Leaf, StudyLeaf } from '../notebook/model.ts';
+import type { ReadOptions } from '../sheet/model.ts';
+import { UnreadableImage } from '../sheet/unreadable.ts';
+import { pictureLimits } from '../workers/picture-limits.ts';
+import { keptFrom, ontoStudy, sheetFrom, studyFor } from './add-pictures.ts';
+import type { Book } from './book.ts';
+import { newId } from './new-id.ts';
+import type { Pictures } from './pictures.ts';
+import { type ReadClient, ReadingCancelled, type ReadResult } from './read-client.ts';
+import type { PictureTarget, ReadingInProgress } from './session-types.ts';
+import type { StateHolder } from './state-holder.ts';
+
+export interface Readings {
+  add(files: readonly File[], target?: PictureTarget): Promise<readonly Held[]>;
+  again(sheetId: string, side: 'A' | 'B', options: ReadOptions): Promise<void>;
+  cancel(id: string): void;
+}
+
+interface Parts {
+  readonly holder: StateHolder;
+  readonly book: Book;
+  readonly pictures: Pictures;
+  readonly client: ReadClient;
+  /** Called with what a picture showed where its inks lie, so that it need not be worked out again. */
+  readonly onPlaces: (pictureId: string, result: ReadResult) => void;
+}
+
+/** Reads files and puts what was read into the notebook, each as soon as it is there, all as one step of undo. */
+export function startReadings({ holder, book, pictures, client, onPlaces }: Parts): Readings {
+  const show = (id: string, change: Partial<ReadingInProgress> | null) => {
+    const readings = holder.state.readings.flatMap((one) =>
+      one.id !== id ? [one] : change === null ? [] : [{ ...one, ...change }],
+    );
+    holder.set({ readings });
+  };
+  const begin = (fileName: string): string => {
+    const id = newId('reading');
+    const reading: ReadingInProgress = { id, fileName, stage: 'waiting', fraction: 0 };
+    holder.set({ readings: [...holder.state.readings, reading] });
+    return id;
+  };
+
+  /** Null where it was cancelled or could not be read; a message has said so. */
+  async function read(
+    id: string,
+    name: string,
+    file: Blob,
+    options: ReadOptions,
+    withPicture: boolean,
+  ): Promise<ReadResult | null> {
+    try {
+      if (file.size > pictureLimits.file) {
+        throw new UnreadableImage(
+          'This file is too large to open (over 400 megabytes). Save a smaller copy and drop that.',
+        );
+      }
+      const bytes = await bytesOf(file);
+      if (!holder.state.readings.some((one) => one.id === id)) return null;
+      return await client.read({ id, bytes, options, withPicture }, ({ stage, fraction }) =>
+        show(id, { stage, fraction }),
+      );
+    } catch (error) {
+      if (!(error instanceof ReadingCancelled)) {
+        const says = error instanceof Error ? error.message : 'This picture could not be read.';
+        holder.say('trouble', `“${name}”: ${says}`);
+      }
+      return null;
+    }
+  }
+
+  async function addOne(id: string, file: File, place: Place, step: string): Promise<Held | null> {
+    const result = await read(id, file.name, file, {}, true);
+    if (result === null) return null;
+    const { kept, picture } = keptFrom(result.done, file.name);
+    if (picture !== null) {
+      onPlaces(picture.id, result);
+      await pictures.add([picture]);
+    }
+    const { edits, held } = place(kept, result, file.name);
+    book.dispatchAll(edits, 'add pictures', step);
+    return held;
+  }
+
+  type Place = (
+    kept: ReturnType<typeof keptFrom>['kept'],
+    result: ReadResult,
+    name: string,
+  ) => { edits: readonly Edit[]; held: Held };
+
+  return {
+    async add(files, target) {
+      if (files.length === 0) return [];
+      const step = newId('step');
+      const { edits, studyId } = studyFor(book.notebook, holder.state.leafId, files.length, target);
+      let as = target?.to === 'study' ? target.as : null;
+      const place: Place = (kept, result, name) => {
+        if (target?.to === 'other side') {
+          const held: Held = { kind: 'sheet', id: target.sheetId, side: 'B' };
+          return { held, edits: [{ do: 'set side', sheetId: target.sheetId, side: 'B', kept }] };
+        }
+        const sheet = sheetFrom(kept, result.done, name);
+        const held: Held = { kind: 'sheet', id: sheet.id, side: 'A' };
+        // The study is made with the first picture that could be read, not before.
+        const first =
+          edits.length > 0 && !book.notebook.leaves.some((leaf) => leaf.id === studyId) ? edits : [];
+        const made = first.flatMap((edit) => (edit.do === 'add leaf' ? [edit.leaf] : []))[0];
+        const study = studyOf(made ?? book.notebook.leaves.find((leaf) => leaf.id === studyId));
+        const onto = ontoStudy(study, held, as);
+        // One anchor a study: further pictures for it are candidates.
+        if (as === 'anchor') as = 'candidate';
+        return { held, edits: [...first, { do: 'add sheet', sheet }, ...onto] };
+      };
+      const ids = files.map((file) => begin(file.name));
+      const added: Held[] = [];
+      for (const [i, file] of files.entries()) {
+        const id = ids[i] ?? '';
+        const held = await addOne(id, file, place, step).catch(() => null);
+        show(id, null);
+        if (held === null) continue;
+        added.push(held);
+        if (studyId !== null) book.turnTo(studyId);
+      }
+      return added;
+    },
+    async again(sheetId, side, options) {
+      const sheet = book.notebook.drawer.sheets.find((one) => one.id === sheetId);
+      const kept = sheet?.sides[side];
+      const picture = kept?.pictureId == null ? null : await pictures.get(kept.pictureId);
+      if (sheet === undefined || kept === undefined || picture === null) return;
+      const id = begin(sheet.name);
+      const blob = new Blob([picture.bytes], { type: picture.type });
+      const result = await read(id, sheet.name, blob, options, false);
+      show(id, null);
+      if (result === null) return;
+      const { file, tags } = kept.reading;
+      const reading = {
+        ...result.side,
+        ...(file === undefined ? {} : { file }),
+        ...(tags === undefined ? {} : { tags }),
+      };
+      book.dispatchAll(
+        [{ do: 'set side', sheetId, side, kept: { reading, pictureId: picture.id, options } }],
+        'read a side again',
+      );
+    },
+    cancel(id) {
+      show(id, null);
+      client.cancel(id);
+    },
+  };
+}
+
+function studyOf(leaf: Leaf | undefined): StudyLeaf | null {
+  return leaf?.kind === 'study' ? leaf : null;
+}
+
+async function bytesOf(file: Blob): Promise<ArrayBuffer> {
+  try {
+    return await file.arrayBuffer();
+  } catch {
+    throw new UnreadableImage(
+      'The file could not be opened: it may have been moved or changed. Choose it again.',
+    );
+  }
+}

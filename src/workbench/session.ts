@@ -1,0 +1,193 @@
+import { nameOfHeld } from '../drawer/find.ts';
+import type { Held } from '../drawer/model.ts';
+import { emptyNotebook } from '../notebook/empty.ts';
+import type { Notebook } from '../notebook/model.ts';
+import type { SmallStore } from '../storage/ahead.ts';
+import { openShelf, type Shelf } from '../storage/shelf.ts';
+import { troubleFrom } from '../storage/trouble.ts';
+import { type Boards, startBoards } from './boards.ts';
+import { openBook } from './book.ts';
+import { startBundles } from './bundles.ts';
+import { startComparisons } from './comparisons.ts';
+import { type Demo, isDemo, makeDemo } from './demo-client.ts';
+import { startHousekeeping } from './housekeeping.ts';
+import { startKeeper } from './keeper.ts';
+import { newId } from './new-id.ts';
+import { holdPictures } from './pictures.ts';
+import { startPlaceFinder } from './place-finder.ts';
+import { type ReadClient, startReadClient } from './read-client.ts';
+import { startReadings } from './readings.ts';
+import type { Session as SessionInterface } from './session-types.ts';
+import { defaultLook, readSettings } from './settings.ts';
+import { holdState } from './state-holder.ts';
+
+export type Session = SessionInterface;
+
+/** What a session is made of; each has a default, tests hand in their own. */
+export interface SessionOptions {
+  readonly shelf?: Shelf;
+  readonly client?: ReadClient;
+  readonly small?: SmallStore | null;
+  readonly makeDemo?: (id: string) => Promise<Demo>;
+  readonly delayMs?: number;
+  readonly retryMs?: readonly number[];
+}
+
+export const Session = {
+  /**
+   * Opens what was open last or, on first start, the demo. Never rejects: where the browser stores nothing, the
+   * session works from memory and its state says so.
+   */
+  async open(options: SessionOptions = {}): Promise<SessionInterface> {
+    const shelf = options.shelf ?? openShelf();
+    const client = options.client ?? startReadClient();
+    const holder = holdState({
+      notebook: emptyNotebook(newId('notebook')),
+      leafId: null,
+      saving: { status: 'saved', says: 'Nothing to save yet.' },
+      readings: [],
+      messages: [],
+      canUndo: false,
+      canRedo: false,
+      undoes: null,
+      redoes: null,
+      lastBackup: null,
+      look: defaultLook,
+      isDemo: false,
+      pictures: 0,
+    });
+    const settings = await readSettings(shelf);
+    holder.set({ look: settings.look });
+
+    const book = openBook(holder, (notebook) => {
+      holder.set({ isDemo: isDemo(notebook), lastBackup: settings.backups[notebook.id] ?? null });
+      if (!isStarting) keeper.changed(notebook);
+    });
+    let isStarting = true;
+    const pictures = holdPictures(shelf, () => holder.set({ pictures: holder.state.pictures + 1 }));
+    const keeper = startKeeper({
+      shelf,
+      pictures,
+      small: options.small === undefined ? smallStore() : options.small,
+      tabId: newId('tab'),
+      newNotebookId: () => newId('notebook'),
+      onSaving: (saving) => holder.set({ saving }),
+      say: holder.say,
+      current: () => book.notebook,
+      onNewer: (notebook) => book.dispatchAll([{ do: 'replace notebook', notebook }], 'what another tab did'),
+      onCopy: book.becomeCopy,
+      ...(options.delayMs === undefined ? {} : { delayMs: options.delayMs }),
+      ...(options.retryMs === undefined ? {} : { retryMs: options.retryMs }),
+    });
+    const places = startPlaceFinder(pictures, client);
+    const readings = startReadings({ holder, book, pictures, client, onPlaces: places.known });
+    const comparisons = startComparisons();
+    const boards: Boards = startBoards(comparisons, pictures);
+    const bundles = startBundles({ holder, book, pictures, shelf, settings, take: keeper.take });
+
+    const demo = async (): Promise<Notebook> => {
+      const made = await (options.makeDemo ?? makeDemo)(newId('demo'));
+      void made.pictures.then(async (all) => {
+        await pictures.add(all);
+        holder.set({ pictures: holder.state.pictures + 1 });
+      });
+      return made.notebook;
+    };
+
+    const last = await keeper.open();
+    const first = last ?? (await demo().catch(() => null));
+    if (first !== null) book.start(first, settings.leafId);
+    isStarting = false;
+    if (last === null && first !== null) keeper.changed(first);
+    const housekeeping = startHousekeeping(shelf, () => book.notebook, keeper.hasOtherTabs);
+
+    return {
+      get state() {
+        return holder.state;
+      },
+      subscribe: holder.subscribe,
+      dispatch: (edit) => book.dispatchAll([edit]),
+      dispatchAll: (edits) => book.dispatchAll(edits),
+      undo: book.undo,
+      redo: book.redo,
+      newId,
+      turnTo(leafId) {
+        book.turnTo(leafId);
+        settings.setLeaf(leafId);
+      },
+      leaf: (leafId) => book.notebook.leaves.find((leaf) => leaf.id === leafId) ?? null,
+      prefer(look) {
+        const next = { ...holder.state.look, ...look };
+        holder.set({ look: next });
+        settings.setLook(next);
+      },
+      compare: (anchor, candidate, distance) =>
+        comparisons.of(book.notebook.drawer, anchor, candidate, distance),
+      rank(studyId) {
+        const study = book.notebook.leaves.find((leaf) => leaf.id === studyId);
+        return study?.kind === 'study' ? comparisons.ranked(book.notebook.drawer, study) : [];
+      },
+      nameOf: (held: Held) => nameOfHeld(book.notebook.drawer, held),
+      async addPictures(files, target) {
+        const bundle = files.find((file) => file.name.toLowerCase().endsWith('.quire'));
+        if (bundle !== undefined) {
+          await bundles.open(bundle);
+          return [];
+        }
+        return readings.add(files, target);
+      },
+      readAgain: readings.again,
+      cancelReading: readings.cancel,
+      pictureUrl: (held, size = 'full') => pictures.url(book.notebook, held, size),
+      places: (held) => places.of(book.notebook, held),
+      clear() {
+        const notebook = emptyNotebook(newId('notebook'));
+        book.dispatchAll([{ do: 'replace notebook', notebook }], 'clear the notebook');
+      },
+      async openDemo() {
+        try {
+          book.dispatchAll([{ do: 'replace notebook', notebook: await demo() }], 'open the demo');
+        } catch {
+          holder.say('trouble', 'The demo could not be drawn in this browser.');
+        }
+      },
+      boardSvg: (leafId) => boards.svg(book.notebook, leafId),
+      async exportBoard(leafId, as) {
+        try {
+          const file = await boards.file(book.notebook, leafId, as);
+          if (file === null)
+            holder.say(
+              'trouble',
+              'There is no pair on this leaf yet: a board needs an anchor and a candidate.',
+            );
+          return file;
+        } catch (error) {
+          holder.say('trouble', troubleFrom(error).message);
+          return null;
+        }
+      },
+      saveBundle: bundles.save,
+      openBundle: bundles.open,
+      keptNotebooks: bundles.kept,
+      openKept: bundles.openKept,
+      removeKept: bundles.removeKept,
+      dismiss: holder.dismiss,
+      saveNow: keeper.flush,
+      async close() {
+        housekeeping.stop();
+        client.close();
+        await keeper.close();
+        pictures.close();
+        await shelf.close();
+      },
+    };
+  },
+};
+
+function smallStore(): SmallStore | null {
+  try {
+    return localStorage;
+  } catch {
+    return null;
+  }
+}
