@@ -18,6 +18,8 @@ const heavy = [
   'chroma-js',
   'idb',
   'fflate',
+  'utif2',
+  'libheif-js/libheif-wasm/libheif.js',
   'valibot',
   'axe-core',
 ];
