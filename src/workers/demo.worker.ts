@@ -1,13 +1,16 @@
-import { demoNotebook } from '../demo/notebook.ts';
-import type { Notebook } from '../notebook/model.ts';
-import { readSide } from '../sheet/read-side.ts';
+import { drawDemoSheet } from '../demo/sheets.ts';
 import { encodedPicture } from './encode.ts';
 import type { EncodedPicture } from './messages.ts';
 import { pictureLimits } from './picture-limits.ts';
 
-/** What the demo worker says: first the notebook, so that it can be shown, then each picture. */
+/** The demo's pictures to draw, in the order in which they are wanted. */
+export type DemoRequest = readonly {
+  readonly pictureId: string;
+  readonly sheetId: string;
+  readonly side: 'A' | 'B';
+}[];
+
 export type DemoAnswer =
-  | { readonly kind: 'notebook'; readonly notebook: Notebook }
   | {
       readonly kind: 'picture';
       readonly id: string;
@@ -16,18 +19,25 @@ export type DemoAnswer =
     }
   | { readonly kind: 'done' };
 
-/** A thin shell: draws the demo's papers, reads them and packs their pictures, once, and ends. */
-const page = self as unknown as { postMessage(message: DemoAnswer, transfer?: Transferable[]): void };
+/** The size at which the demo's papers are drawn and were read, in pixels. */
+const px = 640;
 
-const { notebook, pictures } = demoNotebook(readSide);
-page.postMessage({ kind: 'notebook', notebook });
-for (const { id, image } of pictures) {
-  const canvas = new OffscreenCanvas(image.width, image.height);
-  const pixels = new ImageData(image.width, image.height);
-  pixels.data.set(image.data);
-  canvas.getContext('2d')?.putImageData(pixels, 0, 0);
-  const picture = await encodedPicture(canvas, pictureLimits.keptSide, true, true);
-  const thumb = await encodedPicture(canvas, pictureLimits.thumbSide, true, false);
-  page.postMessage({ kind: 'picture', id, picture, thumb }, [picture.bytes, thumb.bytes]);
-}
-page.postMessage({ kind: 'done' });
+/** A thin shell: draws the demo's papers and packs their pictures. */
+const page = self as unknown as {
+  postMessage(message: DemoAnswer, transfer?: Transferable[]): void;
+  onmessage: ((event: MessageEvent<DemoRequest>) => void) | null;
+};
+
+page.onmessage = async ({ data }) => {
+  for (const { pictureId, sheetId, side } of data) {
+    const image = drawDemoSheet(sheetId, side, px);
+    const canvas = new OffscreenCanvas(image.width, image.height);
+    const pixels = new ImageData(image.width, image.height);
+    pixels.data.set(image.data);
+    canvas.getContext('2d')?.putImageData(pixels, 0, 0);
+    const picture = await encodedPicture(canvas, pictureLimits.keptSide, true, true);
+    const thumb = await encodedPicture(canvas, pictureLimits.thumbSide, true, false);
+    page.postMessage({ kind: 'picture', id: pictureId, picture, thumb }, [picture.bytes, thumb.bytes]);
+  }
+  page.postMessage({ kind: 'done' });
+};

@@ -19,7 +19,7 @@ let loading: Promise<Libheif> | undefined;
 
 /**
  * The HEIF decoder: its script and its WebAssembly are files of their own, beside ours and replaceable, fetched the first
- * time that a picture needs them. Licence: LGPL 3, see NOTICE.txt beside this file.
+ * time that a picture needs them. Licence: LGPL 3, see notice.ts beside this file.
  */
 export function loadLibheif(): Promise<Libheif> {
   loading ??= load().catch((error: unknown) => {
