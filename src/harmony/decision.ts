@@ -1,6 +1,6 @@
 import { wordOf } from './ink-word.ts';
 import type { MeasuredInk } from './measured.ts';
-import type { Decision, Reason } from './model.ts';
+import type { Decision, Reason, ReasonKind } from './model.ts';
 import type { Told } from './reasons/build.ts';
 import * as sentences from './sentences.ts';
 import { verdictLimits } from './thresholds.ts';
@@ -60,17 +60,23 @@ function turnedBy({ judgement: { rule, troubles, tie } }: Told, reasons: readonl
 function summaryOf(told: Told, reasons: readonly Reason[]): string {
   const { judgement, pair, names } = told;
   const worst = judgement.troubles[0];
+  // A trouble below the limit turns nothing, and may still be worth a word.
+  const uneasy = worst && worst.weight >= verdictLimits.trouble / 2 ? worst : null;
   const ties = tieWords(told, reasons);
   const tied = sentences.listed(ties);
   switch (judgement.rule) {
     case 'quiet': {
       const quiet = pair.candidate.quiet ? names.candidate : names.anchor;
-      return sentences.summaries.quiet(quiet);
+      return uneasy
+        ? sentences.summaries.quietUneasy(quiet, shortly(told, uneasy))
+        : sentences.summaries.quiet(quiet);
     }
     case 'tied':
       return ties.length > 1 ? sentences.summaries.heldMany(tied) : sentences.summaries.held(tied);
     case 'untied':
-      return sentences.summaries.bridgeUntied();
+      return uneasy
+        ? sentences.summaries.bridgeUntiedUneasy(shortly(told, uneasy))
+        : sentences.summaries.bridgeUntied();
     case 'apart':
       return sentences.summaries.apart(shortly(told, worst!));
     case 'trouble':
@@ -80,26 +86,18 @@ function summaryOf(told: Told, reasons: readonly Reason[]): string {
   }
 }
 
-/** Words of what ties them, strongest first, three at most. */
+/** Words of what ties them, strongest first, three at most: what is on both sheets, else what is kin. */
 function tieWords({ pair }: Told, reasons: readonly Reason[]): string[] {
   const word = new Map([...pair.anchor.inks, ...pair.candidate.inks].map((ink) => [ink.id, wordOf(ink)]));
-  const words = reasons
-    .filter(({ kind, weighs }) => weighs > 0 && kinds.has(kind))
-    .flatMap(({ kind, inks }) =>
-      kind === 'repeat' || kind === 'base agreement'
-        ? [word.get(inks[0]!)!]
-        : [sentences.listed(inks.map((id) => word.get(id)!))],
-    );
-  return [...new Set(words)].slice(0, 3);
+  const of = (...kinds: readonly ReasonKind[]) =>
+    reasons.filter(({ kind, weighs }) => weighs > 0 && kinds.includes(kind));
+  const shared = of('repeat', 'base agreement').map(({ inks }) => word.get(inks[0]!)!);
+  const colours = of('repeat').length > 0;
+  const kin = of('tone on tone', 'opposites', 'neighbours').map(({ inks }) =>
+    sentences.together(word.get(inks[0]!)!, word.get(inks[1]!)!),
+  );
+  return [...new Set(colours ? shared : [...kin, ...shared])].slice(0, 3);
 }
-
-const kinds: ReadonlySet<string> = new Set([
-  'repeat',
-  'base agreement',
-  'tone on tone',
-  'neighbours',
-  'opposites',
-]);
 
 function shortly({ names }: Told, trouble: Trouble): string {
   switch (trouble.kind) {

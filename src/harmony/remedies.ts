@@ -112,7 +112,7 @@ function byWorst(one: Tried, other: Tried): number {
 
 function remedyOf({ idea, verdict }: Tried, before: Verdict): Remedy {
   const helps = idea.kind === 'leave' || rank(verdict) < rank(before);
-  const cuts = idea.kind !== 'turn' && idea.kind !== 'swap' && idea.kind !== 'leave';
+  const cuts = idea.words.blade === true;
   const says = [idea.words.says, helps ? '' : notEnoughAlone, cuts ? bladeCaution : '']
     .filter(Boolean)
     .join(' ');

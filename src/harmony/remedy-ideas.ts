@@ -106,13 +106,17 @@ function carryIdea(told: Told, ink: MeasuredInk): Idea {
   return { kind: 'carry', words: say, changes, inks: [ink.id], effort: remedyEffort.carry };
 }
 
+/** A strip of a neutral between the two; where the grounds quarrel, a whole mat of it does as well. */
 function stripIdeas(told: Told, options: CompareOptions): Idea[] {
   if (told.pair.strip) return [];
   const { name, ink } = neutralToHand(told, options);
-  const say = words.strip(name, told.pair.distance === 'touching');
-  return [
-    { kind: 'buffer', words: say, changes: [{ kind: 'strip', ink }], inks: [], effort: remedyEffort.strip },
-  ];
+  const changes: Change[] = [{ kind: 'strip', ink }];
+  const strip = words.strip(name, told.pair.distance === 'touching');
+  const ideas: Idea[] = [{ kind: 'buffer', words: strip, changes, inks: [], effort: remedyEffort.strip }];
+  const quarrel = told.judgement.troubles.some(({ kind }) => kind === 'base quarrel');
+  if (!quarrel) return ideas;
+  const mat = words.mountNeutral(name, told.names.candidate);
+  return [...ideas, { kind: 'mount', words: mat, changes, inks: [], effort: remedyEffort.mat }];
 }
 
 /** A neutral for strips: an owned cardstock that is one, else kraft beside warm grounds and grey beside cold ones. */

@@ -6,11 +6,12 @@ export interface RemedyWords {
   readonly title: string;
   readonly says: string;
   readonly cost: string;
+  /** True where it asks for a knife. */
+  readonly blade?: boolean;
 }
 
 /** Stands under every remedy that asks for a cut. */
-export const bladeCaution =
-  'Mind the blade: cut on a mat, along a metal rule, fingers behind it, and keep to what its maker says.';
+export const bladeCaution = 'Mind the blade: a mat below, a metal rule beside it, and the maker’s advice.';
 
 const the = (word: string): string => `the ${word}`;
 
@@ -28,6 +29,7 @@ export function trim(it: Said): RemedyWords {
     title: `Cut ${the(it.word)} away`,
     says: `Use only the parts of ${it.of} where ${ink(it)} does not show; it takes ${percent(it.share)} of the sheet.`,
     cost: 'two or three cuts',
+    blade: true,
   };
 }
 
@@ -54,6 +56,7 @@ export function strip(neutral: string, touching: boolean): RemedyWords {
       ? `A 10 mm strip of ${neutral} where the two meet, so that their edges never touch.`
       : `A 10 mm strip of ${neutral}, or a mat of it, between the two, so that the eye has somewhere to land on the way.`,
     cost: 'one cut',
+    blade: true,
   };
 }
 
@@ -62,6 +65,16 @@ export function mount(plain: string, of: string): RemedyWords {
     title: `Mount ${of} on ${plain}`,
     says: `A mat of ${plain} under ${of}, 3 to 5 mm wider all round: a border that belongs to both.`,
     cost: 'four cuts',
+    blade: true,
+  };
+}
+
+export function mountNeutral(neutral: string, of: string): RemedyWords {
+  return {
+    title: `Mount ${of} on ${neutral}`,
+    says: `A mat of ${neutral} under ${of}, 3 to 5 mm wider all round, so that its ground never lies against the other.`,
+    cost: 'four cuts',
+    blade: true,
   };
 }
 
@@ -92,6 +105,7 @@ export function together(first: RemedyWords, second: RemedyWords): RemedyWords {
     title: `${first.title}, and ${lower}`,
     says: `${first.says} ${second.says}`,
     cost: `${first.cost}, and ${second.cost}`,
+    blade: first.blade === true || second.blade === true,
   };
 }
 

@@ -108,7 +108,9 @@ export function nearWhites(a: Said, b: Said, yellower: Said): string {
 }
 
 export function stray(it: Said, other: string): string {
-  return `Nothing on ${other} answers ${ink(it)}: no repeat, no neighbour, no opposite. At ${percent(it.share)} of ${it.of} it will look as if it came from another page.`;
+  const head = `Nothing on ${other} answers ${ink(it)}: no repeat, no neighbour, no opposite.`;
+  if (it.share > 0.95) return `${head} It is all that ${it.of} has.`;
+  return `${head} At ${percent(it.share)} of ${it.of} it will look as if it came from another page.`;
 }
 
 export function straySmall(it: Said, other: string): string {
@@ -269,11 +271,11 @@ export const rules = {
   trouble: (trouble: string, weight: number, limit: number) =>
     `A trouble of ${number(weight, 2)} stands unanswered (${trouble}; the limit is ${number(limit, 2)}): that needs a bridge, whatever else ties them.`,
   quiet: () =>
-    'One of the two has no strong colour, so nothing in it can clash by hue, and no trouble stands: that holds together.',
+    'One of the two has no strong colour, so nothing in it can clash by hue, and no trouble reaches the limit: that holds together.',
   tied: (tie: string, weight: number, limit: number) =>
     `A colour ties them (${tie}, weight ${number(weight, 2)}; ${number(limit, 2)} is enough), and no trouble reaches the limit: that holds together.`,
   untied: (limit: number) =>
-    `Nothing quarrels, but no tie of colour weighs ${number(limit, 2)} or more: that needs a bridge.`,
+    `No trouble reaches the limit, but no tie of colour weighs ${number(limit, 2)} or more: that needs a bridge.`,
 } as const;
 
 /** "cream", "cream and navy", "cream, navy and aqua". */
@@ -281,13 +283,19 @@ export function listed(words: readonly string[]): string {
   return words.length < 2 ? (words[0] ?? '') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`;
 }
 
+/** Two inks named in a breath. */
+export const together = (one: string, other: string): string => `${one} with ${other}`;
+
 export const summaries = {
   held: (ties: string) => `${capital(ties)} ties them, and nothing quarrels.`,
   heldMany: (ties: string) => `${capital(ties)} tie them, and nothing quarrels.`,
   quiet: (sheet: string) => `${capital(sheet)} is quiet: it lets the other speak.`,
+  quietUneasy: (sheet: string, trouble: string) =>
+    `${capital(sheet)} is quiet and lets the other speak. ${trouble}`,
   bridge: (ties: string, many: boolean, trouble: string) =>
     `${capital(ties)} ${many ? 'tie' : 'ties'} them. ${trouble}`,
   bridgeUntied: () => 'Nothing quarrels, but nothing ties them either: carry a colour from one to the other.',
+  bridgeUntiedUneasy: (trouble: string) => `${trouble} And nothing ties the two.`,
   troubleOnly: (trouble: string) => trouble,
   apart: (trouble: string) => `${trouble} And no colour is there to tie them.`,
 } as const;

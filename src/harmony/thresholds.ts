@@ -63,13 +63,13 @@ export const sameness = { full: 2, none: 6 } as const;
 /** How far the weight of a trouble grows from the border of its kind to its full size. O: this keeps verdicts steady. */
 export const ramps = {
   /** ΔE₀₀ beyond the repeat limit. */
-  nearMissDeltaE: 4,
+  nearMissDeltaE: 3,
   /** Munsell hue steps inside either end of the near-miss band. */
-  nearMissSteps: 1,
+  nearMissSteps: 0.5,
   /** Munsell value steps below the tonal limit. */
   nearMissValue: 0.2,
   /** Hue steps outside the nearest band that answers. */
-  straySteps: 3,
+  straySteps: 5,
   /** Hue steps by which bands are widened before a pair may pull apart. */
   widenedSteps: 2,
   /** ΔE₀₀ by which a repeat is widened before a pair may pull apart. */

@@ -25,7 +25,8 @@ export interface Draft {
   readonly inks: readonly MeasuredInk[];
   readonly evidence: Readonly<Record<string, number>>;
   readonly figure: string;
-  readonly sources: readonly string[];
+  /** Ids of sources, the one to be shown first. */
+  readonly sources: readonly [string, ...string[]];
 }
 
 /** A reason from its draft: the anchor's inks first, weight held to −1…1. */
@@ -38,7 +39,7 @@ export function reason({ kind, weighs, says, inks, evidence, figure, sources }: 
     inks: [...new Set(ordered.map((ink) => ink.id))],
     evidence,
     figure,
-    source: sources.map((id) => sourceById(id)?.short ?? id).join(' · '),
+    source: sourceById(sources[0]!)!.short,
     sourceIds: sources,
   };
 }

@@ -21,7 +21,7 @@ export const intensityReasons: ReasonBuilder = (told) => {
     evidence,
     figure,
     sources: ['common-practice', 'verdict-rules'],
-  };
+  } as const;
   if (trouble) {
     const [bright, muted] = one.chroma > other.chroma ? [one, other] : [other, one];
     const says = sentences.brightAgainstMuted(say(told, bright.lead), say(told, muted.lead));

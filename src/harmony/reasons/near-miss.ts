@@ -12,7 +12,12 @@ export const nearMissReasons: ReasonBuilder = (told) => {
   const used = new Set<string>();
   return told.judgement.troubles
     .filter((trouble): trouble is NearMiss => trouble.kind === 'near miss')
-    .filter((miss) => nearMissWeight(miss.tied, told.pair.distance) >= troubleWeights.worthSaying)
+    .filter((miss) => {
+      const { a, b } = miss.tied;
+      // A near miss that is answered is still worth a word; two whites that nearly agree are not.
+      const weight = bothChromatic(a, b) ? nearMissWeight(miss.tied, told.pair.distance) : miss.weight;
+      return weight >= troubleWeights.worthSaying;
+    })
     .filter(({ tied: { a, b } }) => {
       if (used.has(a.id) || used.has(b.id)) return false;
       used.add(a.id).add(b.id);

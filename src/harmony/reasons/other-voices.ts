@@ -15,7 +15,10 @@ export const modelReasons: ReasonBuilder = (told) => {
         Math.min(a.share, b.share) >= inkLimits.accentShare && a.actsAs === null && b.actsAs === null,
     )
     .map((tied) => ({ tied, ch: ouLuo(tied.a.lab, tied.b.lab).ch }))
-    .filter(({ ch }) => ch >= pageLimits.ouLuoHigh || ch <= pageLimits.ouLuoLow)
+    .filter(({ tied, ch }) =>
+      // That one colour goes with itself needs no second voice.
+      tied.link.kind === 'repeat' ? ch <= pageLimits.ouLuoLow : Math.abs(ch) >= pageLimits.ouLuoHigh,
+    )
     .sort(
       (one, other) =>
         Number(disagree(other)) - Number(disagree(one)) || Math.abs(other.ch) - Math.abs(one.ch),

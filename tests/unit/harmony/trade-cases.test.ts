@@ -9,7 +9,13 @@ describe('the trade cases', () => {
     expect(tradeCases.length).toBeGreaterThanOrEqual(40);
   });
 
-  for (const { name, anchor, candidate, distance, verdicts, names, never } of tradeCases) {
+  for (const { name, anchor, candidate, distance, verdicts, names, never, parts } of tradeCases) {
+    if (parts) {
+      it(`parts from common practice where it is held that ${name}: ${parts.why}`, () => {
+        expect(compare(handSide(anchor), handSide(candidate)).verdict).toBe(parts.verdict);
+      });
+      continue;
+    }
     it(`says that ${name}`, () => {
       const found = compare(handSide(anchor), handSide(candidate), distance ? { distance } : {});
       const reasons = found.reasons.map(({ kind, weighs }) => `${kind} ${weighs.toFixed(2)}`);

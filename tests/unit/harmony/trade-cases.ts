@@ -14,6 +14,8 @@ export interface TradeCase {
   readonly names?: readonly (readonly [ReasonKind, 'for' | 'against' | 'any'])[];
   /** Kinds that must not be named. */
   readonly never?: readonly ReasonKind[];
+  /** Where the table of links and common practice part: the verdict that the engine gives, and why. */
+  readonly parts?: { readonly verdict: Verdict; readonly why: string };
 }
 
 const holds: readonly Verdict[] = ['holds-together'];
@@ -278,6 +280,10 @@ export const tradeCases: readonly TradeCase[] = [
     candidate: onWhite([c.leaf, 0.2]),
     verdicts: holds,
     names: [['neighbours', 'for']],
+    parts: {
+      verdict: 'needs-a-bridge',
+      why: 'the two are 20.4 Munsell hue steps apart and the table of links ends neighbours at 17',
+    },
   },
   {
     name: 'neon pink and lime shout down dusty rose and sage',
