@@ -2,6 +2,7 @@ import { playwright } from '@vitest/browser-playwright';
 import { VitePWA } from 'vite-plugin-pwa';
 import { defineConfig } from 'vitest/config';
 import { chromiumArgs, findChromium } from './.ci/chromium.mjs';
+import { demoNotebook } from './.ci/demo-notebook.mjs';
 
 /** Packages that the browser tests need ready before they start, so that no reload happens in mid-run. */
 const heavy = [
@@ -38,6 +39,7 @@ export default defineConfig({
   server: { host: '127.0.0.1', port: 5173 },
   preview: { host: '127.0.0.1', port: 5173 },
   plugins: [
+    demoNotebook(),
     VitePWA({
       registerType: 'prompt',
       injectRegister: false,

@@ -2,7 +2,7 @@ import { heldKey, nameOfHeld, otherSideOfHeld, ownedFrom, sideOfHeld } from '../
 import type { Drawer, Held } from '../drawer/model.ts';
 import { compare } from '../harmony/compare.ts';
 import type { Comparison, Distance } from '../harmony/model.ts';
-import { rank } from '../harmony/rank.ts';
+import { byStanding } from '../harmony/rank.ts';
 import type { StudyLeaf } from '../notebook/model.ts';
 import type { Plain, Side } from '../sheet/model.ts';
 import type { RankedCandidate } from './session-types.ts';
@@ -65,26 +65,12 @@ export function startComparisons(): Comparisons {
       const key = [anchor, ...candidates].map(heldKey).join('|') + distance;
       const before = rankings.get(key);
       if (before !== undefined) return before;
-      const anchorSide = sideOf(drawer, anchor);
-      const there = candidates.flatMap((held, index) => {
-        const side = sideOf(drawer, held);
-        return side === null ? [] : [{ held, index, side }];
-      });
-      const order =
-        anchorSide === null
-          ? []
-          : rank(
-              anchorSide,
-              there.map((one) => one.side),
-              { distance, withoutRemedies: true },
-            );
-      const ranked = order.flatMap(({ index: place }): RankedCandidate[] => {
-        const one = there[place];
-        const found = one === undefined ? null : comparison(drawer, anchor, one.held, distance);
-        return one === undefined || found === null
-          ? []
-          : [{ index: one.index, held: one.held, comparison: found }];
-      });
+      const ranked = candidates
+        .flatMap((held, index): RankedCandidate[] => {
+          const found = comparison(drawer, anchor, held, distance);
+          return found === null ? [] : [{ index, held, comparison: found }];
+        })
+        .sort((one, other) => byStanding(one.comparison, other.comparison) || one.index - other.index);
       rankings.set(key, ranked);
       return ranked;
     },

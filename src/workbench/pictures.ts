@@ -8,6 +8,8 @@ import type { Shelf } from '../storage/shelf.ts';
 export interface Pictures {
   /** Keeps a picture: on the shelf where that works, in memory until it does where not. */
   add(pictures: readonly Picture[]): Promise<void>;
+  /** The same for a picture that was waited for: those who asked for its address in vain get it now. */
+  arrived(picture: Picture): void;
   /** Stores what is not stored yet. @throws StorageTrouble; all of it is still in memory then. */
   storePending(): Promise<void>;
   get(id: string): Promise<Picture | null>;
@@ -27,7 +29,8 @@ export function holdPictures(shelf: Shelf, onArrive: () => void): Pictures {
   const fetch = async (key: string, make: () => Promise<Blob | null>) => {
     urls.set(key, null);
     const blob = await make().catch(() => null);
-    if (blob === null || !urls.has(key)) return;
+    // It may have been let go, or found by another, meanwhile.
+    if (blob === null || urls.get(key) !== null) return;
     urls.set(key, URL.createObjectURL(blob));
     onArrive();
   };
@@ -46,6 +49,10 @@ export function holdPictures(shelf: Shelf, onArrive: () => void): Pictures {
       for (const picture of pictures) pending.set(picture.id, picture);
       // Where storing fails, saving the notebook tries again and tells.
       await storePending().catch(() => {});
+    },
+    arrived(picture) {
+      for (const [key, url] of urls) if (url === null && key.includes(picture.id)) urls.delete(key);
+      void this.add([picture]);
     },
     storePending,
     get,

@@ -37,7 +37,7 @@ interface Waiting {
 export type WorkerMaker = () => Worker;
 
 const makeReadWorker: WorkerMaker = () =>
-  new Worker(new URL('../workers/read.worker.ts', import.meta.url), { type: 'module', name: 'read' });
+  new Worker(new URL('../workers/read-worker.ts', import.meta.url), { type: 'module', name: 'read' });
 
 /**
  * One worker, one picture at a time. A worker that is busy can't be told to stop, so cancelling ends it and a fresh one

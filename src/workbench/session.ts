@@ -87,8 +87,8 @@ export const Session = {
 
     const demo = async (): Promise<Notebook> => {
       const made = await (options.makeDemo ?? makeDemo)(newId('demo'));
-      void made.pictures.then(async (all) => {
-        await pictures.add(all);
+      void made.draw((picture) => {
+        pictures.arrived(picture);
         holder.set({ pictures: holder.state.pictures + 1 });
       });
       return made.notebook;
