@@ -21,6 +21,12 @@ export const resultOf = {
   cli: 'dist/cli/study.js',
 };
 
+/** Whether the packages are there and as new as the lock file asks; setup.mjs makes them so. */
+export function hasPackages() {
+  const mark = timeOf(join(root, 'node_modules', '.package-lock.json'));
+  return mark > 0 && mark >= timeOf(join(root, 'package-lock.json')) - 1000;
+}
+
 export function isFresh(what) {
   const built = timeOf(join(root, resultOf[what]));
   return built > 0 && sourcesOf[what].every((path) => newestIn(join(root, path)) <= built);

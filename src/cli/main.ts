@@ -1,0 +1,68 @@
+import type { Ranked } from '../harmony/model.ts';
+import { rank } from '../harmony/rank.ts';
+import { relabel } from '../sheet/relabel.ts';
+import { orderOf, type StudyOrder } from './arguments.ts';
+import { help } from './help.ts';
+import { type ReadPicture, readPicture } from './read-picture.ts';
+import { report } from './report.ts';
+import { type Placed, studyJson } from './study-json.ts';
+import { Trouble } from './trouble.ts';
+import { writeWhole } from './write-file.ts';
+
+/** Where the command was called, and where its words go. */
+export interface Surroundings {
+  readonly folder: string;
+  readonly out: (text: string) => void;
+  /** Standard error. */
+  readonly sorry: (text: string) => void;
+}
+
+/**
+ * Studies the pictures that are named and tells the result.
+ * @returns the exit status: 0, or 2 after one sentence on standard error and nothing else said or written.
+ */
+export async function main(args: readonly string[], surroundings: Surroundings): Promise<number> {
+  try {
+    const order = orderOf(args);
+    surroundings.out(order === 'help' ? help : await studied(order, surroundings.folder));
+    return 0;
+  } catch (error) {
+    if (!(error instanceof Trouble)) throw error;
+    surroundings.sorry(`${error.message}\n`);
+    return 2;
+  }
+}
+
+async function studied(order: StudyOrder, folder: string): Promise<string> {
+  const anchor = await readPicture(order.anchor, folder);
+  const candidates: ReadPicture[] = [];
+  // One after the other: two large pictures at once would need the memory of both.
+  for (const candidate of order.candidates) candidates.push(await readPicture(candidate, folder));
+
+  const ranked = rank(
+    anchor.side,
+    candidates.map(({ side }) => side),
+    { distance: order.distance },
+  );
+  const placed = ranked.map(
+    (comparison): Placed => ({ file: candidates[comparison.index]!.file, comparison }),
+  );
+  const anchorSide = relabel(anchor.side, 'anchor');
+  const told = order.json
+    ? studyJson(anchor.file, anchorSide, placed)
+    : report(anchor.file, anchorSide, placed);
+  if (order.board) await writeBoard(order.board, folder, ranked[0]!, anchor, candidates);
+  return told;
+}
+
+async function writeBoard(
+  { file, kind }: NonNullable<StudyOrder['board']>,
+  folder: string,
+  best: Ranked,
+  anchor: ReadPicture,
+  candidates: readonly ReadPicture[],
+): Promise<void> {
+  // The renderer and the fonts are large, and only a board needs them.
+  const { boardContent } = await import('./board-file.ts');
+  await writeWhole(file, folder, await boardContent(kind, best, anchor, candidates[best.index]!));
+}

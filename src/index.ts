@@ -1,0 +1,71 @@
+/**
+ * The engine: what the outside may import. Everything here is synchronous and pure, and runs the same in Node and
+ * in a browser without a page. Colours are sRGB and CIELAB under D65.
+ *
+ * `readSide(image)` → a side; `compare(anchor, candidate)` → a comparison; `rank(anchor, candidates)` → comparisons,
+ * best first; `boardOf(comparison)` → a board; `boardSvg(board)` → a picture of it.
+ */
+export { boardOf } from './board/compose.ts';
+export type { Board, BoardOptions, BoardSize, Scene } from './board/model.ts';
+export { boardSvg, sceneSvg } from './board/svg.ts';
+export { deltaE76, deltaE2000, deltaEOk } from './colour/difference.ts';
+export { hexFromOklch, mapToSrgb } from './colour/gamut.ts';
+export { ouLuo } from './colour/harmony-two.ts';
+export type { Lab, Munsell, OkLab, Oklch, OklchTuple, Rgb, Wheel, Xyz } from './colour/model.ts';
+export { formatMunsell, labFromMunsell, munsellFromLab, parseMunsell } from './colour/munsell.ts';
+export { isccName } from './colour/names.ts';
+export type { Source } from './colour/sources.ts';
+export { sourceById, sources } from './colour/sources.ts';
+export {
+  hexFromRgb,
+  labFromHex,
+  labFromOklch,
+  labFromRgb,
+  oklchFromHex,
+  oklchFromLab,
+  oklchFromTuple,
+  parseHex,
+  rgbFromHex,
+  rgbFromLab,
+} from './colour/spaces.ts';
+export { tradeWord } from './colour/trade-words.ts';
+export { compare } from './harmony/compare.ts';
+export type {
+  CompareOptions,
+  Comparison,
+  Decision,
+  Distance,
+  Link,
+  LinkKind,
+  Owned,
+  OwnedSheet,
+  Ranked,
+  Reason,
+  ReasonKind,
+  Remedy,
+  RemedyKind,
+  Verdict,
+} from './harmony/model.ts';
+export { rank } from './harmony/rank.ts';
+export type {
+  Base,
+  BaseKind,
+  Card,
+  Frame,
+  Ink,
+  Light,
+  PixelImage,
+  Places,
+  Plain,
+  PlainKind,
+  Print,
+  PrintScale,
+  Reading,
+  ReadOptions,
+  Side,
+} from './sheet/model.ts';
+export { inkFromHex, plainOf, sideOfPlain } from './sheet/plain.ts';
+export { readSide, readWithPlaces } from './sheet/read-side.ts';
+export { relabel } from './sheet/relabel.ts';
+export { UnreadableImage } from './sheet/unreadable.ts';
+export { inkWord } from './sheet/words.ts';

@@ -1,0 +1,254 @@
+import { spawnSync } from 'node:child_process';
+import {
+  existsSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  symlinkSync,
+  writeFileSync,
+} from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import sharp from 'sharp';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { main } from '../../src/cli/main.ts';
+import { putDemoFile } from '../support/demo-files.ts';
+import { root } from '../support/source-tree.ts';
+import { expectComparison, expectSide } from '../support/study-shape.ts';
+
+const folder = mkdtempSync(join(tmpdir(), 'quirewise-study-'));
+const launcher = join(root, '.ci', 'study.mjs');
+
+interface Told {
+  readonly status: number | null;
+  readonly out: string;
+  readonly sorry: string;
+}
+
+/** The launcher as a process of its own, called from the folder with the pictures. */
+function launched(...args: string[]): Told {
+  const { status, stdout, stderr } = spawnSync(process.execPath, [launcher, ...args], {
+    cwd: folder,
+    encoding: 'utf8',
+  });
+  return { status, out: stdout, sorry: stderr };
+}
+
+/** The same without a process: what the launcher calls. */
+async function study(...args: string[]): Promise<Told> {
+  let [out, sorry] = ['', ''];
+  const status = await main(args, {
+    folder,
+    out: (text) => {
+      out += text;
+    },
+    sorry: (text) => {
+      sorry += text;
+    },
+  });
+  return { status, out, sorry };
+}
+
+beforeAll(async () => {
+  await putDemoFile(folder, 'bough.png', 'blossom-bough');
+  await putDemoFile(folder, 'hearts.jpg', 'pip-hearts');
+  await putDemoFile(folder, 'lanterns.webp', 'lantern-row');
+  await putDemoFile(folder, 'stripe.tiff', 'ladder-stripe');
+  // The first call builds the bundle where it is missing or old.
+  expect(launched('--help')).toMatchObject({ status: 0, sorry: '' });
+}, 120_000);
+afterAll(() => rmSync(folder, { recursive: true, force: true }));
+
+describe('the study in the terminal', () => {
+  it('prints one JSON object of the promised shape and nothing else, candidates best first', () => {
+    const files = ['lanterns.webp', 'hearts.jpg', 'stripe.tiff'];
+    const { status, out, sorry } = launched(
+      '--anchor',
+      'bough.png',
+      ...files.flatMap((f) => ['--candidate', f]),
+      '--json',
+    );
+    expect(sorry).toBe('');
+    expect(status).toBe(0);
+    const told = JSON.parse(out);
+    expect(told.format).toBe('quirewise-study');
+    expect(told.version).toBe(1);
+    expect(told.anchor.file).toBe('bough.png');
+    expectSide(told.anchor, 'A');
+    expect(told.candidates.map(({ side }: { side: { file: string } }) => side.file).sort()).toEqual(
+      files.sort(),
+    );
+    const order = ['holds-together', 'needs-a-bridge', 'pulls-apart'];
+    const places = told.candidates.map(({ verdict }: { verdict: string }) => order.indexOf(verdict));
+    expect(places).toEqual([...places].sort());
+    for (const candidate of told.candidates) {
+      expectSide(candidate.side, 'a');
+      expectComparison(candidate, told.anchor, candidate.side);
+    }
+  });
+
+  it('says the same each time', async () => {
+    const args = ['--anchor', 'bough.png', '--candidate', 'hearts.jpg', '--json'];
+    expect((await study(...args)).out).toBe((await study(...args)).out);
+  });
+
+  it('tells a person the verdict, the reasons with their sources, and what could mend it', async () => {
+    const { status, out } = await study('--anchor', 'bough.png', '--candidate', 'hearts.jpg');
+    expect(status).toBe(0);
+    expect(out).toMatch(/^Anchor: bough\.png\n/);
+    expect(out).toMatch(/^hearts\.jpg: (holds together|needs a bridge|pulls apart)$/m);
+    expect(out).toMatch(/ΔE₀₀/);
+    for (const line of out.split('\n')) expect(line.length).toBeLessThanOrEqual(100);
+  });
+
+  it('takes the width, the crop and the distance into the reading', async () => {
+    const ask = async (...more: string[]) =>
+      JSON.parse(
+        (await study('--anchor', 'stripe.tiff', ...more, '--candidate', 'hearts.jpg', '--json')).out,
+      );
+    const [whole, small] = [await ask(), await ask('--width-mm', '152.5')];
+    expect(whole.anchor.print.repeatMm).toBeCloseTo(305 / 8, 0);
+    expect(small.anchor.print.repeatMm).toBeCloseTo(152.5 / 8, 0);
+    expect((await ask('--distance', 'touching')).candidates[0].distance).toBe('touching');
+    const green = (await ask('--crop', '2,0,18,500')).anchor;
+    expect([green.base.hex, green.inks.length]).toEqual(['#6c9a4f', 0]);
+  });
+
+  it('writes the board of the best candidate as an SVG with its fonts and pictures inside', async () => {
+    const { status, sorry } = await study(
+      '--anchor',
+      'bough.png',
+      '--candidate',
+      'hearts.jpg',
+      '--board',
+      'board.svg',
+    );
+    expect([status, sorry]).toEqual([0, '']);
+    const svg = readFileSync(join(folder, 'board.svg'), 'utf8');
+    expect(svg).toMatch(/^<svg xmlns/);
+    expect(svg.match(/data:image\/jpeg;base64,/g)?.length).toBe(2);
+    expect(svg).toContain('@font-face');
+    expect(svg).not.toMatch(/(href|src)="?\s*https?:/);
+  });
+
+  it('writes it as a PNG in which the words can be seen', async () => {
+    const { status } = await study(
+      '--anchor',
+      'bough.png',
+      '--candidate',
+      'hearts.jpg',
+      '--board',
+      'board.png',
+    );
+    expect(status).toBe(0);
+    const { width, height, format } = await sharp(join(folder, 'board.png')).metadata();
+    expect(format).toBe('png');
+    expect(Math.min(width!, height!)).toBeGreaterThanOrEqual(1500);
+    const { channels } = await sharp(join(folder, 'board.png')).stats();
+    expect(channels[0]!.stdev).toBeGreaterThan(10);
+  }, 60_000);
+
+  it('can be called by a link from anywhere, as a bin is', () => {
+    const link = join(folder, 'quirewise-study');
+    symlinkSync(launcher, link);
+    const { status, stdout } = spawnSync(link, ['--help'], { cwd: folder, encoding: 'utf8' });
+    expect(status).toBe(0);
+    expect(stdout).toMatch(/--anchor FILE/);
+  });
+
+  it('takes paths from where npm was called', () => {
+    const { status, stdout, stderr } = spawnSync(
+      'npm',
+      [
+        '--prefix',
+        root,
+        'run',
+        '-s',
+        'study',
+        '--',
+        '--anchor',
+        'bough.png',
+        '--candidate',
+        'hearts.jpg',
+        '--json',
+      ],
+      {
+        cwd: folder,
+        encoding: 'utf8',
+        shell: process.platform === 'win32',
+        env: { ...process.env, INIT_CWD: undefined },
+      },
+    );
+    expect(stderr).toBe('');
+    expect(status).toBe(0);
+    expect(JSON.parse(stdout).candidates[0].side.file).toBe('hearts.jpg');
+  });
+
+  const good = ['--anchor', 'bough.png', '--candidate', 'hearts.jpg'];
+  it.each([
+    ['a missing file', () => ['--anchor', 'bough.png', '--candidate', 'none.png']],
+    ['an empty file', () => ['--anchor', put('empty.png', ''), '--candidate', 'hearts.jpg']],
+    [
+      'text that is named .png',
+      () => ['--anchor', put('text.png', 'only words'), '--candidate', 'hearts.jpg'],
+    ],
+    [
+      'a torn picture',
+      () => [
+        '--anchor',
+        put('torn.png', readFileSync(join(folder, 'bough.png')).subarray(0, 20_000)),
+        '--candidate',
+        'hearts.jpg',
+      ],
+    ],
+    ['an unknown option', () => [...good, '--quickly']],
+    ['a bad number', () => [...good, '--width-mm', 'wide']],
+    ['no anchor', () => ['--candidate', 'hearts.jpg']],
+    ['a board whose folder is missing', () => [...good, '--board', 'no/such/folder/board.svg']],
+  ])('answers %s with one sentence on standard error, status 2, and writes nothing', async (_, args) => {
+    const given = args();
+    const before = readdirSync(folder).sort();
+    const { status, out, sorry } = await study(
+      ...given,
+      '--json',
+      ...(given.includes('--board') ? [] : ['--board', 'never.svg']),
+    );
+    expect(status).toBe(2);
+    expect(out).toBe('');
+    expect(sorry).toMatch(/^[^\n]+[.]\n$/);
+    expect(readdirSync(folder).sort()).toEqual(before);
+    expect(existsSync(join(folder, 'never.svg'))).toBe(false);
+  });
+
+  it('ends the process with status 2, and says nothing on standard output', () => {
+    const { status, out, sorry } = launched('--anchor', 'bough.png', '--candidate', 'none.png', '--json');
+    expect([status, out]).toEqual([2, '']);
+    expect(sorry).toMatch(/^[^\n]+none\.png[^\n]*[.]\n$/);
+  });
+
+  it('answers one pixel, and a picture that is fully transparent, in the same way', async () => {
+    for (const [name, size, background] of [
+      ['pixel.png', 1, '#cc3344'],
+      ['clear.png', 80, '#cc334400'],
+    ] as const) {
+      const bytes = await sharp({ create: { width: size, height: size, channels: 4, background } })
+        .png()
+        .toBuffer();
+      const { status, out, sorry } = await study(
+        '--anchor',
+        put(name, bytes),
+        '--candidate',
+        'hearts.jpg',
+        '--json',
+      );
+      expect([status, out]).toEqual([2, '']);
+      expect(sorry).toMatch(/^[^\n]+[.]\n$/);
+    }
+  });
+});
+
+function put(name: string, bytes: Uint8Array | string): string {
+  writeFileSync(join(folder, name), bytes);
+  return name;
+}
