@@ -22,16 +22,10 @@ export function isccNumberOfMunsell({ hue, value, chroma }: Munsell): number {
   const place = hue === null ? 1 : hue < 1 ? hue + 100 : hue;
   const range = ranges().find((r) => place >= r.from && place < r.to)!;
   const v = Math.min(value, 9.999999);
-  for (let i = 0; i < range.blocks.length; i += 5) {
-    const [vMin, vMax, cMin, cMax, number] = range.blocks.slice(i, i + 5) as [
-      number,
-      number,
-      number,
-      number,
-      number,
-    ];
-    if (v >= vMin && v < vMax && chroma >= cMin && chroma < cMax) return number;
-  }
+  const { blocks } = range;
+  for (let i = 0; i < blocks.length; i += 5)
+    if (v >= blocks[i]! && v < blocks[i + 1]! && chroma >= blocks[i + 2]! && chroma < blocks[i + 3]!)
+      return blocks[i + 4]!;
   throw new RangeError(`No block holds hue ${hue}, value ${value}, chroma ${chroma}`);
 }
 
