@@ -130,7 +130,7 @@ function farFrom(
 }
 
 function readByWorker(bytes: ArrayBuffer): Promise<ReadDone> {
-  const worker = new Worker(new URL('../../src/workers/read.worker.ts', import.meta.url), { type: 'module' });
+  const worker = new Worker(new URL('../../src/workers/read-worker.ts', import.meta.url), { type: 'module' });
   return new Promise<ReadDone>((resolve, reject) => {
     worker.onerror = (event) => reject(new Error(event.message));
     worker.onmessage = ({ data }: MessageEvent<ReadAnswer>) => {
