@@ -5,6 +5,9 @@ export const drawerStyles = css`
   :host {
     font: 14px/1.3 var(--qw-sans);
   }
+  aside {
+    height: 100%;
+  }
   .rail {
     display: flex;
     flex-direction: column;

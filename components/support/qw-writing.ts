@@ -28,7 +28,7 @@ export class QwWriting extends QwElement {
         border: 1px solid transparent;
         border-radius: 3px;
         font: 16.5px/1.6 var(--qw-serif);
-        resize: vertical;
+        resize: none;
       }
       textarea::placeholder {
         color: var(--qw-soft);

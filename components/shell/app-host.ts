@@ -1,0 +1,19 @@
+import type { LitElement } from 'lit';
+import type { PictureTarget, Session } from '../../src/workbench/session-types.ts';
+import type { Route } from './route.ts';
+
+/** What is open beside the leaf; on a phone it covers it. */
+export type Opened = 'leaves' | 'drawer' | null;
+
+/** What the page lends to those that act for it. */
+export interface AppHost extends LitElement {
+  readonly session: Session | null;
+  readonly route: Route;
+  readonly opened: Opened;
+  /** What a study has asked a paper for; the drawer shows it. */
+  wanted: 'anchor' | 'candidate' | null;
+  /** Opens one of them, shuts it where it is open already; null shuts both. */
+  open(what: Opened): void;
+  /** Reads pictures onto the open leaf, or to where they were asked for. */
+  read(files: readonly File[], target?: PictureTarget): void;
+}

@@ -1,0 +1,84 @@
+import { heldKey } from '../../src/drawer/find.ts';
+import type { Held } from '../../src/drawer/model.ts';
+import type { Leaf, Notebook, StudyLeaf } from '../../src/notebook/model.ts';
+import type { LeafKind } from '../notebook/qw-leaves.ts';
+
+/** Kinds of leaf that can be added by hand, with what each is for. */
+export const leafKinds: readonly LeafKind[] = [
+  { kind: 'study', label: 'Study', about: 'hold papers against one sheet' },
+  { kind: 'note', label: 'Note', about: 'words of your own' },
+  { kind: 'board', label: 'Board', about: 'one picture of a study, to share' },
+];
+
+/** What a leaf is, for the list: "study, 3 candidates". */
+export function aboutLeaf(leaf: Leaf): string {
+  switch (leaf.kind) {
+    case 'study':
+      return `study, ${counted(leaf.candidates.length, 'candidate')}`;
+    case 'kit':
+      return `kit, ${counted(leaf.pieces.length, 'piece')}`;
+    default:
+      return leaf.kind;
+  }
+}
+
+/** An empty study. */
+export function newStudy(id: string, anchor: Held | null = null): StudyLeaf {
+  return {
+    id,
+    kind: 'study',
+    title: '',
+    text: '',
+    anchor,
+    candidates: [],
+    shown: 0,
+    distance: 'apart',
+    wheel: 'eye',
+    asksFirst: false,
+    opinions: {},
+  };
+}
+
+/** A new leaf of a kind that `leafKinds` lists; a board shows the study that is open, or the last that has a pair. */
+export function newLeaf(kind: string, id: string, notebook: Notebook, openId: string | null): Leaf | null {
+  if (kind === 'study') return newStudy(id);
+  if (kind === 'note') return { id, kind: 'note', title: '', text: '' };
+  if (kind !== 'board') return null;
+  const pairs = notebook.leaves.filter((leaf): leaf is StudyLeaf => leaf.kind === 'study' && !!pairOf(leaf));
+  const study = pairs.find((leaf) => leaf.id === openId) ?? pairs.at(-1);
+  return study ? boardOfStudy(id, study) : null;
+}
+
+/** A board leaf for the candidate that a study shows. */
+export function boardOfStudy(id: string, study: StudyLeaf): Leaf {
+  return {
+    id,
+    kind: 'board',
+    title: study.title,
+    studyId: study.id,
+    candidate: pairOf(study),
+    words: study.text,
+    size: 'square',
+  };
+}
+
+/** The board that was already made of this pair, so that it is opened and not made twice. */
+export function boardOnLeaf(notebook: Notebook, study: StudyLeaf): Leaf | undefined {
+  const pair = pairOf(study);
+  return notebook.leaves.find(
+    (leaf) =>
+      leaf.kind === 'board' &&
+      leaf.studyId === study.id &&
+      leaf.candidate !== null &&
+      pair !== null &&
+      heldKey(leaf.candidate) === heldKey(pair),
+  );
+}
+
+function pairOf(study: StudyLeaf): Held | null {
+  return study.anchor ? (study.candidates[study.shown] ?? study.candidates[0] ?? null) : null;
+}
+
+function counted(count: number, word: string): string {
+  return `${count} ${word}${count === 1 ? '' : 's'}`;
+}

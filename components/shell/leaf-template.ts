@@ -1,0 +1,69 @@
+import { html, type TemplateResult } from 'lit';
+import { keyed } from 'lit/directives/keyed.js';
+import type { Leaf } from '../../src/notebook/model.ts';
+import type { Session } from '../../src/workbench/session-types.ts';
+import '../notebook/qw-empty.ts';
+import '../notebook/qw-note.ts';
+import '../notebook/qw-sheet-leaf.ts';
+import '../study/qw-study.ts';
+import type { PlacesShelf } from './places-shelf.ts';
+import './qw-open-board.ts';
+import './qw-open-sources.ts';
+import type { Place } from './route.ts';
+import { candidateViews, paperView } from './views.ts';
+
+/** What the open leaf is drawn from. */
+export interface LeafScene {
+  readonly session: Session;
+  readonly shelf: PlacesShelf;
+  /** Null in a notebook without leaves, or while the sources are open. */
+  readonly leaf: Leaf | null;
+  readonly place: Place;
+}
+
+/** The open leaf, by its kind. A new leaf gets new elements, so that nothing half-written moves to another leaf. */
+export function leafTemplate({ session, shelf, leaf, place }: LeafScene): TemplateResult {
+  if (place.at === 'sources') return html`<qw-open-sources .current=${place.id}></qw-open-sources>`;
+  if (!leaf) return html`<qw-empty></qw-empty>`;
+  return html`${keyed(leaf.id, ofKind(leaf, session, shelf))}`;
+}
+
+function ofKind(leaf: Leaf, session: Session, shelf: PlacesShelf): TemplateResult {
+  const margin = marginOf(leaf, session);
+  switch (leaf.kind) {
+    case 'study':
+      return html`<qw-study
+        .leaf=${leaf}
+        .margin=${margin}
+        .anchor=${leaf.anchor ? paperView(session, shelf, leaf.anchor, 'anchor') : null}
+        .candidates=${leaf.anchor ? candidateViews(session, shelf, leaf) : []}
+        .surround=${session.state.look.surround}
+      ></qw-study>`;
+    case 'board':
+      return html`<qw-open-board .leaf=${leaf} .margin=${margin} .session=${session} .notebook=${session.state.notebook} .pictures=${session.state.pictures}></qw-open-board>`;
+    case 'sheet':
+      return html`<qw-sheet-leaf
+        .leaf=${leaf}
+        .margin=${margin}
+        .sides=${sidesOf(leaf.sheetId, session, shelf)}
+        .surround=${session.state.look.surround}
+      ></qw-sheet-leaf>`;
+    case 'note':
+      return html`<qw-note .leaf=${leaf} .margin=${margin}></qw-note>`;
+    case 'kit':
+    case 'exercise':
+      return html`<qw-note .leaf=${{ ...leaf, kind: 'note' }} .margin=${margin}></qw-note>`;
+  }
+}
+
+function sidesOf(sheetId: string, session: Session, shelf: PlacesShelf) {
+  return (['A', 'B'] as const)
+    .map((side) => paperView(session, shelf, { kind: 'sheet', id: sheetId, side }, 'anchor'))
+    .filter((view) => view !== null);
+}
+
+function marginOf(leaf: Leaf, session: Session): readonly string[] {
+  const { notebook, saving } = session.state;
+  const says = { saved: 'saved', saving: 'saving…', failed: 'not saved' };
+  return [`leaf ${notebook.leaves.findIndex(({ id }) => id === leaf.id) + 1}`, says[saving.status]];
+}

@@ -1,0 +1,27 @@
+import type { Command } from './command.ts';
+import { askForFiles, handOver } from './files.ts';
+import { newLeaf } from './leaf-kinds.ts';
+
+/** Leaves added, moved and taken out; undo, backups, a fresh start; messages; how the page looks. */
+export const notebookCommands: Readonly<Record<string, Command>> = {
+  'qw-add-leaf': ({ app, session, leafId }, { kind }: { kind: string }) => {
+    const leaf = newLeaf(kind, session.newId('leaf'), session.state.notebook, leafId);
+    if (!leaf) return;
+    session.dispatch({ do: 'add leaf', leaf });
+    app.route.go(leaf.id);
+  },
+  'qw-move-leaf': ({ session }, { id, to }: { id: string; to: number }) =>
+    session.dispatch({ do: 'move leaf', leafId: id, to }),
+  'qw-remove-leaf': ({ session }, { id }: { id: string }) =>
+    session.dispatch({ do: 'remove leaf', leafId: id }),
+  'qw-undo': ({ session }) => session.undo(),
+  'qw-redo': ({ session }) => session.redo(),
+  'qw-clear': ({ session }) => session.clear(),
+  'qw-open-demo': ({ session }) => void session.openDemo(),
+  'qw-save-backup': ({ session }) => void session.saveBundle().then((file) => file && handOver(file)),
+  'qw-open-backup': ({ session }) =>
+    void askForFiles('', false).then(([file]) => file && session.openBundle(file)),
+  'qw-dismiss': ({ session }, { id }: { id: string }) => session.dismiss(id),
+  'qw-stop-reading': ({ session }, { id }: { id: string }) => session.cancelReading(id),
+  'qw-prefer': ({ session }, look: object) => session.prefer(look),
+};

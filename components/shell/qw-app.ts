@@ -1,0 +1,159 @@
+import { html, nothing } from 'lit';
+import { customElement, state } from 'lit/decorators.js';
+import { Session } from '../../src/workbench/session.ts';
+import type { PictureTarget, SessionState } from '../../src/workbench/session-types.ts';
+import '../drawer/qw-drawer.ts';
+import '../notebook/qw-leaves.ts';
+import '../notebook/qw-messages.ts';
+import '../notebook/qw-upkeep.ts';
+import { controls } from '../support/controls.ts';
+import { QwElement } from '../support/element.ts';
+import '../support/qw-title.ts';
+import type { AppHost, Opened } from './app-host.ts';
+import { appStyles } from './app-styles.ts';
+import { Commands } from './commands.ts';
+import { DropZone } from './drop-zone.ts';
+import { Keys } from './keys.ts';
+import { aboutLeaf, leafKinds } from './leaf-kinds.ts';
+import { leafTemplate } from './leaf-template.ts';
+import { showLook } from './look.ts';
+import { PlacesShelf } from './places-shelf.ts';
+import { Route } from './route.ts';
+import { upkeepOf } from './upkeep-of.ts';
+import { drawerPapers } from './views.ts';
+
+/** The page: leaves, the open leaf, the drawer. The one element that knows the session. */
+@customElement('qw-app')
+export class QwApp extends QwElement implements AppHost {
+  static override styles = [controls, appStyles];
+
+  @state() private book: SessionState | null = null;
+  @state() opened: Opened = null;
+  /** What a study has asked a paper for; the drawer shows it. */
+  @state() wanted: 'anchor' | 'candidate' | null = null;
+  session: Session | null = null;
+  private shelf: PlacesShelf | null = null;
+  readonly route: Route = new Route(this, () => this.turn());
+  private readonly zone = new DropZone(this, (files) => this.read(files));
+
+  constructor() {
+    super();
+    new Keys(this);
+    new Commands(this);
+  }
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    void this.start();
+  }
+
+  private async start(): Promise<void> {
+    const session = await Session.open();
+    this.session = session;
+    this.shelf = new PlacesShelf(
+      (held) => session.places(held),
+      () => this.requestUpdate(),
+    );
+    // The address goes before what was open last.
+    this.turn();
+    session.subscribe((book) => this.take(book));
+    this.take(session.state);
+  }
+
+  /** Reads pictures onto the open leaf, or to where they were asked for. */
+  read(files: readonly File[], target?: PictureTarget): void {
+    void this.session?.addPictures(files, target);
+  }
+
+  override render() {
+    const { book, session, shelf } = this;
+    if (!book || !session || !shelf) return html`<slot></slot>`;
+    const leaf = this.route.place.at === 'leaf' && book.leafId ? session.leaf(book.leafId) : null;
+    return html`<div
+      class="table ${book.look.hand} ${this.opened ? `opened-${this.opened}` : ''}"
+    >
+      <header class="bar">
+        <button type="button" class="word" aria-expanded=${this.opened === 'leaves'} @click=${() => this.open('leaves')}>
+          <span>Leaves</span>
+        </button>
+        <b>Quirewise</b>
+        <button type="button" class="word" aria-expanded=${this.opened === 'drawer'} @click=${() => this.open('drawer')}>
+          <span>Drawer</span>
+        </button>
+      </header>
+      <div class="side">
+        <h1>Quirewise</h1>
+        <qw-title
+          plain
+          label="Title of this notebook"
+          empty="A notebook"
+          .value=${book.notebook.title}
+          @qw-retitle=${this.renameNotebook}
+        ></qw-title>
+        <qw-leaves
+          .leaves=${book.notebook.leaves.map((one) => ({ id: one.id, title: one.title, about: aboutLeaf(one) }))}
+          .kinds=${leafKinds}
+          .current=${leaf?.id ?? ''}
+        ></qw-leaves>
+        <qw-upkeep .value=${upkeepOf(book)}></qw-upkeep>
+      </div>
+      <main tabindex="-1" ?inert=${this.opened !== null && this.isNarrow()}>
+        ${
+          book.isDemo
+            ? html`<div class="demo">
+                <p>This is the demo: look round, change what you like.</p>
+                <button type="button" class="slip" @click=${() => session.clear()}>Start your own notebook</button>
+              </div>`
+            : nothing
+        }
+        <div class="leaf ${leaf?.kind ?? this.route.place.at}">
+          ${leafTemplate({ session, shelf, leaf, place: this.route.place })}
+        </div>
+      </main>
+      <qw-drawer
+        .papers=${drawerPapers(session)}
+        .wanted=${this.wanted}
+        ?open=${this.opened === 'drawer'}
+        ?on-study=${leaf?.kind === 'study'}
+      ></qw-drawer>
+      <qw-messages .messages=${book.messages} .readings=${book.readings}></qw-messages>
+      ${this.zone.over ? html`<div class="zone" aria-hidden="true"><p>Let go: the pictures are read here, and stay on this device.</p></div>` : nothing}
+    </div>`;
+  }
+
+  open(what: Opened): void {
+    this.opened = this.opened === what ? null : what;
+    if (this.opened !== 'drawer') this.wanted = null;
+  }
+
+  private take(book: SessionState): void {
+    this.book = book;
+    showLook(book.look);
+    if (this.route.place.at === 'leaf' && book.leafId !== null && book.leafId !== this.route.place.id) {
+      this.route.go(book.leafId, true);
+    }
+    const leaf = book.leafId ? this.session?.leaf(book.leafId) : null;
+    document.title = leaf?.title ? `${leaf.title} – Quirewise` : 'Quirewise';
+  }
+
+  /** Follows the address: turns to the leaf that it names, where there is one. */
+  private turn(): void {
+    const { place } = this.route;
+    const { session } = this;
+    if (!session) return;
+    if (place.at === 'leaf' && session.leaf(place.id)) session.turnTo(place.id);
+    else if (place.at === 'leaf') this.route.go(session.state.leafId ?? '', true);
+    if (this.opened === 'leaves') this.opened = null;
+    window.scrollTo(0, 0);
+  }
+
+  private renameNotebook(event: CustomEvent<{ title: string }>): void {
+    // The same event from a leaf's title goes on to the commands; this one stops here.
+    event.stopPropagation();
+    this.session?.dispatch({ do: 'rename notebook', title: event.detail.title });
+  }
+
+  private isNarrow(): boolean {
+    return window.matchMedia('(max-width: 900px)').matches;
+  }
+}

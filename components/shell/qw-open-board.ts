@@ -1,0 +1,35 @@
+import { html, nothing, type PropertyValues } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import type { BoardLeaf, Notebook } from '../../src/notebook/model.ts';
+import type { Session } from '../../src/workbench/session-types.ts';
+import '../notebook/qw-board-leaf.ts';
+import { QwElement } from '../support/element.ts';
+
+/** A board leaf with its picture, drawn anew when the notebook or its pictures change. */
+@customElement('qw-open-board')
+export class QwOpenBoard extends QwElement {
+  @property({ attribute: false }) leaf: BoardLeaf | null = null;
+  @property({ attribute: false }) margin: readonly string[] = [];
+  @property({ attribute: false }) session: Session | null = null;
+  @property({ attribute: false }) notebook: Notebook | null = null;
+  @property({ type: Number }) pictures = 0;
+  @state() private svg: string | null = null;
+  private drawn = 0;
+
+  override render() {
+    if (!this.leaf) return nothing;
+    return html`<qw-board-leaf .leaf=${this.leaf} .margin=${this.margin} .svg=${this.svg}></qw-board-leaf>`;
+  }
+
+  protected override updated(changed: PropertyValues<this>): void {
+    if (changed.has('notebook') || changed.has('pictures') || changed.has('leaf')) void this.draw();
+  }
+
+  private async draw(): Promise<void> {
+    if (!this.session || !this.leaf) return;
+    const turn = ++this.drawn;
+    const svg = await this.session.boardSvg(this.leaf.id);
+    // A later drawing may have overtaken this one.
+    if (turn === this.drawn) this.svg = svg;
+  }
+}

@@ -1,0 +1,57 @@
+import type { Wheel } from '../../src/colour/model.ts';
+import type { Held } from '../../src/drawer/model.ts';
+import type { Distance } from '../../src/harmony/model.ts';
+import type { Opinion, Surround } from '../../src/notebook/model.ts';
+import type { Command, Scene } from './command.ts';
+import { boardOfStudy, boardOnLeaf } from './leaf-kinds.ts';
+
+/** What can be done on a study. */
+export const studyCommands: Readonly<Record<string, Command>> = {
+  'qw-set-distance': ({ session, leafId }, { value }: { value: Distance }) =>
+    session.dispatch({ do: 'set distance', leafId, distance: value }),
+  'qw-set-wheel': ({ session, leafId }, { value }: { value: Wheel }) =>
+    session.dispatch({ do: 'set wheel', leafId, wheel: value }),
+  'qw-set-surround': ({ session }, { value }: { value: Surround }) => session.prefer({ surround: value }),
+  'qw-set-asks-first': ({ session, leafId }, { value }: { value: boolean }) =>
+    session.dispatch({ do: 'set asks first', leafId, asksFirst: value }),
+  'qw-show-candidate': ({ session, leafId }, { index }: { index: number }) =>
+    session.dispatch({ do: 'show candidate', leafId, index }),
+  'qw-remove-candidate': ({ session, leafId }, { index }: { index: number }) =>
+    session.dispatch({ do: 'remove candidate', leafId, index }),
+  'qw-say': (
+    { session, leafId, study },
+    { opinion, index }: { opinion: Partial<Opinion>; index: number },
+  ) => {
+    const candidate = study?.candidates[index];
+    if (candidate) session.dispatch({ do: 'say', leafId, candidate, opinion });
+  },
+  'qw-turn-over': turnOver,
+  'qw-make-board': ({ app, session, study }) => {
+    if (!study) return;
+    const known = boardOnLeaf(session.state.notebook, study);
+    const board = known ?? boardOfStudy(session.newId('leaf'), study);
+    if (!known) session.dispatch({ do: 'add leaf', leaf: board });
+    app.route.go(board.id);
+  },
+};
+
+/** The other side of the same sheet in its place; a candidate keeps its place among the candidates. */
+function turnOver({ session, leafId, study }: Scene, { as, index, side }: Turn): void {
+  const held = as === 'anchor' ? study?.anchor : study?.candidates[index];
+  if (!study || held?.kind !== 'sheet') return;
+  const turned: Held = { ...held, side };
+  if (as === 'anchor') session.dispatch({ do: 'set anchor', leafId, anchor: turned });
+  else {
+    session.dispatchAll([
+      { do: 'remove candidate', leafId, index },
+      { do: 'add candidate', leafId, candidate: turned },
+    ]);
+  }
+}
+
+interface Turn {
+  readonly as: 'anchor' | 'candidate';
+  /** Of the candidate. */
+  readonly index: number;
+  readonly side: 'A' | 'B';
+}

@@ -1,0 +1,92 @@
+import { allHeld, heldKey, otherSideOfHeld, sideOfHeld } from '../../src/drawer/find.ts';
+import type { Drawer, Held } from '../../src/drawer/model.ts';
+import type { Opinion, StudyLeaf } from '../../src/notebook/model.ts';
+import type { Side } from '../../src/sheet/model.ts';
+import { relabel } from '../../src/sheet/relabel.ts';
+import { weightWords } from '../../src/sheet/weight.ts';
+import type { Session } from '../../src/workbench/session-types.ts';
+import type { DrawerPaper } from '../drawer/drawer-view.ts';
+import type { CandidateView, PaperView } from '../study/study-view.ts';
+import type { PlacesShelf } from './places-shelf.ts';
+
+/** A held paper as a study or a sheet leaf shows it, or null where it has left the drawer. */
+export function paperView(
+  session: Session,
+  shelf: PlacesShelf,
+  held: Held,
+  role: 'anchor' | 'candidate',
+): PaperView | null {
+  const { drawer } = session.state.notebook;
+  const reading = sideOfHeld(drawer, held);
+  if (!reading) return null;
+  const picture = session.pictureUrl(held);
+  return {
+    held,
+    name: plainName(drawer, held) ?? session.nameOf(held),
+    side: relabel(reading, role),
+    picture,
+    places: picture ? shelf.get(held, reading) : null,
+    facts: factsOf(drawer, held, reading),
+    turnsTo: held.kind === 'sheet' && otherSideOfHeld(drawer, held) ? (held.side === 'A' ? 'B' : 'A') : null,
+  };
+}
+
+/** A study's candidates, best first. */
+export function candidateViews(
+  session: Session,
+  shelf: PlacesShelf,
+  study: StudyLeaf,
+): readonly CandidateView[] {
+  return session.rank(study.id).flatMap(({ index, held, comparison }) => {
+    const paper = paperView(session, shelf, held, 'candidate');
+    const opinion: Opinion = study.opinions[heldKey(held)] ?? { verdict: null, likes: null };
+    return paper ? [{ ...paper, side: comparison.candidate, index, comparison, opinion }] : [];
+  });
+}
+
+/** Everything in the drawer, sheets first. */
+export function drawerPapers(session: Session): readonly DrawerPaper[] {
+  const { drawer } = session.state.notebook;
+  return allHeld(drawer).flatMap((held) => {
+    const reading = sideOfHeld(drawer, held);
+    if (!reading) return [];
+    return [
+      {
+        key: heldKey(held),
+        name: plainName(drawer, held) ?? session.nameOf(held),
+        about: aboutHeld(drawer, held),
+        picture: session.pictureUrl(held),
+        bands: [reading.base, ...reading.inks].map(({ hex, share }) => ({ hex, share })),
+      },
+    ];
+  });
+}
+
+/** The held thing that a key of the drawer names, or null. */
+export function heldByKey(drawer: Drawer, key: string): Held | null {
+  return allHeld(drawer).find((held) => heldKey(held) === key) ?? null;
+}
+
+function plainName(drawer: Drawer, held: Held): string | null {
+  return held.kind === 'sheet' ? (drawer.sheets.find(({ id }) => id === held.id)?.name ?? null) : null;
+}
+
+function aboutHeld(drawer: Drawer, held: Held): string {
+  if (held.kind === 'sheet') {
+    const sheet = drawer.sheets.find(({ id }) => id === held.id);
+    return sheet?.sides.B ? `side ${held.side}` : 'sheet';
+  }
+  if (held.kind === 'part') return 'part of a sheet';
+  return drawer.plains.find(({ id }) => id === held.id)?.kind ?? 'plain';
+}
+
+function factsOf(drawer: Drawer, held: Held, side: Side): readonly string[] {
+  const facts = [];
+  if (held.kind === 'sheet') {
+    const sheet = drawer.sheets.find(({ id }) => id === held.id);
+    facts.push(`side ${held.side} of ${sheet?.sides.B ? 'two' : 'one'}`);
+    if (sheet?.weight) facts.push(weightWords(sheet.weight));
+  } else facts.push(aboutHeld(drawer, held));
+  if (side.print.repeatMm !== null) facts.push(`repeat ${Math.round(side.print.repeatMm)} mm`);
+  return facts;
+}
