@@ -1,0 +1,100 @@
+import type { Page } from 'playwright';
+import { afterAll, describe, expect, inject, it } from 'vitest';
+import { dotsFile, stripesFile } from '../support/drawn-papers.ts';
+import { emptyNotebook, readerAt, shutBrowser } from '../support/reader.ts';
+
+const url = inject('pageUrl');
+afterAll(shutBrowser);
+
+describe('with the keyboard alone', () => {
+  it('a reader turns to a study, walks its wheel and reasons, changes the distance and opens the drawer', async () => {
+    const reader = await readerAt(url);
+    const { page } = reader;
+    await page.locator('qw-leaves .entry').nth(3).waitFor();
+    await tabTo(page, 'a', /candidate/);
+    await page.keyboard.press('Enter');
+    await page.locator('qw-verdict h3').waitFor();
+
+    await tabTo(page, 'input', /Apart/);
+    const lede = page.locator('qw-study .lede');
+    expect(await lede.textContent()).toContain('apart on the page');
+    await page.keyboard.press('ArrowLeft');
+    await page.locator('qw-study .lede', { hasText: 'touching' }).waitFor();
+
+    await tabTo(page, '.mark', /./);
+    const first = await inHand(page);
+    await page.keyboard.press('ArrowRight');
+    expect((await inHand(page)).label).not.toBe(first.label);
+    expect(await page.locator('qw-wheel .mark.quiet').count()).toBeGreaterThan(0);
+
+    await tabTo(page, '.dot', /(For|Against), weighs/);
+    await page.keyboard.press('Enter');
+    expect(await page.locator('qw-reasons .dot[aria-pressed=true]').count()).toBe(1);
+    expect(await page.locator('qw-reasons li.lit').count()).toBeGreaterThan(0);
+
+    await tabTo(page, '.pull', /Drawer/);
+    await page.keyboard.press('Enter');
+    await page.locator('qw-drawer .panel').waitFor();
+    expect((await inHand(page)).text).toContain('Shut');
+    await page.keyboard.press('Escape');
+    expect((await inHand(page)).text).toContain('Drawer');
+    await reader.close();
+  });
+
+  it('a reader starts a notebook, chooses two pictures, reads the verdict, says hers and makes a board', async () => {
+    const reader = await emptyNotebook(url);
+    const { page } = reader;
+    const chooser = page.waitForEvent('filechooser');
+    await tabTo(page, 'button', /Choose pictures/);
+    await page.keyboard.press('Enter');
+    const papers = [await dotsFile(), await stripesFile()];
+    await (await chooser).setFiles(
+      papers.map(({ name, type, bytes }) => ({ name, mimeType: type, buffer: Buffer.from(bytes) })),
+    );
+    await page.locator('qw-verdict h3').waitFor();
+
+    await tabTo(page, 'button', /^\s*Pulls apart/);
+    await page.keyboard.press('Enter');
+    await page.locator('qw-opinion .found').waitFor();
+
+    await tabTo(page, 'button', /Make a board/);
+    await page.keyboard.press('Enter');
+    await page.locator('qw-board img').waitFor();
+    await tabTo(page, 'textarea', /./);
+    await page.keyboard.type('For Sunday.');
+    await tabTo(page, 'a', /study, 1 candidate/);
+    await page.keyboard.press('Enter');
+    await page.locator('qw-verdict h3').waitFor();
+    await page.goBack();
+    await page.locator('qw-board img').waitFor();
+    expect(await page.locator('qw-board-leaf textarea').inputValue()).toBe('For Sunday.');
+    await reader.close();
+  });
+});
+
+interface InHand {
+  readonly tag: string;
+  readonly label: string;
+  readonly text: string;
+}
+
+/** What holds the keyboard now, through all shadow roots. */
+function inHand(page: Page, selector = '*'): Promise<InHand & { fits: boolean }> {
+  return page.evaluate((fitting) => {
+    let at = document.activeElement;
+    while (at?.shadowRoot?.activeElement) at = at.shadowRoot.activeElement;
+    const label = at?.getAttribute('aria-label') ?? '';
+    const text = (at instanceof HTMLInputElement ? at.closest('label')?.textContent : at?.textContent) ?? '';
+    return { tag: at?.tagName ?? '', label, text: text.trim(), fits: at?.matches(fitting) ?? false };
+  }, selector);
+}
+
+/** Presses Tab until what fits is in hand. @throws where it is not reached in 150 steps. */
+async function tabTo(page: Page, selector: string, words: RegExp): Promise<void> {
+  for (let step = 0; step < 150; step += 1) {
+    const at = await inHand(page, selector);
+    if (at.fits && (words.test(at.label) || words.test(at.text))) return;
+    await page.keyboard.press('Tab');
+  }
+  throw new Error(`Tab never reached ${selector} ${words}.`);
+}
