@@ -63,9 +63,8 @@ export function openBook(
       if (history.present.leaves.some((leaf) => leaf.id === leafId)) holder.set({ leafId });
     },
     start(notebook, leafId) {
-      history = startHistory(notebook);
       const known = notebook.leaves.some((leaf) => leaf.id === leafId);
-      show(history, known ? leafId : (notebook.leaves[0]?.id ?? null));
+      show(startHistory(notebook), known ? leafId : (notebook.leaves[0]?.id ?? null));
     },
     becomeCopy(copy) {
       const { id: old } = history.present;
