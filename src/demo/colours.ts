@@ -1,12 +1,13 @@
 /** What the demo's papers are printed with. Chosen by us, so that some repeat and some only nearly do. */
 export const colours = {
   cream: '#f3e8ce',
-  oldCream: '#efdfbb',
+  paleCream: '#f2e4c7',
+  oldCream: '#ecd9b1',
   white: '#fbfaf5',
   coolWhite: '#f1f5fa',
   kraft: '#c19a6c',
   coral: '#e26f57',
-  raspberry: '#c8385a',
+  raspberry: '#cb3a57',
   blush: '#f3bcb2',
   leaf: '#6c9a4f',
   sage: '#9bb08c',

@@ -42,11 +42,15 @@ export const demoSheets: readonly DemoSheet[] = [
     name: 'Blossom bough',
     sides: {
       A: {
-        base: colours.oldCream,
+        base: colours.paleCream,
         prints: blossomBough,
         tags: { motifs: ['floral', 'leaf'], finishes: ['hand-drawn'] },
       },
-      B: { base: colours.oldCream, prints: blossomPips, tags: { motifs: ['dot'], finishes: ['hand-drawn'] } },
+      B: {
+        base: colours.paleCream,
+        prints: blossomPips,
+        tags: { motifs: ['dot'], finishes: ['hand-drawn'] },
+      },
     },
     stock: oldStock,
     weight: { gsm: 118, lb: 80, grade: 'text' },

@@ -9,11 +9,12 @@ import { tiled } from '../tiled.ts';
 export function pressLedger(raster: Raster): void {
   const pitch = sideMm / 16;
   const [lines, apples, leaves, stems]: Outline[][] = [[], [], [], []];
-  for (let i = 0; i < 17; i += 1) {
-    lines!.push(rectangle(i * pitch - 0.9, 0, 1.8, sideMm), rectangle(0, i * pitch - 0.9, sideMm, 1.8));
+  for (let i = 0; i < 16; i += 1) {
+    const at = (i + 0.5) * pitch - 0.9;
+    lines!.push(rectangle(at, 0, 1.8, sideMm), rectangle(0, at, sideMm, 1.8));
   }
   tiled(pitch * 4, pitch * 2, 0.5, (x, y) => {
-    const [cx, cy] = [x - pitch * 1.5, y - pitch * 0.5];
+    const [cx, cy] = [x - pitch, y];
     apples!.push(wobblyCircle(cx, cy + 0.8, 4.6, 0.05, 1.3));
     stems!.push(stroke([cx, cy - 3.4, cx + 0.4, cy - 5, cx + 1.2, cy - 6.2], 1.3));
     leaves!.push(leaf(cx + 0.6, cy - 4.4, -18, 5.4, 2.8));

@@ -11,7 +11,7 @@ export function pipHearts(raster: Raster): void {
   const [hearts, small, leaves, stems]: Outline[][] = [[], [], [], []];
   tiled(sideMm / 6, sideMm / 8, 0.5, (x, y) => {
     const tilt = between(next, -10, 10);
-    hearts!.push(heart(x, y, 17, tilt));
+    hearts!.push(heart(x, y, 21, tilt));
     small!.push(heart(x + 25.4, y + 1, 6.5, -tilt));
     stems!.push(stroke(smooth([x - 9, y + 12, x - 13, y + 4, x - 12, y - 6], 6), 1.1));
     for (const [dx, dy, angle] of sprig) leaves!.push(leaf(x + dx, y + dy, angle, 7.4, 3.6, 0.45));
@@ -22,11 +22,10 @@ export function pipHearts(raster: Raster): void {
   print(raster, small!, colours.blush);
 }
 
-/** Paper lanterns on cords, in three colours that shout. */
+/** Paper lanterns on cords, in two colours that shout. */
 export function lanternRow(raster: Raster): void {
   const kinds: [string, Outline[]][] = [
     [colours.violet, []],
-    [colours.magenta, []],
     [colours.lime, []],
   ];
   const [cords, ribs]: Outline[][] = [[], []];
@@ -37,7 +36,7 @@ export function lanternRow(raster: Raster): void {
     for (let i = -1; i <= 7; i += 1) {
       sag.push(i * pitch, y, (i + 0.5) * pitch, y + 6);
       const [x, top] = [(i + 0.5) * pitch, y + 6];
-      const kind = kinds[(((i + row * 2) % 3) + 3) % 3]![1];
+      const kind = kinds[(i + row + 4) % 2]![1];
       kind.push(
         ellipse(x, top + 21, 15, 17, 0),
         rectangle(x - 5, top + 3, 10, 4),

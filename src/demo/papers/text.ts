@@ -6,7 +6,7 @@ import { rectangle } from '../shapes.ts';
 
 /** A page of the orchard's minutes, written close and printed to the edges. */
 export function minuteBook(raster: Raster): void {
-  print(raster, page(5.2, 1.15, 17.9, 0.22, 0), colours.brown);
+  print(raster, page(6.4, 1.7, 20.4, 0.2, 0), colours.brown);
 }
 
 /** The same hand at twice the size, with a ruled line under each row: the back of the ledger. */
@@ -14,7 +14,7 @@ export function ledgerEntries(raster: Raster): void {
   const rules: Outline[] = [];
   for (let row = 0; row < 10; row += 1) rules.push(rectangle(0, 26 + row * 30.5, sideMm, 1.6));
   print(raster, rules, colours.sage);
-  print(raster, page(8.6, 1.9, 30.5, 0.1, 3), colours.brown);
+  print(raster, page(8.6, 2.2, 30.5, 0.1, 3), colours.brown);
 }
 
 /** Rows of sentences that run on from edge to edge, as a printed text paper has them. */
