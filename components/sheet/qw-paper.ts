@@ -2,7 +2,7 @@ import { css, html, LitElement, nothing, type PropertyValues } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
 import type { NamedSide, Surround } from '../../src/drawing/model.ts';
 import { paperStandIn } from '../../src/drawing/paper.ts';
-import { inksOf, inkWords } from '../../src/drawing/says.ts';
+import { inksOf, inkTag, paperSays } from '../../src/drawing/says.ts';
 import type { Ink, Places } from '../../src/sheet/model.ts';
 import { pointEvent } from '../support/point.ts';
 import { baseStyles, wearTokens } from '../support/tokens.ts';
@@ -47,15 +47,13 @@ export class QwPaper extends LitElement {
     if (!this.picture) {
       return html`<qw-drawing bare .drawing=${paperStandIn(paper)} .lit=${this.lit}></qw-drawing>`;
     }
-    const inks = inksOf(paper.side);
-    const words = inks.map((ink) => inkWords(ink)).join(', ');
     return html`<div
       class="sheet"
       @pointermove=${this.onPointer}
       @pointerdown=${this.onPointer}
       @pointerleave=${this.onLeave}
     >
-      <img part="picture" src=${this.picture} alt=${`${paper.name}, printed in ${words}`} draggable="false" />
+      <img part="picture" src=${this.picture} alt=${paperSays(paper.side, paper.name)} draggable="false" />
       <canvas aria-hidden="true" class=${this.litHere().length > 0 ? 'on' : ''}></canvas>
       ${this.tag()}
     </div>`;
@@ -78,9 +76,7 @@ export class QwPaper extends LitElement {
   private tag() {
     if (!this.pointed) return nothing;
     const { ink, x, y } = this.pointed;
-    return html`<span part="tag" class="tag" aria-hidden="true" style="left:${x}%;top:${y}%">
-      <b>${ink.id}</b> ${inkWords(ink)}
-    </span>`;
+    return html`<span part="tag" class="tag" aria-hidden="true" style="left:${x}%;top:${y}%">${inkTag(ink)}</span>`;
   }
 
   private readonly onPointer = (event: PointerEvent): void => {

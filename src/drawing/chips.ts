@@ -1,7 +1,8 @@
 import type { Ink } from '../sheet/model.ts';
+import { inkWord } from '../sheet/words.ts';
 import { letterNode } from './marks.ts';
 import type { Drawing, NamedSide, SceneNode, Surround } from './model.ts';
-import { inkSays, inksOf, inkWords, shareWords } from './says.ts';
+import { inkSays, inksOf, shareWords } from './says.ts';
 import { surroundTones } from './surround.ts';
 import { tornChipPath } from './torn.ts';
 
@@ -39,12 +40,12 @@ export function tornChips(paper: NamedSide, options: ChipsOptions = {}): Drawing
     width,
     height: height + tear,
     title: `Inks of ${paper.name}`,
-    description: `${inks.map((ink) => `${inkWords(ink)} ${shareWords(ink.share)}`).join(', ')}.`,
+    description: `${inks.map((ink) => `${inkWord(ink)} ${shareWords(ink.share)}`).join(', ')}.`,
     nodes,
     table: {
       caption: `Inks of ${paper.name}`,
       columns: ['Ink', 'Colour', 'Standard name', 'Hex', 'Share'],
-      rows: inks.map((ink) => [ink.id, inkWords(ink), ink.name, ink.hex, shareWords(ink.share)]),
+      rows: inks.map((ink) => [ink.id, inkWord(ink), ink.name, ink.hex, shareWords(ink.share)]),
     },
   };
 }

@@ -1,6 +1,7 @@
+import { inkWord } from '../sheet/words.ts';
 import { letterNode } from './marks.ts';
 import type { Drawing, NamedSide, SceneNode } from './model.ts';
-import { inkSays, inksOf, inkWords, shareWords } from './says.ts';
+import { inkSays, inksOf, shareWords } from './says.ts';
 import { n, seeded } from './torn.ts';
 
 const edge = 240;
@@ -30,12 +31,12 @@ export function paperStandIn(paper: NamedSide): Drawing {
     width: edge,
     height: edge,
     title: paper.name,
-    description: `No picture: ${inks.map((ink) => `${inkWords(ink)} ${shareWords(ink.share)}`).join(', ')}.`,
+    description: `No picture: ${inks.map((ink) => `${inkWord(ink)} ${shareWords(ink.share)}`).join(', ')}.`,
     nodes,
     table: {
       caption: `Inks of ${paper.name}`,
       columns: ['Ink', 'Colour', 'Share'],
-      rows: inks.map((ink) => [ink.id, inkWords(ink), shareWords(ink.share)]),
+      rows: inks.map((ink) => [ink.id, inkWord(ink), shareWords(ink.share)]),
     },
   };
 }

@@ -1,10 +1,6 @@
 import type { Link } from '../harmony/model.ts';
 import type { Ink, Side } from '../sheet/model.ts';
-
-/** An ink in words: the trade word where there is one, otherwise its standard name. */
-export function inkWords(ink: Ink): string {
-  return ink.trade ?? ink.name;
-}
+import { inkWord } from '../sheet/words.ts';
 
 /** A share in words: "9 %", or "under 1 %". */
 export function shareWords(share: number): string {
@@ -17,14 +13,14 @@ export function inkSays(ink: Ink, of: string): string {
   const named =
     ink.trade && ink.trade !== ink.name
       ? `${ink.trade} (${ink.id}), ${ink.name}`
-      : `${inkWords(ink)} (${ink.id})`;
+      : `${inkWord(ink)} (${ink.id})`;
   const accent = ink.accent ? ', an accent' : '';
   return `${capital(named)}: ${shareWords(ink.share)} of ${of}${accent}.`;
 }
 
 /** What a drawn link says, with the numbers that made it so. */
 export function linkSays(link: Link, anchorInk: Ink, candidateInk: Ink): string {
-  const pair = `${capital(inkWords(anchorInk))} (${anchorInk.id}) and ${inkWords(candidateInk)} (${candidateInk.id})`;
+  const pair = `${capital(inkWord(anchorInk))} (${anchorInk.id}) and ${inkWord(candidateInk)} (${candidateInk.id})`;
   const difference = `ΔE₀₀ ${oneDecimal(link.deltaE00)}`;
   const hue = link.hueDeg === null ? '' : `, hue ${Math.round(link.hueDeg)}° apart`;
   switch (link.kind) {
@@ -41,6 +37,16 @@ export function linkSays(link: Link, anchorInk: Ink, candidateInk: Ink): string 
     case 'unrelated':
       return `${pair} are not related: ${difference}${hue}.`;
   }
+}
+
+/** What a picture of a paper shows, for those who do not see it. */
+export function paperSays(side: Side, name: string): string {
+  return `${name}, printed in ${inksOf(side).map(inkWord).join(', ')}`;
+}
+
+/** An ink in two words, to stand beside a pointer: "D aqua". */
+export function inkTag(ink: Ink): string {
+  return `${ink.id} ${inkWord(ink)}`;
 }
 
 /** Base first, then the inks. */

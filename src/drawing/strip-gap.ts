@@ -1,4 +1,5 @@
 import { labFromOklch, oklchFromTuple } from '../colour/spaces.ts';
+import { inkLimits, pageLimits } from '../harmony/thresholds.ts';
 import type { Side } from '../sheet/model.ts';
 import { inksOf } from './says.ts';
 
@@ -8,23 +9,21 @@ export interface Stretch {
   readonly to: number;
 }
 
-/** Narrower stretches are not worth a word; L*, our choice. */
-export const smallestStretch = 12;
-
 /**
- * The widest stretch of L* between two neighbouring inks of the given sides that holds no ink, or null where it is
- * narrower than 12. A photograph whose tones lie there stands out from both papers.
+ * The widest stretch of L* between two neighbouring inks of the given sides that holds no ink, or null where there is
+ * none that a photograph can sit in. By the same limits as the reason that speaks of it: specks do not count, and on
+ * papers of one lightness nothing is a gap.
  */
 export function emptyStretch(sides: readonly Side[]): Stretch | null {
   const lightness = sides
-    .flatMap((side) => inksOf(side).map((ink) => labFromOklch(oklchFromTuple(ink.oklch)).l))
+    .flatMap((side) => inksOf(side).filter((ink) => ink.share >= inkLimits.strayShare))
+    .map((ink) => labFromOklch(oklchFromTuple(ink.oklch)).l)
     .sort((a, b) => a - b);
-  let widest: Stretch | null = null;
+  if (lightness.length < 2 || lightness.at(-1)! - lightness[0]! < pageLimits.flatRange) return null;
+  let widest: Stretch = { from: lightness[0]!, to: lightness[0]! };
   for (let i = 1; i < lightness.length; i += 1) {
-    const from = lightness[i - 1]!;
-    const to = lightness[i]!;
-    if (to - from >= smallestStretch && to - from > (widest ? widest.to - widest.from : 0))
-      widest = { from, to };
+    const stretch = { from: lightness[i - 1]!, to: lightness[i]! };
+    if (stretch.to - stretch.from > widest.to - widest.from) widest = stretch;
   }
-  return widest;
+  return widest.to - widest.from < pageLimits.photoGap ? null : widest;
 }

@@ -1,9 +1,10 @@
 import { scaleLinear } from 'd3-scale';
 import { labFromOklch, oklchFromTuple } from '../colour/spaces.ts';
 import type { Ink } from '../sheet/model.ts';
+import { inkWord } from '../sheet/words.ts';
 import { letterNode } from './marks.ts';
 import type { Drawing, NamedSide, SceneNode, Surround } from './model.ts';
-import { inkSays, inksOf, inkWords, shareWords } from './says.ts';
+import { capital, inkSays, inksOf, shareWords } from './says.ts';
 import { spreadAlong } from './spread.ts';
 import { emptyStretch, type Stretch } from './strip-gap.ts';
 import { type SurroundTones, surroundTones } from './surround.ts';
@@ -22,11 +23,12 @@ export interface StripOptions {
   readonly surround?: Surround;
   /** The stretch of L* to mark as empty, null for none. Default: the widest between the inks, where it is 12 or more. */
   readonly gap?: Stretch | null;
+  /** Width in the drawing's units; heights and letters stay the same. Default 700. */
+  readonly width?: number;
 }
 
-const width = 700;
-const left = 24;
-const right = 676;
+const usualWidth = 700;
+const inset = 24;
 const top = 24;
 const laneHeight = 46;
 const outlineLaneHeight = 26;
@@ -35,35 +37,34 @@ const chipWidth = 17;
 /**
  * The lightness strip: CIELAB L* along the axis, a lane for each paper, chips whose height grows with the square root
  * of the share. Chips that would cover each other stand side by side, with a foot at their true lightness.
- * 700 wide; 142 high with two lanes.
+ * 700 wide unless asked otherwise; 142 high with two lanes.
  */
 export function lightnessStrip(papers: StripPapers, options: StripOptions = {}): Drawing {
-  const tones = surroundTones(options.surround);
+  const width = options.width ?? usualWidth;
+  const look: Look = { width, tones: surroundTones(options.surround), x: xFromLightness(width) };
   const full = [papers.anchor, ...(papers.candidate ? [papers.candidate] : [])];
   const others = papers.others ?? [];
-  const bottom = top + full.length * laneHeight + others.length * outlineLaneHeight;
+  const lanes = top + full.length * laneHeight;
+  const bottom = lanes + others.length * outlineLaneHeight;
   const gap = options.gap === undefined ? emptyStretch(full.map((paper) => paper.side)) : options.gap;
-  const nodes: SceneNode[] = [
-    ...(gap ? gapNodes(gap, full.length, top + full.length * laneHeight, tones) : []),
-    ...axis(bottom, tones),
-    ...full.flatMap((paper, lane) => chips(paper, top + lane * laneHeight, laneHeight, tones)),
-    ...others.flatMap((paper, lane) =>
-      outlineChips(paper, top + full.length * laneHeight + lane * outlineLaneHeight, tones),
-    ),
-  ];
   return {
     width,
     height: bottom + 26,
     title: `Lightness of ${full.map((paper) => paper.name).join(' and ')}`,
-    description: `CIELAB L* from 0, black, to 100, white; a lane for each paper.${gap ? ` ${gapSays(gap, full.length)}.` : ''}`,
-    nodes,
+    description: `CIELAB L* from 0, black, to 100, white; a lane for each paper.${gap ? ` ${capital(gapSays(gap, full.length))}.` : ''}`,
+    nodes: [
+      ...(gap ? gapNodes(gap, full.length, lanes, look) : []),
+      ...axis(bottom, look),
+      ...full.flatMap((paper, lane) => chips(paper, top + lane * laneHeight, look)),
+      ...others.flatMap((paper, lane) => outlineChips(paper, lanes + lane * outlineLaneHeight, look)),
+    ],
     table: {
       caption: 'Lightness of each ink',
       columns: ['Ink', 'Colour', 'Paper', 'L*', 'Share'],
       rows: [...full, ...others].flatMap((paper) =>
         inksOf(paper.side).map((ink) => [
           ink.id,
-          inkWords(ink),
+          inkWord(ink),
           paper.name,
           lightnessOf(ink).toFixed(0),
           shareWords(ink.share),
@@ -78,22 +79,33 @@ export function chipHeight(share: number): number {
   return 13 + 27 * Math.sqrt(Math.min(1, Math.max(0, share)));
 }
 
-/** Where an L* stands along the strip. */
-export const xFromLightness = scaleLinear().domain([0, 100]).range([left, right]).clamp(true);
+/** Where an L* stands along a strip of this width. */
+export function xFromLightness(width: number = usualWidth): (lightness: number) => number {
+  const scale = scaleLinear()
+    .domain([0, 100])
+    .range([inset, width - inset])
+    .clamp(true);
+  return (lightness) => scale(lightness);
+}
+
+interface Look {
+  readonly width: number;
+  readonly tones: SurroundTones;
+  readonly x: (lightness: number) => number;
+}
 
 function lightnessOf(ink: Ink): number {
   return labFromOklch(oklchFromTuple(ink.oklch)).l;
 }
 
-function chips(paper: NamedSide, y: number, height: number, tones: SurroundTones): SceneNode[] {
+function chips(paper: NamedSide, y: number, { width, tones, x }: Look): SceneNode[] {
   const inks = inksOf(paper.side);
-  const middle = y + height / 2;
-  const wants = inks.map((ink) => xFromLightness(lightnessOf(ink)));
-  const places = spreadAlong(wants, chipWidth + 2, left - 14, right + 14);
+  const middle = y + laneHeight / 2;
+  const wants = inks.map((ink) => x(lightnessOf(ink)));
+  const places = spreadAlong(wants, chipWidth + 2, 8, width - 8);
   return inks.map((ink, i): SceneNode => {
     const h = chipHeight(ink.share);
-    const x = places[i]!;
-    const place = wants[i]!;
+    const place = places[i]!;
     return {
       type: 'group',
       className: 'ink-mark',
@@ -103,17 +115,10 @@ function chips(paper: NamedSide, y: number, height: number, tones: SurroundTones
         label: `${inkSays(ink, paper.name).slice(0, -1)}; lightness L* ${Math.round(lightnessOf(ink))}.`,
       },
       children: [
-        {
-          type: 'path',
-          className: 'foot',
-          d: `M${n(place)} ${n(y + height - 1)}V${n(y + height - 4)}L${n(x)} ${n(middle + h / 2)}`,
-          fill: 'none',
-          stroke: tones.soft,
-          strokeWidth: 1,
-        },
+        ...foot(wants[i]!, place, middle + h / 2, y + laneHeight - 2, tones),
         {
           type: 'rect',
-          x: n(x - chipWidth / 2),
+          x: n(place - chipWidth / 2),
           y: n(middle - h / 2),
           width: chipWidth,
           height: n(h),
@@ -121,20 +126,35 @@ function chips(paper: NamedSide, y: number, height: number, tones: SurroundTones
           stroke: tones.edge,
           strokeWidth: 0.8,
         },
-        letterNode(ink, x, middle, 11.5),
+        letterNode(ink, place, middle, 11.5),
       ],
     };
   });
 }
 
-function outlineChips(paper: NamedSide, y: number, tones: SurroundTones): SceneNode[] {
+/** From a chip that had to step aside, a fine line to its true lightness on the lane's floor. */
+function foot(trueX: number, x: number, fromY: number, floorY: number, tones: SurroundTones): SceneNode[] {
+  if (Math.abs(trueX - x) < 0.75) return [];
+  return [
+    {
+      type: 'path',
+      className: 'foot',
+      d: `M${n(trueX)} ${n(floorY + 2)}V${n(floorY - 1)}L${n(x)} ${n(fromY)}`,
+      fill: 'none',
+      stroke: tones.soft,
+      strokeWidth: 1,
+    },
+  ];
+}
+
+function outlineChips(paper: NamedSide, y: number, { tones, x }: Look): SceneNode[] {
   const middle = y + outlineLaneHeight / 2;
   return inksOf(paper.side).map((ink): SceneNode => {
     const h = chipHeight(ink.share) * 0.5;
     return {
       type: 'rect',
       className: 'outline-mark',
-      x: n(xFromLightness(lightnessOf(ink)) - chipWidth / 2),
+      x: n(x(lightnessOf(ink)) - chipWidth / 2),
       y: n(middle - h / 2),
       width: chipWidth,
       height: n(h),
@@ -144,38 +164,34 @@ function outlineChips(paper: NamedSide, y: number, tones: SurroundTones): SceneN
       mark: {
         kind: 'ink',
         inks: [],
-        label: `${paper.name}, not drawn in full: ${inkWords(ink)}, lightness L* ${Math.round(lightnessOf(ink))}.`,
+        label: `${paper.name}, not drawn in full: ${inkWord(ink)}, lightness L* ${Math.round(lightnessOf(ink))}.`,
       },
     };
   });
 }
 
-function axis(bottom: number, tones: SurroundTones): SceneNode[] {
-  return Array.from({ length: 11 }, (_, i) => i * 10).flatMap((l): SceneNode[] => {
-    const x = n(xFromLightness(l));
-    return [
-      { type: 'line', x1: x, y1: top, x2: x, y2: bottom, stroke: tones.line, strokeWidth: 1 },
-      {
-        type: 'text',
-        x,
-        y: bottom + 17,
-        text: l === 0 ? '0' : `${l}`,
-        size: 11.5,
-        face: 'sans',
-        anchor: 'middle',
-        fill: tones.text,
-      },
-    ];
-  });
+function axis(bottom: number, { tones, x }: Look): SceneNode[] {
+  return Array.from({ length: 11 }, (_, i) => i * 10).flatMap((l): SceneNode[] => [
+    { type: 'line', x1: n(x(l)), y1: top, x2: n(x(l)), y2: bottom, stroke: tones.line, strokeWidth: 1 },
+    {
+      type: 'text',
+      x: n(x(l)),
+      y: bottom + 17,
+      text: `${l}`,
+      size: 11.5,
+      face: 'sans',
+      anchor: 'middle',
+      fill: tones.text,
+    },
+  ]);
 }
 
-function gapNodes(gap: Stretch, papers: number, bottom: number, tones: SurroundTones): SceneNode[] {
-  const from = xFromLightness(gap.from);
-  const to = xFromLightness(gap.to);
+function gapNodes(gap: Stretch, papers: number, bottom: number, { width, tones, x }: Look): SceneNode[] {
+  const [from, to] = [x(gap.from), x(gap.to)];
   const text = gapSays(gap, papers);
   const half = textWidth(text, { size: 12, face: 'sans' }) / 2;
   // The words stay on the strip where the stretch lies at one of its ends.
-  const x = Math.min(Math.max((from + to) / 2, half + 2), width - half - 2);
+  const middle = Math.min(Math.max((from + to) / 2, half + 2), width - half - 2);
   return [
     {
       type: 'rect',
@@ -186,7 +202,16 @@ function gapNodes(gap: Stretch, papers: number, bottom: number, tones: SurroundT
       height: bottom - top,
       fill: tones.veil,
     },
-    { type: 'text', x: n(x), y: top - 8, text, size: 12, face: 'sans', anchor: 'middle', fill: tones.text },
+    {
+      type: 'text',
+      x: n(middle),
+      y: top - 8,
+      text,
+      size: 12,
+      face: 'sans',
+      anchor: 'middle',
+      fill: tones.text,
+    },
   ];
 }
 

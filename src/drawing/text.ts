@@ -13,18 +13,21 @@ export interface TextStyle {
  * seldom too small. A character that the fonts lack counts as wide as a capital M; a subscript digit as small.
  */
 export function textWidth(text: string, style: TextStyle): number {
-  const table = advances[faceOf(style)];
-  const fallback = table[advanceIndex(0x4d)] ?? 900;
   let sum = 0;
-  for (const character of text) {
-    const code = character.codePointAt(0) ?? 0;
-    if (code === 0x394) sum += 660;
-    else if (isSubscriptDigit(code)) sum += 430;
-    else if (isZeroWidth(code)) sum += 0;
-    else sum += table[advanceIndex(code)] ?? fallback * (code > 0x2e80 ? 1.3 : 1);
-  }
-  // Weights between the measured ones are set in the heavier table; the rest is a margin for rounding.
+  for (const character of text) sum += advanceOf(character, style);
   return (sum * style.size) / 1000;
+}
+
+/** Advance of one character in thousandths of the type size. */
+function advanceOf(character: string, style: TextStyle): number {
+  const table = advances[faceOf(style)];
+  const code = character.codePointAt(0) ?? 0;
+  const known = table[advanceIndex(code)];
+  if (known !== undefined) return known;
+  if (code === 0x394) return 660;
+  if (isSubscriptDigit(code)) return 430;
+  if (isZeroWidth(code)) return 0;
+  return (table[advanceIndex(0x4d)] ?? 900) * (code > 0x2e80 ? 1.3 : 1);
 }
 
 /**
@@ -47,10 +50,15 @@ export function fitText(text: string, width: number, style: TextStyle): string {
 }
 
 function withEllipsis(text: string, width: number, style: TextStyle): string {
-  const characters = [...text];
-  while (characters.length > 0 && textWidth(`${characters.join('').trimEnd()}…`, style) > width)
-    characters.pop();
-  return `${characters.join('').replace(/[\s,;:.·–—]+$/u, '')}…`;
+  const room = (width * 1000) / style.size - advanceOf('…', style);
+  let kept = '';
+  let used = 0;
+  for (const character of text) {
+    used += advanceOf(character, style);
+    if (used > room) break;
+    kept += character;
+  }
+  return `${kept.replace(/[\s,;:.·–—]+$/u, '')}…`;
 }
 
 function wrapParagraph(text: string, width: number, style: TextStyle): string[] {
@@ -74,14 +82,19 @@ function wrapParagraph(text: string, width: number, style: TextStyle): string[] 
 
 function breakWord(word: string, width: number, style: TextStyle): string[] {
   if (textWidth(word, style) <= width) return [word];
+  const room = (width * 1000) / style.size;
   const pieces: string[] = [];
   let piece = '';
+  let used = 0;
   for (const character of word) {
-    if (piece !== '' && textWidth(piece + character, style) > width) {
+    const advance = advanceOf(character, style);
+    if (piece !== '' && used + advance > room) {
       pieces.push(piece);
       piece = '';
+      used = 0;
     }
     piece += character;
+    used += advance;
   }
   pieces.push(piece);
   return pieces;

@@ -1,8 +1,9 @@
 import type { Wheel } from '../colour/model.ts';
 import { painterFromHue } from '../colour/wheels.ts';
 import type { Link } from '../harmony/model.ts';
+import { inkWord } from '../sheet/words.ts';
 import type { ChartTable } from './model.ts';
-import { inksOf, inkWords, shareWords } from './says.ts';
+import { inksOf, shareWords } from './says.ts';
 import type { WheelPapers } from './wheel.ts';
 import { sitsInHub, type WheelLayout } from './wheel-places.ts';
 
@@ -16,7 +17,7 @@ export function wheelTable(
   const nameOf = { anchor: papers.anchor.name, candidate: papers.candidate?.name ?? '' };
   const rows = layout.places.map(({ ink, of, inHub }) => [
     ink.id,
-    inkWords(ink),
+    inkWord(ink),
     nameOf[of],
     shareWords(ink.share),
     inHub ? 'neutral' : hueWords(ink.oklch[2], wheel),
@@ -29,7 +30,7 @@ export function wheelTable(
   const others = (papers.others ?? []).flatMap((other) =>
     inksOf(other.side).map((ink) => [
       ink.id,
-      inkWords(ink),
+      inkWord(ink),
       other.name,
       shareWords(ink.share),
       sitsInHub(ink) ? 'neutral' : hueWords(ink.oklch[2], wheel),

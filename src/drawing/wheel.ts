@@ -1,8 +1,9 @@
 import type { Wheel } from '../colour/model.ts';
 import type { Link } from '../harmony/model.ts';
+import { inkWord } from '../sheet/words.ts';
 import { diamondPath, halfDiagonal, inkMark, radiusFromShare } from './marks.ts';
 import type { Drawing, NamedSide, SceneNode, Surround } from './model.ts';
-import { inkSays, inksOf, inkWords, shareWords } from './says.ts';
+import { inkSays, inksOf, shareWords } from './says.ts';
 import { type SurroundTones, surroundTones } from './surround.ts';
 import { n } from './torn.ts';
 import { wheelKey } from './wheel-key.ts';
@@ -139,7 +140,7 @@ function outlines(
         mark: {
           kind: 'ink',
           inks: [`other-${number}-${ink.id}`],
-          label: `${paper.name}, not drawn in full: ${inkWords(ink)}, ${shareWords(ink.share)}.`,
+          label: `${paper.name}, not drawn in full: ${inkWord(ink)}, ${shareWords(ink.share)}.`,
         },
         children: [
           { type: 'path', d: diamondPath(at.x, at.y, half), fill: '#808080', opacity: 0 },

@@ -1,0 +1,224 @@
+import { Resvg } from '@resvg/resvg-js';
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { comparison } from '../../../components/support/sample-papers.ts';
+import { boardOf, caution } from '../../../src/board/compose.ts';
+import type { Board, BoardOptions } from '../../../src/board/model.ts';
+import { boardSvg } from '../../../src/board/svg.ts';
+import { textWidth } from '../../../src/drawing/text.ts';
+import { compare } from '../../../src/harmony/compare.ts';
+import type { Comparison } from '../../../src/harmony/model.ts';
+import { flat, sideOf } from '../drawing/nodes.ts';
+
+const names = { anchor: 'Regatta bunting', candidate: 'Quayside ledger' };
+const sizes = ['square', 'a4', 'letter'] as const;
+const told = (options: BoardOptions = {}) => boardOf(comparison, { names, ...options });
+const texts = (board: Board) =>
+  flat(board.scene.nodes).flatMap(({ node }) => (node.type === 'text' ? [node.text] : []));
+
+/** Texts that reach over an edge of the board, by the widths that the layout goes by. */
+function overflowing(board: Board): string[] {
+  const { width, height } = board.scene;
+  return flat(board.scene.nodes).flatMap(({ node, x, y, scale }) => {
+    if (node.type !== 'text') return [];
+    const wide = textWidth(node.text, node) * scale;
+    const at = x + node.x * scale;
+    const start = at - (node.anchor === 'middle' ? wide / 2 : node.anchor === 'end' ? wide : 0);
+    const base = y + node.y * scale;
+    const inside =
+      start >= 0 &&
+      start + wide <= width &&
+      base - node.size * scale * 0.8 >= 0 &&
+      base + node.size * scale * 0.3 <= height;
+    return inside ? [] : [node.text];
+  });
+}
+
+/** Pairs of words in the findings that are printed over each other. */
+function colliding(board: Board): string[] {
+  const boxes = flat(board.scene.nodes).flatMap(({ node, x, y, scale, mark }) => {
+    if (node.type !== 'text' || mark || scale !== 1) return [];
+    const wide = textWidth(node.text, node);
+    const left = x + node.x - (node.anchor === 'middle' ? wide / 2 : node.anchor === 'end' ? wide : 0);
+    const base = y + node.y;
+    return [
+      {
+        text: node.text,
+        left,
+        right: left + wide,
+        top: base - node.size * 0.55,
+        bottom: base + node.size * 0.1,
+      },
+    ];
+  });
+  return boxes.flatMap((a, i) =>
+    boxes
+      .slice(i + 1)
+      .filter((b) => a.left < b.right - 2 && b.left < a.right - 2 && a.top < b.bottom && b.top < a.bottom)
+      .map((b) => `${a.text} / ${b.text}`),
+  );
+}
+
+test.each([
+  ['square', 3600, 3600],
+  ['a4', 2480, 3508],
+  ['letter', 2550, 3300],
+] as const)('a %s board is %i by %i pixels, its inches at 300 each', (size, width, height) => {
+  const { scene } = told({ size });
+  expect([scene.width, scene.height]).toEqual([width, height]);
+});
+
+test.each(sizes)(
+  'a %s board shows title, words, papers, verdict, three reasons with number and source, remedies, caution',
+  (size) => {
+    const all = texts(told({ size, title: 'Two papers', words: 'For Thursday.' }));
+    const whole = all.join(' ');
+    for (const part of [
+      'Two papers',
+      'For Thursday.',
+      'Regatta bunting',
+      'Quayside ledger',
+      'Needs a bridge.',
+    ]) {
+      expect(all).toContain(part);
+    }
+    for (const reason of comparison.reasons.slice(0, 3)) {
+      expect(whole).toContain(reason.figure);
+      expect(whole).toContain(reason.source);
+    }
+    expect(whole).not.toContain('darkest thing');
+    expect(whole).toContain('Turn the ledger over');
+    expect(whole).toContain('no cutting · then: holds together');
+    expect(all).toContain(caution);
+  },
+);
+
+test('a pair that holds shows no remedies', () => {
+  const holds: Comparison = { ...comparison, verdict: 'holds-together' };
+  expect(texts(boardOf(holds, { names })).join(' ')).not.toContain('What could mend it');
+});
+
+test('without a title the board is named for its papers', () => {
+  expect(told().title).toBe('Regatta bunting with Quayside ledger');
+  expect(boardOf(comparison).title).toBe('The anchor with the candidate');
+});
+
+test('ink ids in sentences become chips in the colour of the ink', () => {
+  const board = told();
+  const chips = flat(board.scene.nodes).filter(
+    ({ node, mark }) => node.type === 'rect' && !mark && node.fill === '#e2725b',
+  );
+  expect(chips.length).toBeGreaterThan(0);
+  expect(texts(board).join(' ')).not.toContain('(C)');
+});
+
+test.each(sizes)(
+  'nothing leaves a %s board and no words lie on others, whatever is written on it',
+  (size) => {
+    const word = fc.oneof(fc.string({ maxLength: 14 }), fc.constantFrom('W'.repeat(90), 'paper', 'a', '–'));
+    const wordy = fc.array(word, { maxLength: 140, size: 'max' }).map((all) => all.join(' '));
+    fc.assert(
+      fc.property(
+        wordy,
+        wordy,
+        fc.string({ maxLength: 80, size: 'max' }),
+        fc.array(wordy, { minLength: 3, maxLength: 3 }),
+        (title, words, name, says) => {
+          const reasons = comparison.reasons.map((reason, i) => ({
+            ...reason,
+            says: says[i] ?? reason.says,
+            source: name,
+          }));
+          const remedies = comparison.remedies.map((remedy, i) => ({
+            ...remedy,
+            says: says[2 - i] ?? '',
+            title: name,
+            cost: name,
+          }));
+          const board = boardOf(
+            { ...comparison, reasons, remedies },
+            { size, title, words, names: { anchor: name, candidate: name } },
+          );
+          expect(overflowing(board)).toEqual([]);
+          expect(colliding(board)).toEqual([]);
+        },
+      ),
+      { numRuns: 20 },
+    );
+  },
+);
+
+test.each(sizes)('what compare really says fits a %s board', (size) => {
+  const a = sideOf(
+    'A',
+    'cream',
+    [0.93, 0.04, 88, 0.6],
+    [0.35, 0.07, 255, 0.15],
+    [0.67, 0.15, 33, 0.15],
+    [0.75, 0.09, 200, 0.1],
+  );
+  const b = sideOf(
+    'a',
+    'white',
+    [0.98, 0.004, 250, 0.5],
+    [0.54, 0.17, 17, 0.2],
+    [0.5, 0.2, 310, 0.2],
+    [0.75, 0.09, 202, 0.1],
+  );
+  const board = boardOf(compare(a, b, { names }), { size, names, words: 'A note.' });
+  expect(overflowing(board)).toEqual([]);
+  expect(colliding(board)).toEqual([]);
+});
+
+test('the SVG is XML that a strict reader takes, with a title and a description', () => {
+  const svg = boardSvg(
+    told({ title: 'A & B <i>"it\'s"</i>\u0000\u0008 \uD800', words: ']]> \u{1F600} \uFFFF' }),
+  );
+  // resvg reads with roxmltree, which refuses what is not well-formed XML 1.0.
+  const { width, height } = new Resvg(svg, { font: { loadSystemFonts: false } });
+  expect([width, height]).toEqual([3600, 3600]);
+  expect(svg).toContain('<title id="title">A &amp; B &lt;i&gt;');
+  expect(svg).toMatch(/<desc id="desc">Regatta bunting with Quayside ledger: needs a bridge\./);
+  // biome-ignore lint/suspicious/noControlCharactersInRegex: they are what must not be there
+  expect(svg).not.toMatch(/[\u0000-\u0008\u000b\u000c\u000e-\u001f\uFFFF]/);
+});
+
+test('the SVG names no outside address, whatever the picture and the words say', () => {
+  const svg = boardSvg(
+    told({
+      words: 'see https://example.org',
+      pictures: { anchor: 'https://example.org/spy.png', candidate: 'data:image/png;base64,AAAA' },
+    }),
+  );
+  const addresses = [...svg.matchAll(/(?:href|src)="([^"]*)"|url\(([^)]*)\)/g)].map((m) => m[1] ?? m[2]);
+  expect(addresses).toEqual(['', 'data:image/png;base64,AAAA']);
+});
+
+test('the font families have fallbacks, and given font rules are embedded', () => {
+  const svg = boardSvg(told(), {
+    fontCss: "@font-face{font-family:'Literata';src:url(data:font/woff2;base64,AA)}",
+  });
+  expect(svg).toContain('Georgia');
+  expect(svg).toContain('Atkinson Hyperlegible Next');
+  expect(svg).toContain('<style>@font-face{');
+});
+
+test('the same comparison gives the same board, to the byte', () => {
+  expect(boardSvg(told())).toBe(boardSvg(told()));
+});
+
+test('everything on the board that is not an ink is without chroma', () => {
+  const board = told();
+  const inks = [comparison.anchor, comparison.candidate]
+    .flatMap((side) => [side.base, ...side.inks])
+    .map((ink) => ink.hex);
+  for (const { node } of flat(board.scene.nodes)) {
+    // The ring's thin ticks are the one thing that shows hues without being an ink.
+    if (node.type === 'group' || node.type === 'image' || (node.type === 'line' && node.strokeWidth! < 3))
+      continue;
+    for (const colour of [node.fill, node.stroke]) {
+      if (!colour?.startsWith('#') || inks.includes(colour)) continue;
+      expect(colour).toMatch(/^#(..)\1\1$/);
+    }
+  }
+});
