@@ -21,13 +21,15 @@ export const kraftStock: Stock = { grain: 0.016, yellowed: 0, fibres: 0.02 };
 export function scanned(raster: Raster, stock: Stock, seed: number): PixelImage {
   const { px, light } = raster;
   const data = new Uint8ClampedArray(px * px * 4);
-  const grain = grainTile(seed);
+  const grain = (sharedGrain ??= grainTile());
+  // Every sheet lies elsewhere on the same grain.
+  const [dx, dy] = [(seed * 71) & 255, (seed * 37) & 255];
   const patches = smoothNoise(seed + 1);
   const losses = Float32Array.from({ length: px }, (_, i) => edgeLoss((i + 0.5) / px));
   for (let y = 0; y < px; y += 1) {
     for (let x = 0; x < px; x += 1) {
       const at = y * px + x;
-      const flecked = grain[((y & 255) << 8) | (x & 255)]!;
+      const flecked = grain[(((y + dy) & 255) << 8) | ((x + dx) & 255)]!;
       let gain = 1 + stock.grain * flecked;
       // A fibre is a short streak of the grain's darkest end, longer across than down.
       if (stock.fibres > 0 && grain[(((y * 3) & 255) << 8) | (((x + (y << 1)) >> 2) & 255)]! < -2.05)
@@ -46,9 +48,12 @@ export function scanned(raster: Raster, stock: Stock, seed: number): PixelImage 
   return { data, width: px, height: px };
 }
 
+/** Made when first wanted. */
+let sharedGrain: Float32Array | null = null;
+
 /** 256 × 256 values about 0 with a deviation near 1: half fine, half as wide as three pixels. */
-function grainTile(seed: number): Float32Array {
-  const next = chance(seed);
+function grainTile(): Float32Array {
+  const next = chance(1);
   const fine = Float32Array.from({ length: 65536 }, () => (next() + next() + next() - 1.5) * 2);
   return fine.map((value, at) => {
     const [right, below] = [(at & 0xff00) | ((at + 1) & 255), (at + 256) & 0xffff];
