@@ -5,6 +5,7 @@ import type { Told } from './reasons/build.ts';
 import * as sentences from './sentences.ts';
 import { verdictLimits } from './thresholds.ts';
 import type { Trouble } from './troubles.ts';
+import { counted } from './verdict.ts';
 
 /** How the verdict was reached: its rule, the one or two reasons that turned it, and a sentence under it. */
 export function decisionOf(told: Told, reasons: readonly Reason[]): Decision {
@@ -16,6 +17,10 @@ function ruleSentence({ judgement: { rule, troubles, tie } }: Told): string {
   switch (rule) {
     case 'apart':
       return sentences.rules.apart(worst!.kind, worst!.weight, verdictLimits.serious);
+    case 'strangers': {
+      const [first, second] = counted(troubles);
+      return sentences.rules.strangers(first!.kind, second!.kind, second!.weight, verdictLimits.serious);
+    }
     case 'trouble':
       return sentences.rules.trouble(worst!.kind, worst!.weight, verdictLimits.trouble);
     case 'quiet':
@@ -37,8 +42,9 @@ function turnedBy({ judgement: { rule, troubles, tie } }: Told, reasons: readonl
   };
   switch (rule) {
     case 'apart':
+    case 'strangers':
     case 'trouble': {
-      const standing = troubles.filter((trouble) => trouble.weight >= verdictLimits.trouble);
+      const standing = counted(troubles).filter((trouble) => trouble.weight >= verdictLimits.trouble);
       const at = standing.flatMap((trouble) => found(ofTrouble(trouble)));
       return [...new Set(at)].slice(0, 2);
     }
@@ -79,6 +85,10 @@ function summaryOf(told: Told, reasons: readonly Reason[]): string {
         : sentences.summaries.bridgeUntied();
     case 'apart':
       return sentences.summaries.apart(shortly(told, worst!));
+    case 'strangers': {
+      const [first, second] = counted(judgement.troubles);
+      return sentences.summaries.strangers(shortly(told, first!), shortly(told, second!));
+    }
     case 'trouble':
       return ties.length > 0
         ? sentences.summaries.bridge(tied, ties.length > 1, shortly(told, worst!))

@@ -268,6 +268,8 @@ export const verdictWords: Readonly<Record<Verdict, string>> = {
 export const rules = {
   apart: (trouble: string, weight: number, serious: number) =>
     `A trouble of ${number(weight, 2)} stands (${trouble}; ${number(serious, 2)} is serious), and no colour comes near to tying the two: that pulls apart.`,
+  strangers: (first: string, second: string, weight: number, serious: number) =>
+    `Two troubles of ${number(weight, 2)} or more stand (${first}, ${second}; ${number(serious, 2)} is serious), and no colour comes near to being on both sheets: that pulls apart.`,
   trouble: (trouble: string, weight: number, limit: number) =>
     `A trouble of ${number(weight, 2)} stands unanswered (${trouble}; the limit is ${number(limit, 2)}): that needs a bridge, whatever else ties them.`,
   quiet: () =>
@@ -298,6 +300,7 @@ export const summaries = {
   bridgeUntiedUneasy: (trouble: string) => `${trouble} And nothing ties the two.`,
   troubleOnly: (trouble: string) => trouble,
   apart: (trouble: string) => `${trouble} And no colour is there to tie them.`,
+  strangers: (first: string, second: string) => `${first} ${second} And no colour is on both sheets.`,
 } as const;
 
 export const troubleInShort = {

@@ -3,19 +3,20 @@ import type { Verdict } from './model.ts';
 import type { Pair } from './pair.ts';
 import { verdictLimits } from './thresholds.ts';
 import { type Trouble, troublesOf } from './troubles.ts';
-import { nearTieWeight, tieWeight } from './weights.ts';
+import { type NearTie, nearTieOf, tieWeight } from './weights.ts';
 
 /**
  * The verdict, by stated rules. It follows from the worst unanswered trouble and the strongest tie of colour,
  * never from a sum of weights. The first rule that holds decides:
  *
  * 1. `apart`: a serious trouble stands, and nothing comes near to tying the two.
+ *    `strangers`: two serious troubles stand, and no colour comes near to being on both sheets.
  * 2. `trouble`: a trouble stands, serious or not: something must go between, or over it.
  * 3. `quiet`: one of the two has no strong colour, so nothing of it can clash.
  * 4. `tied`: a colour ties them.
  * 5. `untied`: nothing quarrels, and no colour ties them either.
  */
-export type Rule = 'apart' | 'trouble' | 'quiet' | 'tied' | 'untied';
+export type Rule = 'apart' | 'strangers' | 'trouble' | 'quiet' | 'tied' | 'untied';
 
 /** A link with what it weighs as a tie. */
 export interface Tie {
@@ -41,7 +42,8 @@ export function judge(pair: Pair): Judgement {
     worst: troubles[0]?.weight ?? 0,
     quiet: pair.anchor.quiet || pair.candidate.quiet,
     tie: tie?.weight ?? 0,
-    nearTie: () => Math.max(0, ...pair.tied.map((tied) => nearTieWeight(tied, pair.distance))),
+    second: counted(troubles)[1]?.weight ?? 0,
+    near: () => nearest(pair),
   });
   return { verdict: verdictOfRule[rule], rule, troubles, tie };
 }
@@ -54,13 +56,19 @@ export interface Weighed {
   readonly quiet: boolean;
   /** Weight of the strongest tie of colour, 0–1. */
   readonly tie: number;
-  /** The same with every band widened; asked for only where it can decide. */
-  readonly nearTie: () => number;
+  /** Weight of the second trouble, not counting an ink's being alone where its near miss is counted. */
+  readonly second: number;
+  /** The strongest ties with every band widened; asked for only where they can decide. */
+  readonly near: () => NearTie;
 }
 
 /** The rule that decides. */
-export function ruleFor({ worst, quiet, tie, nearTie }: Weighed): Rule {
-  if (worst >= verdictLimits.serious && !quiet && nearTie() < verdictLimits.nearTie) return 'apart';
+export function ruleFor({ worst, second, quiet, tie, near }: Weighed): Rule {
+  if (worst >= verdictLimits.serious && !quiet) {
+    const { any, same } = near();
+    if (any < verdictLimits.nearTie) return 'apart';
+    if (second >= verdictLimits.serious && same < verdictLimits.nearTie) return 'strangers';
+  }
   if (worst >= verdictLimits.trouble) return 'trouble';
   if (quiet) return 'quiet';
   return tie >= verdictLimits.tie ? 'tied' : 'untied';
@@ -69,6 +77,7 @@ export function ruleFor({ worst, quiet, tie, nearTie }: Weighed): Rule {
 /** What each rule gives. */
 export const verdictOfRule: Readonly<Record<Rule, Verdict>> = {
   apart: 'pulls-apart',
+  strangers: 'pulls-apart',
   trouble: 'needs-a-bridge',
   untied: 'needs-a-bridge',
   quiet: 'holds-together',
@@ -87,4 +96,17 @@ export function strongestTie(pair: Pair): Tie | null {
     if (weight > (best?.weight ?? 0)) best = { tied, weight };
   }
   return best;
+}
+
+function nearest(pair: Pair): NearTie {
+  const all = pair.tied.map((tied) => nearTieOf(tied, pair.distance));
+  return {
+    any: Math.max(0, ...all.map(({ any }) => any)),
+    same: Math.max(0, ...all.map(({ same }) => same)),
+  };
+}
+
+/** The troubles that count one by one: an ink's being alone is not a second one where its near miss is the first. */
+export function counted(troubles: readonly Trouble[]): readonly Trouble[] {
+  return troubles.filter((trouble) => trouble.kind !== 'stray' || trouble.misses === null);
 }

@@ -37,23 +37,39 @@ export function tieWeight({ link, a, b }: Tied, distance: Distance): number {
   }
 }
 
+/** How near a link comes to tying. */
+export interface NearTie {
+  /** What it would weigh if every band were a little wider. */
+  readonly any: number;
+  /** The same, of a repeat or tone on tone only: one colour on both sheets. */
+  readonly same: number;
+}
+
 /** What a link would weigh as a tie of colour if every band were a little wider: how near it comes to tying. */
-export function nearTieWeight(t: Tied, distance: Distance): number {
-  const { link, a, b } = t;
+export function nearTieOf(t: Tied, distance: Distance): NearTie {
+  const same = nearSame(t, distance);
+  return { same, any: Math.max(same, nearKin(t, distance)) };
+}
+
+function nearSame({ link, a, b }: Tied, distance: Distance): number {
   if (!bothChromatic(a, b) || link.hueSteps === null) return 0;
-  const named = tieWeight(t, distance);
-  if (named > 0) return named;
-  const as = (kind: 'repeat' | 'tonal' | 'neighbour' | 'opposite') =>
-    tieWeight({ a, b, link: { ...link, kind } }, distance);
   const { hueSteps, dV, deltaE00 } = link;
+  if (deltaE00 <= repeatLimit(distance) + ramps.widenedDeltaE)
+    return tieWeight({ a, b, link: { ...link, kind: 'repeat' } }, distance);
+  const oneHue = hueSteps < linkLimits.nearMissFromSteps + ramps.widenedSteps;
+  const lightAndDark = Math.abs(dV) >= linkLimits.tonalValueSteps - ramps.widenedValue;
+  const tonal = oneHue || (lightAndDark && hueSteps <= linkLimits.nearMissToSteps + ramps.widenedSteps);
+  return tonal ? tieWeight({ a, b, link: { ...link, kind: 'tonal' } }, distance) : 0;
+}
+
+function nearKin({ link, a, b }: Tied, distance: Distance): number {
+  if (!bothChromatic(a, b) || link.hueSteps === null) return 0;
+  const { hueSteps } = link;
   const w = ramps.widenedSteps;
-  if (deltaE00 <= repeatLimit(distance) + ramps.widenedDeltaE) return as('repeat');
-  if (hueSteps < linkLimits.nearMissFromSteps + w) return as('tonal');
-  const nearMiss = hueSteps <= linkLimits.nearMissToSteps;
-  if (nearMiss && Math.abs(dV) >= linkLimits.tonalValueSteps - ramps.widenedValue) return as('tonal');
-  if (hueSteps >= linkLimits.nearMissToSteps - w && hueSteps <= linkLimits.neighbourToSteps + w)
-    return as('neighbour');
-  return stepsOffAxis(a, b) <= linkLimits.oppositeWithinSteps + w ? as('opposite') : 0;
+  const neighbour = hueSteps >= linkLimits.nearMissToSteps - w && hueSteps <= linkLimits.neighbourToSteps + w;
+  if (neighbour) return tieWeight({ a, b, link: { ...link, kind: 'neighbour' } }, distance);
+  const opposite = stepsOffAxis(a, b) <= linkLimits.oppositeWithinSteps + w;
+  return opposite ? tieWeight({ a, b, link: { ...link, kind: 'opposite' } }, distance) : 0;
 }
 
 /** What a near miss weighs, 0–1, if nothing answers it. */
