@@ -57,12 +57,13 @@ function remedyTold({ title, says, cost, verdictAfter }: Remedy): string {
   return `${wrapped(`${title}: ${says}`, '  – ', '    ')}\n${wrapped(end, '      ')}`;
 }
 
-/** Text broken between words so that no line is longer than the report is wide. */
+/** Text broken between words, but not between a number and its unit, so that no line is longer than the report is wide. */
 function wrapped(text: string, first: string, rest = first): string {
   const lines: string[] = [];
   let line = first;
   let empty = true;
-  for (const word of text.split(/\s+/)) {
+  const held = text.replace(/ (?=%|mm\b)/g, '\u00a0').replace(/(\d) : (?=\d)/g, '$1\u00a0:\u00a0');
+  for (const word of held.split(/[ \n]+/)) {
     if (!empty && line.length + 1 + word.length > columns) {
       lines.push(line);
       [line, empty] = [rest, true];
@@ -70,5 +71,5 @@ function wrapped(text: string, first: string, rest = first): string {
     line += empty ? word : ` ${word}`;
     empty = false;
   }
-  return [...lines, line].join('\n');
+  return [...lines, line].join('\n').replaceAll('\u00a0', ' ');
 }
