@@ -22,7 +22,8 @@ export function keptText(text: string, most: number): string {
 
 /** A name as it is kept: one line, without spaces at its ends. */
 export function keptName(text: string): string {
-  return keptText(text.replace(/\s+/g, ' ').trim(), limits.name).trim();
+  const line = keptText(text, limits.text).replace(/\s+/g, ' ').trim();
+  return keptText(line, limits.name).trim();
 }
 
 const unwanted = /[\p{Cc}\u202A-\u202E\u2066-\u2069\uFFFE\uFFFF]/gu;

@@ -1,0 +1,82 @@
+import { describe, expect, it } from 'vitest';
+import {
+  allHeld,
+  heldKey,
+  nameOfHeld,
+  otherSideOfHeld,
+  ownedFrom,
+  sideOfHeld,
+} from '../../../src/drawer/find.ts';
+import { placesForKept } from '../../../src/drawer/places.ts';
+import { handSide } from '../../support/sides.ts';
+import { bunting, corner, kraft, ledger, ledgerBack, sampleNotebook } from '../notebook/sample-notebook.ts';
+
+const { drawer } = sampleNotebook();
+
+describe('what is held', () => {
+  it('has one key for each side, plain and part', () => {
+    const keys = allHeld(drawer).map(heldKey);
+    expect(keys).toEqual([
+      'sheet:bunting:A',
+      'sheet:ledger:A',
+      'sheet:ledger:B',
+      'sheet:dots:A',
+      'plain:cardstock-kraft',
+      'part:corner',
+    ]);
+    expect(new Set(keys).size).toBe(keys.length);
+  });
+
+  it('gives its side, a plain as a side of one colour, and null where it is gone', () => {
+    expect(sideOfHeld(drawer, bunting)?.inks).toHaveLength(2);
+    expect(sideOfHeld(drawer, kraft)).toMatchObject({ inks: [], base: { share: 1 } });
+    expect(sideOfHeld(drawer, corner)).toBe(drawer.parts[0]?.reading);
+    expect(sideOfHeld(drawer, { kind: 'sheet', id: 'bunting', side: 'B' })).toBeNull();
+    expect(sideOfHeld(drawer, { kind: 'plain', id: 'gone' })).toBeNull();
+  });
+
+  it('is named, with its side where there are two', () => {
+    expect(nameOfHeld(drawer, bunting)).toBe('Bunting');
+    expect(nameOfHeld(drawer, ledgerBack)).toBe('Ledger, side B');
+    expect(nameOfHeld(drawer, kraft)).toBe('kraft');
+    expect(nameOfHeld(drawer, { kind: 'part', id: 'gone' })).toBe('a paper that is no longer in the drawer');
+  });
+
+  it('knows its other side', () => {
+    expect(otherSideOfHeld(drawer, ledger)).toBe(drawer.sheets[1]?.sides.B?.reading);
+    expect(otherSideOfHeld(drawer, bunting)).toBeNull();
+    expect(otherSideOfHeld(drawer, kraft)).toBeNull();
+  });
+});
+
+it('what is owned leaves out the sheets that are in play', () => {
+  const owned = ownedFrom(drawer, ['bunting']);
+  expect(owned.sheets.map(({ id, sides }) => [id, sides.length])).toEqual([
+    ['ledger', 2],
+    ['dots', 1],
+  ]);
+  expect(owned.plains).toBe(drawer.plains);
+});
+
+describe('the places of inks', () => {
+  const fresh = handSide({
+    base: 'cream',
+    hex: '#f4e8cd',
+    inks: [
+      ['#1f3a5f', 0.2],
+      ['#e2725b', 0.1],
+    ],
+  });
+  const places = { width: 2, height: 2, labels: Uint8Array.of(0, 1, 2, 255) };
+
+  it('stay as they are while the reading is as it was', () => {
+    expect(placesForKept(places, fresh, fresh)).toBe(places);
+  });
+
+  it('follow the inks when the hand has reordered, set aside or joined them', () => {
+    const swapped = { ...fresh, inks: fresh.inks.toReversed() };
+    expect([...placesForKept(places, fresh, swapped).labels]).toEqual([0, 2, 1, 255]);
+    const aside = { ...fresh, inks: fresh.inks.slice(1) };
+    expect([...placesForKept(places, fresh, aside).labels]).toEqual([0, expect.any(Number), 1, 255]);
+  });
+});

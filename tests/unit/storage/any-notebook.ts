@@ -1,0 +1,183 @@
+import fc from 'fast-check';
+import type { Held } from '../../../src/drawer/model.ts';
+import { keptName, keptText, limits } from '../../../src/notebook/limits.ts';
+import type { Leaf, Notebook } from '../../../src/notebook/model.ts';
+import type { Base, Ink, KeptSide, Part, Plain, Sheet, Side } from '../../../src/sheet/model.ts';
+
+/** Notebooks of every shape that the types allow. */
+
+const id = fc.stringMatching(/^[a-z][a-z0-9_.:~-]{0,20}$/);
+const name = fc.string({ unit: 'binary', maxLength: 40 }).map(keptName);
+const text = fc.string({ unit: 'binary', maxLength: 200 }).map((words) => keptText(words, limits.text));
+const share = fc.double({ min: 0, max: 1, noNaN: true });
+const length = fc.double({ min: 0, max: 10_000, noNaN: true });
+const finite = fc.double({ min: -5000, max: 5000, noNaN: true });
+const maybe = <T>(value: fc.Arbitrary<T>) => fc.option(value, { nil: null });
+const noMinusZero = <T>(value: T): T => JSON.parse(JSON.stringify(value)) as T;
+
+const inkFields = {
+  id: fc.constantFrom('A', 'B', 'C', 'a', 'b', 'Z'),
+  hex: fc.integer({ min: 0, max: 0xffffff }).map((n) => `#${n.toString(16).padStart(6, '0')}`),
+  oklch: fc.tuple(
+    share,
+    fc.double({ min: 0, max: 0.5, noNaN: true }),
+    maybe(fc.double({ min: 0, max: 359.9, noNaN: true })),
+  ),
+  name,
+  share,
+  accent: fc.boolean(),
+};
+const inkExtra = {
+  trade: maybe(name),
+  sure: share,
+  special: fc.constantFrom('foil' as const, 'glitter' as const, 'fluorescent' as const, 'pearl' as const),
+  byHand: fc.boolean(),
+};
+const some = <R, O>(
+  required: { [K in keyof R]: fc.Arbitrary<R[K]> },
+  optional: { [K in keyof O]: fc.Arbitrary<O[K]> },
+) =>
+  fc.tuple(fc.record(required), fc.record(optional, { requiredKeys: [] })).map(([a, b]) => ({ ...a, ...b }));
+
+const ink: fc.Arbitrary<Ink> = some(inkFields, inkExtra);
+const base: fc.Arbitrary<Base> = some(
+  {
+    ...inkFields,
+    kind: fc.constantFrom(
+      'white' as const,
+      'cream' as const,
+      'kraft' as const,
+      'tinted' as const,
+      'dark' as const,
+    ),
+    printed: maybe(fc.boolean()),
+  },
+  inkExtra,
+);
+const weight = some(
+  { gsm: length },
+  {
+    lb: length,
+    grade: fc.constantFrom('cover' as const, 'text' as const, 'bond' as const, 'index' as const),
+    weighed: fc.boolean(),
+  },
+);
+const side: fc.Arbitrary<Side> = some(
+  {
+    base,
+    inks: fc.array(ink, { maxLength: 4 }),
+    print: fc.record({
+      busyness: share,
+      repeatMm: maybe(length),
+      scale: maybe(fc.constantFrom('small' as const, 'medium' as const, 'large' as const)),
+    }),
+    light: fc.record({ known: fc.boolean(), note: text }),
+  },
+  {
+    file: name,
+    motif: fc.record({
+      family: fc.constantFrom('plain' as const, 'dots' as const, 'organic' as const),
+      sure: share,
+    }),
+    ramps: fc.array(fc.record({ inks: fc.array(inkFields.id, { maxLength: 3 }) }), { maxLength: 2 }),
+    tags: some(
+      {},
+      {
+        motifs: fc.array(fc.constantFrom('floral' as const, 'wood grain' as const), { maxLength: 2 }),
+        finishes: fc.array(fc.constantFrom('flat' as const, 'hand-drawn' as const), { maxLength: 2 }),
+        weight: maybe(weight),
+      },
+    ),
+  },
+);
+const frameFields = { x: finite, y: finite, width: length, height: length };
+const frame = fc.record(frameFields);
+const kept: fc.Arbitrary<KeptSide> = some(
+  { reading: side, pictureId: maybe(id) },
+  {
+    options: some(
+      {},
+      {
+        mmPerPixel: fc.double({ min: 0.001, max: 5, noNaN: true }),
+        crop: frame,
+        card: some(frameFields, { reflectance: share }),
+      },
+    ),
+  },
+);
+const sizeMm = fc.record({ width: length, height: length });
+const sheet: fc.Arbitrary<Sheet> = fc.record({
+  id,
+  name,
+  sides: some({ A: kept }, { B: kept }),
+  sizeMm,
+  weight: maybe(weight),
+  count: fc.integer({ min: 0, max: 99 }),
+  note: text,
+});
+const plain: fc.Arbitrary<Plain> = some(
+  { id, name, kind: fc.constantFrom('cardstock' as const, 'ink pad' as const, 'tape' as const), ink },
+  { takesColour: fc.boolean(), weight: maybe(weight) },
+);
+const part: fc.Arbitrary<Part> = fc.record({
+  id,
+  name,
+  sheetId: id,
+  side: fc.constantFrom('A' as const, 'B' as const),
+  frame,
+  sizeMm,
+  reading: side,
+});
+const held: fc.Arbitrary<Held> = fc.oneof(
+  fc.record({ kind: fc.constant('sheet' as const), id, side: fc.constantFrom('A' as const, 'B' as const) }),
+  fc.record({ kind: fc.constantFrom('plain' as const, 'part' as const), id }),
+);
+const verdict = fc.constantFrom('holds-together' as const, 'needs-a-bridge' as const, 'pulls-apart' as const);
+const head = { id, title: name };
+const leaf: fc.Arbitrary<Leaf> = fc.oneof(
+  fc.record({ kind: fc.constant('note' as const), ...head, text }),
+  fc.record({ kind: fc.constant('sheet' as const), ...head, sheetId: id, text }),
+  fc.record({
+    kind: fc.constant('study' as const),
+    ...head,
+    text,
+    anchor: maybe(held),
+    candidates: fc.array(held, { maxLength: 4 }),
+    shown: fc.nat(3),
+    distance: fc.constantFrom('touching' as const, 'apart' as const),
+    wheel: fc.constantFrom('eye' as const, 'painter' as const),
+    asksFirst: fc.boolean(),
+    opinions: fc.dictionary(
+      id.map((one) => `plain:${one}`),
+      fc.record({ verdict: maybe(verdict), likes: maybe(fc.boolean()) }),
+      { maxKeys: 3, noNullPrototype: true },
+    ),
+  }),
+  fc.record({
+    kind: fc.constant('kit' as const),
+    ...head,
+    text,
+    pieces: fc.array(fc.record({ held, areaMm2: maybe(length) }), { maxLength: 3 }),
+  }),
+  fc.record({
+    kind: fc.constant('board' as const),
+    ...head,
+    studyId: id,
+    candidate: maybe(held),
+    words: text,
+    size: fc.constantFrom('square' as const, 'a4' as const, 'letter' as const),
+  }),
+  fc.record({ kind: fc.constant('exercise' as const), ...head, text, studyId: id, answered: maybe(verdict) }),
+);
+const listOf = <T extends { id: string }>(item: fc.Arbitrary<T>) =>
+  fc.uniqueArray(item, { maxLength: 4, selector: (one) => one.id });
+
+export const anyNotebook: fc.Arbitrary<Notebook> = fc
+  .record({
+    id,
+    title: name,
+    leaves: listOf(leaf),
+    drawer: fc.record({ sheets: listOf(sheet), plains: listOf(plain), parts: listOf(part) }),
+  })
+  // JSON has no minus zero, and no notebook needs one.
+  .map(noMinusZero);

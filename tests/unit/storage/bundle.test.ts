@@ -1,0 +1,244 @@
+import fc from 'fast-check';
+import { strToU8, unzipSync, zipSync } from 'fflate';
+import { describe, expect, it } from 'vitest';
+import type { Notebook } from '../../../src/notebook/model.ts';
+import { bundleLimits } from '../../../src/storage/bundle-limits.ts';
+import { readBundle } from '../../../src/storage/bundle-read.ts';
+import { bundleOf } from '../../../src/storage/bundle-write.ts';
+import type { Picture } from '../../../src/storage/database.ts';
+import { pictureIdsOf } from '../../../src/storage/pictures-of.ts';
+import { StorageTrouble } from '../../../src/storage/trouble.ts';
+import { sampleNotebook } from '../notebook/sample-notebook.ts';
+import { anyNotebook } from './any-notebook.ts';
+import { joinedBytes, pngChunk, smallPng } from './small-pictures.ts';
+
+const book = sampleNotebook();
+const png = smallPng();
+const words = pngChunk('tEXt', strToU8('Comment\0Taken at 51.5 N'));
+
+const picture = (id: string, bytes = png): Picture => ({
+  id,
+  bytes: bytes.buffer,
+  type: 'image/png',
+  width: 3,
+  height: 2,
+  thumb: null,
+  addedAt: '2026-11-25T10:00:00.000Z',
+});
+const bundled = async (notebook: Notebook = book, bytes = png) =>
+  joinedBytes(await bundleOf(notebook, (id) => Promise.resolve(picture(id, bytes))));
+
+let count = 0;
+const freshId = (kind: string) => `${kind}-${++count}`;
+const open = (bytes: Uint8Array, isDecodable = true) =>
+  readBundle(bytes, freshId, () => Promise.resolve(isDecodable));
+
+describe('a bundle', () => {
+  it('is a zip that other programs open, with the notebook and its pictures in it', async () => {
+    const files = unzipSync(await bundled());
+    expect(Object.keys(files).sort()).toEqual([
+      'notebook.json',
+      'pictures/1.png',
+      'pictures/2.png',
+      'pictures/3.png',
+    ]);
+    expect(JSON.parse(new TextDecoder().decode(files['notebook.json']))).toMatchObject({
+      format: 'quirewise-notebook',
+      version: 1,
+      notebook: { title: 'Garden book' },
+    });
+    expect(files['pictures/1.png']).toEqual(png);
+  });
+
+  it('brings a notebook back the same but for fresh ids of itself and its pictures', async () => {
+    await fc.assert(
+      fc.asyncProperty(anyNotebook, async (notebook) => {
+        const { notebook: back, pictures } = await open(await bundled(notebook));
+        expect(back.id).not.toBe(notebook.id);
+        expect(pictureIdsOf(back).size).toBe(pictureIdsOf(notebook).size);
+        expect(new Set(pictures.map(({ id }) => id))).toEqual(pictureIdsOf(back));
+        expect(withoutIds(back)).toEqual(withoutIds(notebook));
+      }),
+      { numRuns: 40 },
+    );
+  });
+
+  it('holds nothing of a picture but its pixels, on the way out and on the way in', async () => {
+    const spoken = smallPng(3, 2, [words]);
+    expect(Buffer.from(await bundled(book, spoken)).includes('51.5 N')).toBe(false);
+    const files = unzipSync(await bundled());
+    const { pictures } = await open(zipSync({ ...files, 'pictures/1.png': spoken }));
+    for (const { bytes } of pictures) expect(Buffer.from(bytes).includes('51.5 N')).toBe(false);
+  });
+
+  it('is whole without a picture that is no longer there: its sheet keeps what was read', async () => {
+    const parts = await bundleOf(book, (id) => Promise.resolve(id === 'picture-dots' ? null : picture(id)));
+    const { notebook, pictures } = await open(joinedBytes(parts));
+    expect(pictures).toHaveLength(2);
+    expect(notebook.drawer.sheets.map((sheet) => sheet.sides.A.pictureId === null)).toEqual([
+      false,
+      false,
+      true,
+    ]);
+  });
+});
+
+describe('a torn bundle', () => {
+  it('is told, wherever it breaks off', async () => {
+    const whole = await bundled();
+    await fc.assert(
+      fc.asyncProperty(fc.nat(whole.length - 1), async (at) => {
+        await expect(open(whole.slice(0, at))).rejects.toThrow(StorageTrouble);
+      }),
+      { numRuns: 60 },
+    );
+  });
+
+  it('is told, or still gives the very same notebook, whichever byte of it is changed', async () => {
+    const whole = await bundled();
+    await fc.assert(
+      fc.asyncProperty(fc.nat(whole.length - 1), fc.integer({ min: 1, max: 255 }), async (at, by) => {
+        const other = whole.slice();
+        other[at] = (other[at] ?? 0) ^ by;
+        const got = await open(other).catch((error: unknown) => error);
+        if (got instanceof Error) expect(got).toBeInstanceOf(StorageTrouble);
+        else expect(withoutIds((got as { notebook: Notebook }).notebook)).toEqual(withoutIds(book));
+      }),
+      { numRuns: 300 },
+    );
+  });
+});
+
+describe('a bundle by a hostile hand', () => {
+  const cases: readonly [
+    string,
+    (files: Record<string, Uint8Array>) => Uint8Array | Promise<Uint8Array>,
+    RegExp,
+  ][] = [
+    ['that is empty', () => new Uint8Array(), /file is empty/],
+    ['that is a picture', () => png, /torn/],
+    ['without a notebook', ({ 'notebook.json': _, ...rest }) => zipSync(rest), /holds no notebook/],
+    [
+      'whose notebook is no JSON',
+      (files) => zipSync({ ...files, 'notebook.json': strToU8('{"format":') }),
+      /is torn/,
+    ],
+    [
+      'with a way out of its folder',
+      (files) => zipSync({ ...files, '../../startup.js': strToU8('x') }),
+      /not laid out/,
+    ],
+    ['with an absolute path', (files) => zipSync({ ...files, '/etc/passwd': strToU8('x') }), /not laid out/],
+    ['with a drive in a name', (files) => zipSync({ ...files, 'C:\\x.png': strToU8('x') }), /not laid out/],
+    [
+      'with too many parts',
+      (files) => zipSync({ ...files, ...many(bundleLimits.entries + 1) }, { level: 0 }),
+      /parts/,
+    ],
+    [
+      'whose picture is a script',
+      (files) => zipSync({ ...files, 'pictures/1.png': strToU8('<script>alert(1)</script>'.repeat(9)) }),
+      /not what the file says/,
+    ],
+    [
+      'whose picture says it is small and is not',
+      (files) => zipSync({ ...files, 'pictures/1.png': smallPng(9000, 1) }),
+      /not what the file says/,
+    ],
+    ['whose picture is missing', ({ 'pictures/1.png': _, ...rest }) => zipSync(rest), /missing/],
+    [
+      'that lists a picture outside',
+      (files) => changed(files, (file) => (file.pictures[0].file = '../1.png')),
+      /list of pictures/,
+    ],
+    [
+      'that lists a picture of a size that none has',
+      (files) => changed(files, (file) => (file.pictures[0].width = 1e9)),
+      /list of pictures/,
+    ],
+    [
+      'that lists a picture twice',
+      (files) => changed(files, (file) => file.pictures.push(file.pictures[0])),
+      /not laid out/,
+    ],
+    ['of a later version', (files) => changed(files, (file) => (file.version = 7)), /later version/],
+    [
+      'with a number that is none',
+      (files) => changed(files, (file) => (file.notebook.drawer.sheets[0].count = 'NaN')),
+      /not whole/,
+    ],
+    ['with an endless number', async (files) => endless(files), /not whole/],
+  ];
+  it.each(cases)('%s is refused in one sentence', async (_, spoil, says) => {
+    const bytes = await spoil(unzipSync(await bundled()));
+    await expect(open(bytes)).rejects.toThrow(says);
+    await expect(open(bytes)).rejects.toBeInstanceOf(StorageTrouble);
+  });
+
+  it('that unpacks to far more than it says stops early', async () => {
+    // 80 MB of zeros in 80 kB, and a directory that says it is 100 bytes.
+    const files = unzipSync(await bundled());
+    const bomb = zipSync({ ...files, 'notebook.json': new Uint8Array(80_000_000) }, { level: 9 });
+    patchSize(bomb, 'notebook.json', 100);
+    const before = performance.now();
+    await expect(open(bomb)).rejects.toThrow(/torn/);
+    expect(performance.now() - before).toBeLessThan(2_000);
+  });
+
+  it('that says truly that it unpacks to very much is not unpacked', async () => {
+    const files = unzipSync(await bundled());
+    const bomb = zipSync(
+      { ...files, 'notebook.json': new Uint8Array(bundleLimits.notebook + 1) },
+      { level: 9 },
+    );
+    await expect(open(bomb)).rejects.toThrow(/more than a notebook can/);
+  });
+
+  it('with a picture that no decoder opens is refused', async () => {
+    await expect(open(await bundled(), false)).rejects.toThrow(
+      'A picture in this file is torn. Nothing was changed.',
+    );
+  });
+
+  it('can’t name pictures so that they take the place of stored ones', async () => {
+    const { notebook, pictures } = await open(await bundled());
+    for (const id of ['picture-bunting', 'picture-ledger', 'picture-dots']) {
+      expect(pictures.some((one) => one.id === id)).toBe(false);
+    }
+    expect(notebook.id).not.toBe(book.id);
+  });
+});
+
+// biome-ignore lint/suspicious/noExplicitAny: a hostile hand keeps to no type
+type Loose = any;
+
+function changed(files: Record<string, Uint8Array>, how: (file: Loose) => unknown): Uint8Array {
+  const file: Loose = JSON.parse(new TextDecoder().decode(files['notebook.json']));
+  how(file);
+  return zipSync({ ...files, 'notebook.json': strToU8(JSON.stringify(file)) });
+}
+
+function endless(files: Record<string, Uint8Array>): Uint8Array {
+  const text = new TextDecoder().decode(files['notebook.json']).replace('"count":1', '"count":1e999');
+  return zipSync({ ...files, 'notebook.json': strToU8(text) });
+}
+
+function many(n: number): Record<string, Uint8Array> {
+  return Object.fromEntries(Array.from({ length: n }, (_, i) => [`x/${i}`, new Uint8Array()]));
+}
+
+/** Writes another size into the central directory's entry. Source: PKWARE APPNOTE 6.3 §4.3.12. */
+function patchSize(zip: Uint8Array, name: string, size: number): void {
+  const buffer = Buffer.from(zip.buffer, zip.byteOffset, zip.byteLength);
+  const at = buffer.lastIndexOf(name) - 46;
+  expect(buffer.readUInt32LE(at)).toBe(0x02014b50);
+  buffer.writeUInt32LE(size, at + 24);
+}
+
+function withoutIds(notebook: Notebook): unknown {
+  return JSON.parse(
+    JSON.stringify({ ...notebook, id: '' }, (key, value: unknown) =>
+      key === 'pictureId' && value !== null ? 'some' : value,
+    ),
+  );
+}
