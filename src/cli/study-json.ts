@@ -15,11 +15,11 @@ export function studyJson(anchorFile: string, anchor: Side, candidates: readonly
   const study = {
     format: 'quirewise-study',
     version: 1,
-    anchor: { ...anchor, file: anchorFile },
+    anchor: { file: anchorFile, ...anchor },
     candidates: candidates.map(({ file, comparison }) => {
       const { verdict, links, reasons, remedies, distance, decision } = comparison;
       return {
-        side: { ...comparison.candidate, file },
+        side: { file, ...comparison.candidate },
         verdict,
         links,
         reasons,
