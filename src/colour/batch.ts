@@ -17,6 +17,8 @@ export type Bytes = Uint8Array | Uint8ClampedArray;
  */
 export function oklabFromBytes(bytes: Bytes, stride = 4, out: Numbers = room(bytes, stride)): Numbers {
   const linear = linearTable();
+  // A local name, so that no loader's wrapping of imports stands in the loop.
+  const root = cubeRoot;
   const end = bytes.length - stride;
   for (let i = 0, o = 0; i <= end; i += stride, o += 3) {
     const red = bytes[i]!;
@@ -25,9 +27,9 @@ export function oklabFromBytes(bytes: Bytes, stride = 4, out: Numbers = room(byt
     const r = linear[red]!;
     const g = linear[green]!;
     const b = linear[blue]!;
-    const l = cubeRoot(0.412221469470763 * r + 0.5363325372617348 * g + 0.0514459932675022 * b);
-    const m = cubeRoot(0.2119034958178252 * r + 0.6806995506452344 * g + 0.1073969535369406 * b);
-    const s = cubeRoot(0.0883024591900564 * r + 0.2817188391361215 * g + 0.6299787016738222 * b);
+    const l = root(0.412221469470763 * r + 0.5363325372617348 * g + 0.0514459932675022 * b);
+    const m = root(0.2119034958178252 * r + 0.6806995506452344 * g + 0.1073969535369406 * b);
+    const s = root(0.0883024591900564 * r + 0.2817188391361215 * g + 0.6299787016738222 * b);
     const grey = red === green && green === blue;
     out[o] = 0.210454268309314 * l + 0.7936177747023054 * m - 0.0040720430116193 * s;
     out[o + 1] = grey ? 0 : 1.9779985324311684 * l - 2.4285922420485799 * m + 0.450593709617411 * s;
@@ -39,6 +41,7 @@ export function oklabFromBytes(bytes: Bytes, stride = 4, out: Numbers = room(byt
 /** CIELAB D65 of 8-bit sRGB; arguments as for `oklabFromBytes`. Source: CSS Color 4, CIE 015:2018. */
 export function labFromBytes(bytes: Bytes, stride = 4, out: Numbers = room(bytes, stride)): Numbers {
   const linear = linearTable();
+  const root = cubeRoot;
   const end = bytes.length - stride;
   for (let i = 0, o = 0; i <= end; i += stride, o += 3) {
     const red = bytes[i]!;
@@ -47,17 +50,16 @@ export function labFromBytes(bytes: Bytes, stride = 4, out: Numbers = room(bytes
     const r = linear[red]!;
     const g = linear[green]!;
     const b = linear[blue]!;
-    const x = lightnessRoot(
-      (0.4123907992659593 * r + 0.357584339383878 * g + 0.1804807884018343 * b) / whiteX,
-    );
-    const y = lightnessRoot(0.2126390058715102 * r + 0.715168678767756 * g + 0.0721923153607337 * b);
-    const z = lightnessRoot(
-      (0.0193308187155918 * r + 0.119194779794626 * g + 0.9505321522496607 * b) / whiteZ,
-    );
+    const x = (0.4123907992659593 * r + 0.357584339383878 * g + 0.1804807884018343 * b) / whiteX;
+    const y = 0.2126390058715102 * r + 0.715168678767756 * g + 0.0721923153607337 * b;
+    const z = (0.0193308187155918 * r + 0.119194779794626 * g + 0.9505321522496607 * b) / whiteZ;
+    const fx = x > epsilon ? root(x) : (kappa * x + 16) / 116;
+    const fy = y > epsilon ? root(y) : (kappa * y + 16) / 116;
+    const fz = z > epsilon ? root(z) : (kappa * z + 16) / 116;
     const grey = red === green && green === blue;
-    out[o] = 116 * y - 16;
-    out[o + 1] = grey ? 0 : 500 * (x - y);
-    out[o + 2] = grey ? 0 : 200 * (y - z);
+    out[o] = 116 * fy - 16;
+    out[o + 1] = grey ? 0 : 500 * (fx - fy);
+    out[o + 2] = grey ? 0 : 200 * (fy - fz);
   }
   return out;
 }
@@ -68,7 +70,8 @@ export function deltaE2000Pairs(
   labsB: Numbers,
   out: Numbers = new Float64Array(Math.floor(labsA.length / 3)),
 ): Numbers {
-  for (let i = 0, o = 0; i + 2 < labsA.length; i += 3, o++) out[o] = ciede2000At(labsA, i, labsB, i, false);
+  const difference = ciede2000At;
+  for (let i = 0, o = 0; i + 2 < labsA.length; i += 3, o++) out[o] = difference(labsA, i, labsB, i, false);
   return out;
 }
 
@@ -106,10 +109,6 @@ const whiteX = 0.3127 / 0.329;
 const whiteZ = (1 - 0.3127 - 0.329) / 0.329;
 const epsilon = 216 / 24389;
 const kappa = 24389 / 27;
-
-function lightnessRoot(v: number): number {
-  return v > epsilon ? cubeRoot(v) : (kappa * v + 16) / 116;
-}
 
 let kept: Float64Array | undefined;
 

@@ -1,0 +1,22 @@
+// The nightly check of all 16.7 million colours: node tests/bench/all-24-bit.mjs
+// Takes some minutes on one core; ends with status 1 where a fault was found.
+import { dirname, join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { build } from 'vite';
+
+const here = dirname(fileURLToPath(import.meta.url));
+const { output } = await build({
+  root: join(here, '..', '..'),
+  configFile: false,
+  logLevel: 'error',
+  ssr: { noExternal: true },
+  build: { ssr: join(here, 'all-24-bit.ts'), write: false, minify: false },
+});
+const { all24Bit } = await import(
+  `data:text/javascript;base64,${Buffer.from(output[0].code).toString('base64')}`
+);
+
+const from = performance.now();
+const faults = await all24Bit((line) => process.stdout.write(`${line}\n`));
+process.stdout.write(`${faults} faults, ${Math.round((performance.now() - from) / 1000)} s\n`);
+process.exitCode = faults ? 1 : 0;
