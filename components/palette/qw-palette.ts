@@ -1,7 +1,8 @@
-import { html, LitElement, nothing } from 'lit';
+import { html, LitElement, nothing, type PropertyValues } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { tornChips } from '../../src/drawing/chips.ts';
-import type { NamedSide, Surround } from '../../src/drawing/model.ts';
+import type { Drawing, NamedSide, Surround } from '../../src/drawing/model.ts';
+import { RoomController } from '../support/room.ts';
 import { baseStyles, wearTokens } from '../support/tokens.ts';
 import '../support/qw-drawing.ts';
 
@@ -24,30 +25,32 @@ export class QwPalette extends LitElement {
   @property({ type: Boolean, reflect: true }) bare = false;
 
   @state() private room = 300;
-  private readonly watcher = new ResizeObserver(([entry]) => {
-    const width = Math.round(entry?.contentRect.width ?? 0);
-    // In the next frame: a new height inside the same one would be reported as a loop.
-    if (width > 0) requestAnimationFrame(() => (this.room = width));
-  });
+  private drawing: Drawing | null = null;
+
+  constructor() {
+    super();
+    new RoomController(this, (room) => (this.room = room));
+  }
 
   static override styles = [baseStyles];
 
   override connectedCallback(): void {
     super.connectedCallback();
     wearTokens(this.ownerDocument);
-    this.watcher.observe(this);
   }
 
-  override disconnectedCallback(): void {
-    super.disconnectedCallback();
-    this.watcher.disconnect();
+  protected override willUpdate(changed: PropertyValues<this>): void {
+    // Lighting up is the chart's own affair: the drawing is made again only when something else changes.
+    if (changed.size === 1 && changed.has('lit')) return;
+    const { paper, room, surround } = this;
+    this.drawing = paper && tornChips(paper, { width: room, height: 44, surround });
   }
 
   protected override render() {
-    if (!this.paper) return nothing;
+    if (!this.drawing) return nothing;
     return html`<qw-drawing
       part="drawing"
-      .drawing=${tornChips(this.paper, { width: this.room, height: 44, surround: this.surround })}
+      .drawing=${this.drawing}
       .lit=${this.lit}
       .bare=${this.bare}
       surround=${this.surround}

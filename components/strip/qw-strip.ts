@@ -1,6 +1,6 @@
-import { css, html, LitElement, nothing } from 'lit';
+import { css, html, LitElement, nothing, type PropertyValues } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
-import type { NamedSide, Surround } from '../../src/drawing/model.ts';
+import type { Drawing, NamedSide, Surround } from '../../src/drawing/model.ts';
 import { lightnessStrip } from '../../src/drawing/strip.ts';
 import { baseStyles, wearTokens } from '../support/tokens.ts';
 import '../support/qw-drawing.ts';
@@ -24,6 +24,8 @@ export class QwStrip extends LitElement {
   @property({ reflect: true }) surround: Surround = 'grey';
   /** Ids of the inks to light up. */
   @property({ attribute: false }) lit: readonly string[] = [];
+
+  private drawing: Drawing | null = null;
 
   static override styles = [
     baseStyles,
@@ -51,15 +53,19 @@ export class QwStrip extends LitElement {
     wearTokens(this.ownerDocument);
   }
 
+  protected override willUpdate(changed: PropertyValues<this>): void {
+    // Lighting up is the chart's own affair: the drawing is made again only when something else changes.
+    if (changed.size === 1 && changed.has('lit')) return;
+    const { anchor, candidate, others, surround } = this;
+    this.drawing =
+      anchor && lightnessStrip({ anchor, ...(candidate ? { candidate } : {}), others }, { surround });
+  }
+
   protected override render() {
-    if (!this.anchor) return nothing;
-    const drawing = lightnessStrip(
-      { anchor: this.anchor, ...(this.candidate ? { candidate: this.candidate } : {}), others: this.others },
-      { surround: this.surround },
-    );
+    if (!this.drawing) return nothing;
     return html`<qw-drawing
       part="drawing"
-      .drawing=${drawing}
+      .drawing=${this.drawing}
       .lit=${this.lit}
       surround=${this.surround}
     ></qw-drawing>`;

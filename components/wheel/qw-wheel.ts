@@ -1,9 +1,10 @@
-import { css, html, LitElement, nothing } from 'lit';
-import { customElement, property } from 'lit/decorators.js';
+import { css, html, LitElement, nothing, type PropertyValues } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
 import type { Wheel } from '../../src/colour/model.ts';
-import type { NamedSide, Surround } from '../../src/drawing/model.ts';
-import { hueWheel } from '../../src/drawing/wheel.ts';
+import type { Drawing, NamedSide, Surround } from '../../src/drawing/model.ts';
+import { hueWheel, type WheelOptions, type WheelPapers } from '../../src/drawing/wheel.ts';
 import type { Link } from '../../src/harmony/model.ts';
+import { RoomController } from '../support/room.ts';
 import { baseStyles, wearTokens } from '../support/tokens.ts';
 import '../support/qw-drawing.ts';
 
@@ -30,6 +31,9 @@ export class QwWheel extends LitElement {
   /** Ids of the inks to light up. */
   @property({ attribute: false }) lit: readonly string[] = [];
 
+  @state() private room = 480;
+  private drawing: Drawing | null = null;
+
   static override styles = [
     baseStyles,
     css`
@@ -39,28 +43,39 @@ export class QwWheel extends LitElement {
     `,
   ];
 
+  constructor() {
+    super();
+    new RoomController(this, (room) => (this.room = room));
+  }
+
   override connectedCallback(): void {
     super.connectedCallback();
     wearTokens(this.ownerDocument);
   }
 
+  protected override willUpdate(changed: PropertyValues<this>): void {
+    // Lighting up is the chart's own affair: the drawing is made again only when something else changes.
+    if (changed.size === 1 && changed.has('lit')) return;
+    this.drawing = this.anchor && hueWheel(this.papers(this.anchor), this.options());
+  }
+
   protected override render() {
-    if (!this.anchor) return nothing;
-    const drawing = hueWheel(
-      {
-        anchor: this.anchor,
-        ...(this.candidate ? { candidate: this.candidate } : {}),
-        others: this.others,
-        links: this.links,
-      },
-      { wheel: this.wheel, surround: this.surround },
-    );
+    if (!this.drawing) return nothing;
     return html`<qw-drawing
       part="drawing"
-      .drawing=${drawing}
+      .drawing=${this.drawing}
       .lit=${this.lit}
       surround=${this.surround}
     ></qw-drawing>`;
+  }
+
+  private papers(anchor: NamedSide): WheelPapers {
+    const { candidate, others, links } = this;
+    return { anchor, ...(candidate ? { candidate } : {}), others, links };
+  }
+
+  private options(): WheelOptions {
+    return { wheel: this.wheel, surround: this.surround, width: Math.min(480, this.room - 8) };
   }
 }
 

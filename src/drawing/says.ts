@@ -39,6 +39,11 @@ export function linkSays(link: Link, anchorInk: Ink, candidateInk: Ink): string 
   }
 }
 
+/** An ink in words, for elements, which know this room and not the sheet's. */
+export function inkWords(ink: Ink): string {
+  return inkWord(ink);
+}
+
 /** What a picture of a paper shows, for those who do not see it. */
 export function paperSays(side: Side, name: string): string {
   return `${name}, printed in ${inksOf(side).map(inkWord).join(', ')}`;

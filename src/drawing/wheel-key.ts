@@ -15,55 +15,70 @@ export interface KeyNeeds {
 const style = { size: 11.5, face: 'sans' } as const;
 const sample = 22;
 const between = 15;
+const rowStep = 22;
 
-/** One line, centred, that says what discs, diamonds and lines stand for; only what is there is explained. */
-export function wheelKey(needs: KeyNeeds, centreX: number, y: number, tones: SurroundTones): SceneNode {
+/**
+ * What discs, diamonds and lines stand for, centred, in one row or two as the width allows; only what is there is
+ * explained. `y` is the middle of the first row.
+ */
+export function wheelKey(needs: KeyNeeds, width: number, y: number, tones: SurroundTones): WheelKey {
   const kinds = (['repeat', 'near miss', 'opposite'] as const).filter((kind) =>
     needs.links.some((link) => link.kind === kind),
   );
   const entries: Entry[] = [
-    { word: 'anchor', width: 11, draw: (x) => disc(x, y, tones) },
-    ...(needs.candidate
-      ? [{ word: 'candidate', width: 13, draw: (x: number) => diamond(x, y, true, tones) }]
-      : []),
-    ...(needs.others
-      ? [{ word: 'others', width: 13, draw: (x: number) => diamond(x, y, false, tones) }]
-      : []),
-    ...kinds.map((kind) => ({ word: kind, width: sample, draw: (x: number) => stroke(kind, x, y, tones) })),
+    { word: 'anchor', width: 11, draw: (x, y) => disc(x, y, tones) },
+    ...(needs.candidate ? [{ word: 'candidate', width: 13, draw: diamondDraw(true, tones) }] : []),
+    ...(needs.others ? [{ word: 'others', width: 13, draw: diamondDraw(false, tones) }] : []),
   ];
+  const lines: Entry[] = kinds.map((kind) => ({
+    word: kind,
+    width: sample,
+    draw: (x, y) => stroke(kind, x, y, tones),
+  }));
+  const all = [...entries, ...lines];
+  const rows = rowWidth(all) <= width - 8 || lines.length === 0 ? [all] : [entries, lines];
+  const children = rows.flatMap((row, i) => rowNodes(row, width / 2, y + i * rowStep, tones));
+  return { height: 15 + (rows.length - 1) * rowStep, node: { type: 'group', className: 'key', children } };
+}
+
+export interface WheelKey {
+  readonly node: SceneNode;
+  /** From the middle of the first row down. */
+  readonly height: number;
+}
+
+function rowWidth(entries: readonly Entry[]): number {
   const widths = entries.map((entry) => entry.width + 5 + textWidth(entry.word, style));
-  let x = centreX - (widths.reduce((a, b) => a + b, 0) + between * (entries.length - 1)) / 2;
-  const children: SceneNode[] = [];
-  entries.forEach((entry, i) => {
-    children.push(entry.draw(x));
-    children.push({
-      type: 'text',
-      x: n(x + entry.width + 5),
-      y: n(y + 4),
-      text: entry.word,
-      fill: tones.text,
-      ...style,
-    });
-    x += widths[i]! + between;
+  return widths.reduce((a, b) => a + b, 0) + between * Math.max(0, entries.length - 1);
+}
+
+function rowNodes(entries: readonly Entry[], centreX: number, y: number, tones: SurroundTones): SceneNode[] {
+  let x = centreX - rowWidth(entries) / 2;
+  return entries.flatMap((entry): SceneNode[] => {
+    const textX = x + entry.width + 5;
+    const drawn = entry.draw(x, y);
+    x = textX + textWidth(entry.word, style) + between;
+    return [drawn, { type: 'text', x: n(textX), y: n(y + 4), text: entry.word, fill: tones.text, ...style }];
   });
-  return { type: 'group', className: 'key', children };
 }
 
 interface Entry {
   readonly word: string;
   readonly width: number;
-  readonly draw: (x: number) => SceneNode;
+  readonly draw: (x: number, y: number) => SceneNode;
 }
 
 function disc(x: number, y: number, tones: SurroundTones): SceneNode {
   return { type: 'circle', cx: n(x + 5.5), cy: y, r: 5.5, fill: tones.soft };
 }
 
-function diamond(x: number, y: number, full: boolean, tones: SurroundTones): SceneNode {
-  const d = diamondPath(x + 6.5, y, 6.5);
-  return full
-    ? { type: 'path', d, fill: tones.soft }
-    : { type: 'path', d, fill: 'none', stroke: tones.soft, strokeWidth: 1.1 };
+function diamondDraw(full: boolean, tones: SurroundTones): (x: number, y: number) => SceneNode {
+  return (x, y) => {
+    const d = diamondPath(x + 6.5, y, 6.5);
+    return full
+      ? { type: 'path', d, fill: tones.soft }
+      : { type: 'path', d, fill: 'none', stroke: tones.soft, strokeWidth: 1.1 };
+  };
 }
 
 function stroke(kind: LinkKind, x: number, y: number, tones: SurroundTones): SceneNode {

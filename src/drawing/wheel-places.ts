@@ -9,8 +9,22 @@ import { halfDiagonal, largestHubRadius, radiusFromShare } from './marks.ts';
 import { inksOf } from './says.ts';
 import { spread } from './spread.ts';
 
-/** Radius of the outermost ring, in the drawing's units. */
-export const ringRadius = 140;
+/** Radius of the outermost ring where there is room for it, in the drawing's units. */
+export const usualRing = 140;
+
+/** What is placed, and how large the wheel is. */
+export interface WheelInput {
+  readonly anchor: Side;
+  readonly candidate?: Side | undefined;
+  /** Links that will be drawn: their marks keep enough apart for a line between them. */
+  readonly links?: readonly Link[];
+  /** Default 'eye'. */
+  readonly wheel?: Wheel;
+  /** Further sides that are drawn as outlines: their chroma counts for the scale. */
+  readonly others?: readonly Side[];
+  /** Radius of the outermost ring. Default 140. */
+  readonly ring?: number;
+}
 
 /** An ink on the wheel, measured from the hub's centre, y downward. */
 export interface WheelPlace {
@@ -30,6 +44,8 @@ export interface WheelPlace {
 
 export interface WheelLayout {
   readonly places: readonly WheelPlace[];
+  /** Radius of the outermost ring. */
+  readonly ring: number;
   readonly hubRadius: number;
   /** OKLCH chroma at the outermost ring. */
   readonly largestChroma: number;
@@ -49,13 +65,8 @@ export function sitsInHub(ink: Ink): boolean {
 }
 
 /** Where each ink of one or two sides stands on the wheel, parted so that marks and the links between them show. */
-export function wheelPlaces(
-  anchor: Side,
-  candidate: Side | undefined,
-  links: readonly Link[],
-  wheel: Wheel,
-  others: readonly Side[] = [],
-): WheelLayout {
+export function wheelPlaces(input: WheelInput): WheelLayout {
+  const { anchor, candidate, links = [], wheel = 'eye', others = [], ring = usualRing } = input;
   const wanted = [
     ...inksOf(anchor).map((ink) => wish(ink, 'anchor')),
     ...(candidate ? inksOf(candidate).map((ink) => wish(ink, 'candidate')) : []),
@@ -65,18 +76,19 @@ export function wheelPlaces(
     wanted.filter((w) => w.inHub),
     linked,
     wheel,
+    ring,
   );
   const strong = [
     ...wanted,
     ...others.flatMap((side) => inksOf(side).map((ink) => wish(ink, 'candidate'))),
   ].filter((w) => !w.inHub);
   const largestChroma = Math.max(0.2, ...strong.map((w) => Math.ceil(w.ink.oklch[1] / 0.05 - 1e-9) * 0.05));
-  const radiusFromChroma = scaleLinear().domain([0, largestChroma]).range([hub.radius, ringRadius]);
+  const radiusFromChroma = scaleLinear().domain([0, largestChroma]).range([hub.radius, ring]);
   const outside = wanted.filter((w) => !w.inHub);
   const wants = outside.map((w) => polar(angleOf(w.ink, wheel), radiusFromChroma(w.ink.oklch[1])));
   const points = spread(
     outside.map((w, i) => ({ wantX: wants[i]!.x, wantY: wants[i]!.y, radius: w.reach })),
-    { gap: gapBetween(outside, linked), inner: hub.radius + 1.5, outer: ringRadius + 26 },
+    { gap: gapBetween(outside, linked), inner: hub.radius + 1.5, outer: ring + 26 },
   );
   const placed = new Map<Wish, WheelPlace>(hub.placed);
   outside.forEach((w, i) => {
@@ -84,6 +96,7 @@ export function wheelPlaces(
   });
   return {
     places: wanted.map((w) => placed.get(w)!),
+    ring,
     hubRadius: hub.radius,
     largestChroma,
     radiusFromChroma: (chroma) => radiusFromChroma(chroma),
@@ -131,7 +144,7 @@ function gapBetween(wishes: readonly Wish[], linked: ReadonlySet<string>): (i: n
   };
 }
 
-function placeHub(wishes: readonly Wish[], linked: ReadonlySet<string>, wheel: Wheel) {
+function placeHub(wishes: readonly Wish[], linked: ReadonlySet<string>, wheel: Wheel, ring: number) {
   const gap = gapBetween(wishes, linked);
   let radius = 26;
   for (;;) {
@@ -142,7 +155,7 @@ function placeHub(wishes: readonly Wish[], linked: ReadonlySet<string>, wheel: W
       wishes.map((w, i) => ({ wantX: wants[i]!.x, wantY: wants[i]!.y, radius: w.reach })),
       { gap, inner: 0, outer: radius - 2.5 },
     );
-    if (radius >= ringRadius * 0.6 || allApart(wishes, points, gap)) {
+    if (radius >= ring * 0.6 || allApart(wishes, points, gap)) {
       const placed = wishes.map((w, i): [Wish, WheelPlace] => [
         w,
         // In the hub no place is truer than another, so nothing leads back to it.

@@ -4,12 +4,25 @@ import { hueFromPainter } from '../colour/wheels.ts';
 import { hueNames } from './hue-names.ts';
 import type { SceneNode } from './model.ts';
 import type { SurroundTones } from './surround.ts';
+import { textWidth } from './text.ts';
 import { n } from './torn.ts';
-import { polar, ringRadius, type WheelLayout, wheelAngleDeg } from './wheel-places.ts';
+import { polar, type WheelLayout, wheelAngleDeg } from './wheel-places.ts';
 
 /** Rings of even chroma, the hub, thin ticks in the hues, and their names; around the origin. */
 export function wheelRing(layout: WheelLayout, wheel: Wheel, tones: SurroundTones): SceneNode[] {
-  return [...rings(layout, tones), ...ticks(wheel), ...names(wheel, tones)];
+  return [...rings(layout, tones), ...ticks(layout.ring, wheel), ...names(layout.ring, wheel, tones)];
+}
+
+/** How far a wheel with its names reaches left and right of its centre. */
+export function wheelReach(ring: number, wheel: Wheel): { readonly left: number; readonly right: number } {
+  let left = ring + 16;
+  let right = ring + 16;
+  for (const { name, x, anchor } of namePlaces(ring, wheel)) {
+    const width = textWidth(name, nameStyle);
+    if (anchor === 'end') left = Math.max(left, width - x);
+    if (anchor === 'start') right = Math.max(right, width + x);
+  }
+  return { left, right };
 }
 
 function rings(layout: WheelLayout, tones: SurroundTones): SceneNode[] {
@@ -39,14 +52,14 @@ function rings(layout: WheelLayout, tones: SurroundTones): SceneNode[] {
   return nodes;
 }
 
-function ticks(wheel: Wheel): SceneNode[] {
+function ticks(ring: number, wheel: Wheel): SceneNode[] {
   return Array.from({ length: 72 }, (_, i): SceneNode => {
     const deg = i * 5;
     // Ticks stand evenly on the drawing, so on the painter's wheel their hue is looked up from the angle.
     const hue = wheel === 'eye' ? deg : hueFromPainter(90 - deg);
     const long = deg % 30 === 0;
-    const inner = polar(deg, ringRadius + 7);
-    const outer = polar(deg, ringRadius + (long ? 16 : 12));
+    const inner = polar(deg, ring + 7);
+    const outer = polar(deg, ring + (long ? 16 : 12));
     return {
       type: 'line',
       x1: n(inner.x),
@@ -59,19 +72,32 @@ function ticks(wheel: Wheel): SceneNode[] {
   });
 }
 
-function names(wheel: Wheel, tones: SurroundTones): SceneNode[] {
-  return hueNames(wheel).map(({ name, deg }): SceneNode => {
-    const at = polar(wheelAngleDeg(deg, wheel), ringRadius + 25);
-    const side = Math.abs(at.x) < 20 ? 'middle' : at.x > 0 ? 'start' : 'end';
-    return {
+function names(ring: number, wheel: Wheel, tones: SurroundTones): SceneNode[] {
+  return namePlaces(ring, wheel).map(
+    ({ name, x, y, anchor }): SceneNode => ({
       type: 'text',
-      x: n(at.x),
-      y: n(at.y + 4.2),
+      x: n(x),
+      y: n(y + 4.2),
       text: name,
-      size: 12.5,
-      face: 'sans',
-      anchor: side,
+      anchor,
       fill: tones.text,
-    };
+      ...nameStyle,
+    }),
+  );
+}
+
+const nameStyle = { size: 12.5, face: 'sans' } as const;
+
+interface NamePlace {
+  readonly name: string;
+  readonly x: number;
+  readonly y: number;
+  readonly anchor: 'start' | 'middle' | 'end';
+}
+
+function namePlaces(ring: number, wheel: Wheel): NamePlace[] {
+  return hueNames(wheel).map(({ name, deg }) => {
+    const at = polar(wheelAngleDeg(deg, wheel), ring + 25);
+    return { name, ...at, anchor: Math.abs(at.x) < 20 ? 'middle' : at.x > 0 ? 'start' : 'end' };
   });
 }

@@ -11,12 +11,13 @@ import { drawnLinks, linkNodes } from './wheel-links.ts';
 import {
   polar,
   sitsInHub,
+  usualRing,
   type WheelLayout,
   type WheelPlace,
   wheelAngleDeg,
   wheelPlaces,
 } from './wheel-places.ts';
-import { wheelRing } from './wheel-ring.ts';
+import { wheelReach, wheelRing } from './wheel-ring.ts';
 import { wheelTable } from './wheel-table.ts';
 
 /** What the wheel shows: one paper, two with their links, and other candidates as outlines. */
@@ -35,45 +36,52 @@ export interface WheelOptions {
   readonly surround?: Surround;
   /** False leaves out the line that explains the marks. Default true. */
   readonly key?: boolean;
+  /** Width in the drawing's units; where it is narrow the rings shrink and the letters keep their size. Default 480. */
+  readonly width?: number;
 }
 
-const width = 480;
-const centreX = width / 2;
-const centreY = 186;
+const usualWidth = 480;
+const narrowest = 300;
 
 /**
  * The hue wheel: chroma from the hub outward, hue around, neutrals in the hub; discs for the anchor's inks, diamonds
  * for the candidate's, each of an area that follows its share. Marks that would cover each other are parted, and a
- * fine line leads from each to its true place. 480 wide, 394 high (364 without the key).
+ * fine line leads from each to its true place. 480 wide unless asked otherwise.
  */
 export function hueWheel(papers: WheelPapers, options: WheelOptions = {}): Drawing {
   const { anchor, candidate, others = [] } = papers;
   const wheel = options.wheel ?? 'eye';
   const tones = surroundTones(options.surround);
   const links = candidate ? drawnLinks(papers.links ?? []) : [];
-  const layout = wheelPlaces(
-    anchor.side,
-    candidate?.side,
+  const width = Math.max(narrowest, options.width ?? usualWidth);
+  const { ring, centreX } = fitRing(width, wheel);
+  const centreY = ring + 46;
+  const layout = wheelPlaces({
+    anchor: anchor.side,
+    candidate: candidate?.side,
     links,
     wheel,
-    others.map((other) => other.side),
-  );
+    others: others.map((other) => other.side),
+    ring,
+  });
   const lines = linkNodes(links, layout.places, tones);
-  const withKey = options.key ?? true;
-  const height = withKey ? 394 : 364;
+  const foot = centreY + ring + 38;
+  const needs = { candidate: candidate !== undefined, others: others.length > 0, links };
+  const key = options.key === false ? null : wheelKey(needs, width, foot + 15, tones);
+  const height = key ? foot + 15 + key.height : foot;
   return {
     width,
     height,
     title: candidate ? `Hue wheel of ${anchor.name} and ${candidate.name}` : `Hue wheel of ${anchor.name}`,
     description: describe(papers, wheel, links.length),
     nodes: [
+      ringNote(centreY + ring + 30, tones),
       {
         type: 'group',
-        x: centreX,
+        x: n(centreX),
         y: centreY,
         children: [
           ...wheelRing(layout, wheel, tones),
-          ringNote(tones),
           ...lines.below,
           ...others.flatMap((other, i) => outlines(other, i, layout, wheel, tones)),
           ...layout.places.flatMap((place) => leader(place, tones)),
@@ -81,16 +89,7 @@ export function hueWheel(papers: WheelPapers, options: WheelOptions = {}): Drawi
           ...lines.above,
         ],
       },
-      ...(withKey
-        ? [
-            wheelKey(
-              { candidate: candidate !== undefined, others: others.length > 0, links },
-              centreX,
-              388,
-              tones,
-            ),
-          ]
-        : []),
+      ...(key ? [key.node] : []),
     ],
     table: wheelTable(papers, links, layout, wheel),
   };
@@ -158,16 +157,26 @@ function outlines(
 }
 
 /** What a ring is worth, low on the left where no mark comes. */
-function ringNote(tones: SurroundTones): SceneNode {
+function ringNote(y: number, tones: SurroundTones): SceneNode {
   return {
     type: 'text',
-    x: 16 - centreX,
-    y: 168,
+    x: 12,
+    y: n(y),
     text: 'a ring: chroma 0.05',
     size: 11,
     face: 'sans',
     fill: tones.soft,
   };
+}
+
+/** The largest ring, up to the usual, whose names find room, and the centre that gives it to them. */
+function fitRing(width: number, wheel: Wheel): { ring: number; centreX: number } {
+  for (let ring = usualRing; ; ring -= 2) {
+    const { left, right } = wheelReach(ring, wheel);
+    if (left + right + 6 > width && ring > 60) continue;
+    const centred = width / 2 >= Math.max(left, right) + 3;
+    return { ring, centreX: centred ? width / 2 : left + (width - left - right) / 2 };
+  }
 }
 
 function describe(papers: WheelPapers, wheel: Wheel, links: number): string {

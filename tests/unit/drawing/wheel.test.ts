@@ -15,7 +15,7 @@ const pair = { anchor: bunting, candidate: ledger, links };
 test('an ink stands at the angle of its OKLCH hue, counter-clockwise from the right', () => {
   for (const hue of [0, 45, 93, 180, 236, 303]) {
     const side = sideOf('A', 'white', [0.98, 0.002, 90, 0.7], [0.6, 0.14, hue, 0.3]);
-    const place = wheelPlaces(side, undefined, [], 'eye').places[1]!;
+    const place = wheelPlaces({ anchor: side }).places[1]!;
     const deg = (Math.atan2(-place.y, place.x) * 180) / Math.PI;
     expect((deg + 360) % 360).toBeCloseTo(hue, 6);
   }
@@ -25,7 +25,7 @@ test("on the painter's wheel the twelve steps stand 30° apart, yellow on top an
   [0, 1, 2, 5, 9].forEach((step) => {
     const hue = hueFromPainter(step * 30);
     const side = sideOf('A', 'white', [0.98, 0.002, 90, 0.7], [0.6, 0.14, hue, 0.3]);
-    const place = wheelPlaces(side, undefined, [], 'painter').places[1]!;
+    const place = wheelPlaces({ anchor: side, wheel: 'painter' }).places[1]!;
     const clockwiseFromTop = (Math.atan2(place.x, -place.y) * 180) / Math.PI;
     expect((clockwiseFromTop + 360) % 360).toBeCloseTo(step * 30, 3);
   });
@@ -33,7 +33,7 @@ test("on the painter's wheel the twelve steps stand 30° apart, yellow on top an
 
 test('chroma grows evenly from the hub to the outermost ring', () => {
   const side = sideOf('A', 'white', [0.98, 0.002, 90, 0.6], [0.6, 0.1, 20, 0.2], [0.6, 0.2, 200, 0.2]);
-  const layout = wheelPlaces(side, undefined, [], 'eye');
+  const layout = wheelPlaces({ anchor: side });
   const distance = layout.places.map((p) => Math.hypot(p.trueX, p.trueY));
   expect(distance[2]).toBeCloseTo(140, 6);
   expect(distance[1]).toBeCloseTo((140 + layout.hubRadius) / 2, 6);
@@ -41,7 +41,7 @@ test('chroma grows evenly from the hub to the outermost ring', () => {
 
 test('white, cream, kraft and grey sit in the hub, coral and navy do not', () => {
   const inHub = (named: NamedSide) =>
-    wheelPlaces(named.side, undefined, [], 'eye')
+    wheelPlaces({ anchor: named.side })
       .places.filter((p) => p.inHub)
       .map((p) => p.ink.trade);
   expect(inHub(bunting)).toEqual(['cream', 'off-white']);
@@ -109,7 +109,7 @@ test('no two marks cover each other, however close the inks', () => {
         number,
       ][]),
     );
-  const { places } = wheelPlaces(twin('A'), twin('a'), [], 'eye');
+  const { places } = wheelPlaces({ anchor: twin('A'), candidate: twin('a') });
   places.forEach((p, i) => {
     places.slice(i + 1).forEach((q) => {
       expect(Math.hypot(p.x - q.x, p.y - q.y)).toBeGreaterThan(p.radius + q.radius - 0.5);
@@ -165,13 +165,18 @@ test('all text lies inside the box and no number is missing, whatever the inks',
       fc.array(anInk, { minLength: 1, maxLength: 8 }),
       fc.array(anInk, { minLength: 1, maxLength: 8 }),
       (a, b) => {
-        for (const wheel of ['eye', 'painter'] as const) {
+        for (const [wheel, width] of [
+          ['eye', 480],
+          ['painter', 480],
+          ['eye', 340],
+          ['painter', 340],
+        ] as const) {
           const drawing = hueWheel(
             {
               anchor: { side: sideOf('A', 'white', ...a), name: 'one' },
               candidate: { side: sideOf('a', 'cream', ...b), name: 'two' },
             },
-            { wheel },
+            { wheel, width },
           );
           expect(JSON.stringify(drawing)).not.toMatch(/null|NaN|Infinity/);
           for (const { node, x } of flat(drawing.nodes)) {

@@ -12,7 +12,7 @@ import { bunting, comparison, dahlia, ledger, links, pebble } from './sample-pap
 import { drawSample } from './sample-picture.ts';
 import { wearTokens } from './tokens.ts';
 
-/** Fills the page that shows each element alone, and lets what is pointed at in one light up in all. */
+/** Fills the page that shows each chart alone, and lets what is pointed at in one light up in all. */
 wearTokens(document);
 
 const pair = { anchor: bunting, candidate: ledger, links };
@@ -21,6 +21,7 @@ give('wheel-others', { ...pair, others: [pebble, dahlia] });
 give('wheel-painter', { ...pair, wheel: 'painter', surround: 'white' });
 give('wheel-dark', { ...pair, surround: 'dark' });
 give('strip', { anchor: bunting, candidate: ledger });
+give('strip-others', { anchor: bunting, candidate: ledger, others: [pebble, dahlia] });
 give('palette-anchor', { paper: bunting });
 give('palette-candidate', { paper: ledger });
 
