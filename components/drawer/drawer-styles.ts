@@ -88,15 +88,24 @@ export const drawerStyles = css`
   .picked {
     grid-column: 1 / -1;
     order: -1;
+    padding-bottom: 14px;
+    border-bottom: 1px solid var(--qw-rule);
   }
+  .picked,
   .picked .one {
     display: grid;
     grid-template-columns: minmax(0, 1fr) minmax(0, 1.2fr);
     grid-template-rows: auto 1fr;
     column-gap: 16px;
   }
+  .picked .one {
+    grid-area: 1 / 1 / 3 / 3;
+  }
   .picked qw-miniature {
     grid-row: 1 / 3;
+  }
+  .picked .one b {
+    margin-top: 0;
   }
   .picked b {
     font: 600 17px/1.2 var(--qw-serif);
@@ -113,11 +122,16 @@ export const drawerStyles = css`
     font-size: 12.5px;
   }
   .ways {
+    position: relative;
+    grid-area: 1 / 2 / 3 / 3;
     display: flex;
-    flex-wrap: wrap;
-    gap: 0 18px;
-    padding: 4px 0 8px;
-    border-bottom: 1px solid var(--qw-rule);
+    flex-direction: column;
+    align-items: start;
+    padding-top: 52px;
+    pointer-events: none;
+  }
+  .ways .word {
+    pointer-events: auto;
   }
   .empty {
     font: italic 16px/1.5 var(--qw-serif);

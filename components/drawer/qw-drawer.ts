@@ -41,7 +41,7 @@ export class QwDrawer extends QwElement {
 
   protected override updated(changed: PropertyValues<this>): void {
     if (!changed.has('open')) return;
-    if (this.open) this.shut?.focus();
+    if (this.open) (this.renderRoot.querySelector<HTMLElement>('.picked .one') ?? this.shut)?.focus();
     else if (changed.get('open') === true) {
       this.picked = null;
       this.renderRoot.querySelector<HTMLButtonElement>('.pull')?.focus();

@@ -39,14 +39,14 @@ export const leavesStyles = css`
   }
   .handles {
     display: flex;
-    gap: 2px;
+    justify-content: space-between;
     padding: 0 4px 2px 26px;
   }
   .handles button {
     min-height: 44px;
     min-width: 44px;
-    padding: 0 8px;
     font-size: 12.5px;
+    white-space: nowrap;
     color: var(--qw-soft);
     text-decoration: underline;
     text-decoration-thickness: 1px;

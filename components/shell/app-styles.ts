@@ -131,6 +131,17 @@ export const appStyles = css`
       animation: none;
     }
   }
+  @media (max-width: 1100px) {
+    .table {
+      grid-template-columns: 192px minmax(0, 1fr) 78px;
+    }
+    .table.left {
+      grid-template-columns: 78px minmax(0, 1fr) 192px;
+    }
+    .side {
+      padding-left: 18px;
+    }
+  }
   @media (max-width: 900px) {
     .table,
     .table.left {

@@ -7,8 +7,6 @@ import '../notebook/qw-note.ts';
 import '../notebook/qw-sheet-leaf.ts';
 import '../study/qw-study.ts';
 import type { PlacesShelf } from './places-shelf.ts';
-import './qw-open-board.ts';
-import './qw-open-sources.ts';
 import type { Place } from './route.ts';
 import { candidateViews, paperView } from './views.ts';
 
@@ -21,8 +19,13 @@ export interface LeafScene {
   readonly place: Place;
 }
 
-/** The open leaf, by its kind. A new leaf gets new elements, so that nothing half-written moves to another leaf. */
+/**
+ * The open leaf, by its kind. A new leaf gets new elements, so that nothing half-written moves to another leaf.
+ * Sources and boards are fetched when they are first opened.
+ */
 export function leafTemplate({ session, shelf, leaf, place }: LeafScene): TemplateResult {
+  if (place.at === 'sources') void import('./qw-open-sources.ts');
+  if (leaf?.kind === 'board') void import('./qw-open-board.ts');
   if (place.at === 'sources') return html`<qw-open-sources .current=${place.id}></qw-open-sources>`;
   if (!leaf) return html`<qw-empty></qw-empty>`;
   return html`${keyed(leaf.id, ofKind(leaf, session, shelf))}`;

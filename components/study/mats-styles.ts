@@ -34,19 +34,30 @@ export const matsStyles = css`
     padding: 2px 24px 0;
     border-top: 1px solid var(--mat-line);
   }
+  @container (max-width: 780px) {
+    .mats {
+      grid-template-columns: repeat(2, minmax(0, 1fr));
+      gap: 10px 24px;
+    }
+    .wheel {
+      grid-column: 1 / -1;
+      order: 3;
+      width: 100%;
+      max-width: 540px;
+      margin: 0 auto;
+    }
+    :host([alone]) .wheel {
+      grid-column: auto;
+    }
+  }
   @container (max-width: 560px) {
     .mats,
     .mats.papers-only {
-      grid-template-columns: repeat(2, minmax(0, 1fr));
       gap: 14px;
       padding: 16px 16px 4px;
     }
     :host([alone]) .mats {
       grid-template-columns: minmax(0, 1fr);
-    }
-    .wheel {
-      grid-column: 1 / -1;
-      order: 3;
     }
     .strip {
       padding: 2px 10px 0;

@@ -4,6 +4,7 @@ import type { Comparison, Reason } from '../../src/harmony/model.ts';
 import { controls, ruled } from '../support/controls.ts';
 import { QwElement } from '../support/element.ts';
 import { emit } from '../support/emit.ts';
+import { lowered } from '../support/lowered.ts';
 import { chipStyle } from './chip-style.ts';
 import { reasonStyles } from './reason-styles.ts';
 import { type InkTable, inkTable, withChips } from './sentence.ts';
@@ -57,7 +58,7 @@ export class QwReasons extends QwElement {
       @click=${() => this.keep(reason)}
     >
       <div class="margin">
-        <b>${figure}</b>
+        <b>${lowered(figure)}</b>
         ${sourceIds[0] ? html`<a href="${this.sourceHref}${sourceIds[0]}" @click=${stay}>${source}</a>` : html`<span>${source}</span>`}
       </div>
       <div class="text">

@@ -3,6 +3,7 @@ import { customElement, property } from 'lit/decorators.js';
 import type { Comparison } from '../../src/harmony/model.ts';
 import { controls, ruled } from '../support/controls.ts';
 import { QwElement } from '../support/element.ts';
+import { lowered } from '../support/lowered.ts';
 import { chipStyle } from './chip-style.ts';
 import { inkTable, withChips } from './sentence.ts';
 import { verdictMark } from './verdict-mark.ts';
@@ -26,7 +27,7 @@ export class QwVerdict extends QwElement {
     const table = inkTable(comparison.anchor, comparison.candidate);
     return html`<div class="row">
       <div class="margin" aria-hidden="true">
-        ${turned.length ? html`<b>turned by</b>${turned.map(({ kind }) => html`<span>${kind}</span>`)}` : nothing}
+        ${turned.length ? html`<b>decided by</b>${turned.map(({ kind }) => html`<span>${kind}</span>`)}` : nothing}
       </div>
       <div class="text">
         <div class="verdict">
@@ -38,12 +39,12 @@ export class QwVerdict extends QwElement {
         </div>
         <details>
           <summary class="word"><span>How was this decided?</span></summary>
-          <p>${decision.rule}</p>
+          <p>${withChips(decision.rule, [...table.keys()], table)}</p>
           ${
             turned.length
               ? html`<p>What turned it:</p>
                   <ul>
-                    ${turned.map(({ says, inks, figure }) => html`<li>${withChips(says, inks, table)} <small>${figure}</small></li>`)}
+                    ${turned.map(({ says, inks, figure }) => html`<li>${withChips(says, inks, table)} <small>${lowered(figure)}</small></li>`)}
                   </ul>`
               : nothing
           }

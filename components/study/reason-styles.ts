@@ -51,13 +51,11 @@ export const reasonStyles = css`
     outline: 1.5px solid var(--qw-ink);
     outline-offset: 3px;
   }
-  li p,
-  li .margin {
+  li p {
     transition: opacity 0.12s;
   }
-  .faded p,
-  .faded .margin {
-    opacity: 0.62;
+  .faded p {
+    opacity: 0.72;
   }
   .lit p {
     text-decoration: underline;
@@ -78,8 +76,7 @@ export const reasonStyles = css`
     font: 600 17px/1.3 var(--qw-serif);
   }
   @media (prefers-reduced-motion: reduce) {
-    li p,
-    li .margin {
+    li p {
       transition: none;
     }
   }

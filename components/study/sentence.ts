@@ -1,6 +1,7 @@
 import { html, type TemplateResult } from 'lit';
 import { letterOn } from '../../src/drawing/ladders.ts';
 import type { Ink, Side } from '../../src/sheet/model.ts';
+import { lowered } from '../support/lowered.ts';
 
 /** What a chip in a sentence needs to know, by ink id. */
 export type InkTable = ReadonlyMap<string, Ink>;
@@ -17,7 +18,7 @@ export function inkTable(...sides: readonly Side[]): InkTable {
 export function withChips(says: string, inks: readonly string[], table: InkTable): TemplateResult {
   return html`${pieces(says, inks, table).map((piece) =>
     typeof piece === 'string'
-      ? piece
+      ? lowered(piece)
       : html`<span class="chip" style="background:${piece.hex};color:${letterOn(piece.hex)}">${piece.id}</span>`,
   )}`;
 }

@@ -57,6 +57,11 @@ export const controls = css`
     text-decoration-thickness: 1px;
     text-underline-offset: 3px;
   }
+  sub {
+    font-size: 0.72em;
+    line-height: 0;
+    vertical-align: -0.22em;
+  }
   .word {
     display: inline-flex;
     align-items: center;
@@ -118,11 +123,12 @@ export const ruled = css`
     grid-template-columns: var(--margin, 196px) minmax(0, 1fr);
   }
   .margin {
-    padding: 3px 18px 0 20px;
+    padding: 3px 18px 0 6px;
     color: var(--qw-soft);
     font: 13px/1.35 var(--qw-sans);
     font-variant-numeric: tabular-nums;
     text-align: right;
+    text-wrap: balance;
   }
   .margin b {
     display: block;

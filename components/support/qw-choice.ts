@@ -67,19 +67,20 @@ function styles() {
     }
     legend {
       float: left;
-      padding: 0;
+      padding: 0 0 4px;
       color: var(--qw-soft);
     }
     .words {
       display: flex;
       flex-wrap: wrap;
-      gap: 0 14px;
+      gap: 0 12px;
     }
     label {
       position: relative;
       display: inline-flex;
       align-items: center;
       min-height: 44px;
+      justify-content: center;
       min-width: 44px;
       cursor: pointer;
     }
