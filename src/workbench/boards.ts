@@ -47,7 +47,10 @@ export function startBoards(comparisons: Comparisons, pictures: Pictures): Board
 
   async function svg(notebook: Notebook, leafId: string): Promise<string | null> {
     const made = await board(notebook, leafId);
-    return made === null ? null : boardSvg(made);
+    if (made === null) return null;
+    // Shown as a picture, it can use no font of the page: its own are inside it.
+    const { fontCss } = await import('../storage/board-fonts.ts');
+    return boardSvg(made, { fontCss: await fontCss() });
   }
 
   return {
