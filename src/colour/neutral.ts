@@ -8,10 +8,12 @@ export type NeutralKind = 'white' | 'grey' | 'black' | 'cream' | 'kraft';
  * White, grey and black are neutral by weak chroma; cream and kraft by what they are, though their chroma is strong.
  * Source: ours; that cream and kraft act as neutrals is common practice, no source.
  */
-export function neutralKind(lab: Lab): NeutralKind | null {
-  const { l, a, b } = lab;
-  const chroma = Math.hypot(a, b);
-  const hue = angleDeg(a, b);
+export function neutralKind({ l, a, b }: Lab): NeutralKind | null {
+  return neutralKindAt(l, Math.hypot(a, b), angleDeg(a, b));
+}
+
+/** The same of L* 0–100, C*ab and h*ab in degrees [0, 360). */
+export function neutralKindAt(l: number, chroma: number, hue: number): NeutralKind | null {
   if (isIn(creamRegion, l, chroma, hue)) return 'cream';
   if (isIn(kraftRegion, l, chroma, hue)) return 'kraft';
   if (chroma > chromaLimit(l, hue)) return null;
