@@ -1,5 +1,5 @@
 import type { Notebook } from '../notebook/model.ts';
-import { type Ahead, openAhead, type SmallStore } from '../storage/ahead.ts';
+import { type Ahead, type Left, openAhead, type SmallStore } from '../storage/ahead.ts';
 import { type SaveStatus, startAutosave } from '../storage/autosave.ts';
 import { copyOf, recover } from '../storage/recover.ts';
 import type { Kept, Shelf } from '../storage/shelf.ts';
@@ -120,6 +120,14 @@ export function startKeeper(options: KeeperOptions): Keeper {
     }
   }
 
+  /** Where the shelf can't take what a closed tab left, that goes on from memory and is tried again. */
+  function fromMemory(entry: Left | undefined): Notebook | null {
+    if (entry === undefined) return null;
+    revisions.set(entry.notebook.id, entry.revision);
+    saver.changed(entry.notebook);
+    return entry.notebook;
+  }
+
   async function newest(): Promise<Kept | null> {
     const lines = (await shelf.notebooks()).filter((line) => line.title !== null);
     const latest = lines.sort((a, b) => (a.savedAt < b.savedAt ? 1 : -1))[0];
@@ -140,8 +148,9 @@ export function startKeeper(options: KeeperOptions): Keeper {
 
   return {
     async open() {
+      let left: readonly Left[] = [];
       try {
-        const left = await ahead.left(tabs.isAlive);
+        left = await ahead.left(tabs.isAlive);
         const recovered = await recover(left, shelf, options.newNotebookId);
         for (const title of recovered.copies) {
           say(
@@ -153,7 +162,7 @@ export function startKeeper(options: KeeperOptions): Keeper {
         return await openKept(typeof last === 'string' ? last : null);
       } catch (error) {
         options.onSaving({ status: 'failed', says: troubleFrom(error).message });
-        return null;
+        return fromMemory(left.at(-1));
       }
     },
     changed: (notebook) => {
