@@ -49,7 +49,7 @@ export function fallsTogether(rgbA: Rgb, rgbB: Rgb, kind: VisionKind, severity =
 export const differsAbove = 10;
 export const fallsTogetherAt = 5;
 
-/** On linear sRGB, from SCIENCE's copy of a public-domain implementation of Brettel et al. 1997. */
+/** On linear sRGB, as in a public-domain implementation of Brettel et al. 1997. */
 const brettelTritan: { readonly plane: Triple; readonly above: Matrix; readonly below: Matrix } = {
   plane: [0.03901, -0.02788, -0.01113],
   above: [1.01277, 0.13548, -0.14826, -0.01243, 0.86812, 0.14431, 0.07589, 0.805, 0.11911],
