@@ -1,0 +1,50 @@
+import type { SizeMm } from '../../src/sheet/model.ts';
+
+export type LengthUnit = 'in' | 'mm';
+
+/** Millimetres of an inch, exactly. Source: International yard and pound agreement, 1959. */
+export const mmPerInch = 25.4;
+
+/** The sizes that papers are sold in. Source: A4 of ISO 216; the others in inches, common practice. */
+export const paperSizes: readonly { readonly label: string; readonly size: SizeMm }[] = [
+  { label: '12 × 12 in', size: inches(12, 12) },
+  { label: '8 × 8 in', size: inches(8, 8) },
+  { label: '6 × 6 in', size: inches(6, 6) },
+  { label: '8½ × 11 in', size: inches(8.5, 11) },
+  { label: 'A4', size: { width: 210, height: 297 } },
+];
+
+/** Where a size stands in `paperSizes`, upright or on its side; −1 where it is another. */
+export function paperIndex(size: SizeMm): number {
+  return paperSizes.findIndex(
+    (paper) => same(paper.size, size) || same({ width: paper.size.height, height: paper.size.width }, size),
+  );
+}
+
+/** "76 × 102 mm (3 × 4 in)". */
+export function sizeWords({ width, height }: SizeMm): string {
+  const inch = (mm: number) => tidy(mm / mmPerInch, 2);
+  return `${Math.round(width)} × ${Math.round(height)} mm (${inch(width)} × ${inch(height)} in)`;
+}
+
+/** Millimetres as a number in a unit, without digits that mean nothing. */
+export function inUnit(mm: number, unit: LengthUnit): string {
+  return unit === 'in' ? tidy(mm / mmPerInch, 3) : tidy(mm, 1);
+}
+
+export function fromUnit(value: number, unit: LengthUnit): number {
+  return unit === 'in' ? value * mmPerInch : value;
+}
+
+function inches(width: number, height: number): SizeMm {
+  return { width: width * mmPerInch, height: height * mmPerInch };
+}
+
+/** Within a millimetre: a stored 305 and 304.8 are one size. */
+function same(a: SizeMm, b: SizeMm): boolean {
+  return Math.abs(a.width - b.width) < 1 && Math.abs(a.height - b.height) < 1;
+}
+
+function tidy(value: number, digits: number): string {
+  return String(Number(value.toFixed(digits)));
+}

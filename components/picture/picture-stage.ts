@@ -1,0 +1,59 @@
+import { html, nothing, type TemplateResult } from 'lit';
+import { property, query, state } from 'lit/decorators.js';
+import type { Spot } from '../../src/sheet/model.ts';
+import { QwElement } from '../support/element.ts';
+
+/** What every tool that works on a sheet's picture starts from: the picture on its mat, and a glass that enlarges. */
+export abstract class PictureStage extends QwElement {
+  /** Address of the picture (blob: or data:). */
+  @property() picture: string | null = null;
+  /** What to call the picture's paper. */
+  @property() name = 'the paper';
+  /** Width over height, known once the picture is there. */
+  @state() protected ratio = 1;
+  /** Where the glass looks, while something is moved. */
+  @state() protected looking: Spot | null = null;
+  @query('.stage') protected readonly stageBox!: HTMLElement;
+
+  /** The picture with something over it. */
+  protected stage(over: unknown, alt: string): TemplateResult {
+    return html`<div class="mat">
+      <div class="stage" style="--ratio:${this.ratio}">
+        ${
+          this.picture
+            ? html`<img src=${this.picture} alt=${alt} draggable="false" @load=${this.onLoad} />`
+            : html`<p class="none">There is no picture of ${this.name}.</p>`
+        }
+        ${this.picture ? over : nothing} ${this.glass()}
+      </div>
+    </div>`;
+  }
+
+  /** An enlarged round of the picture beside the finger, with a cross at the spot itself. */
+  private glass() {
+    if (!this.looking || !this.picture) return nothing;
+    const { x, y } = this.looking;
+    const box = this.stageBox.getBoundingClientRect();
+    const left = Math.min(Math.max(x * box.width, glassSize / 2), box.width - glassSize / 2);
+    const above = y * box.height > glassSize + 44;
+    const top = above ? y * box.height - glassSize / 2 - 44 : y * box.height + glassSize / 2 + 44;
+    const wide = box.width * zoom;
+    const tall = box.height * zoom;
+    const style = [
+      `left:${left}px`,
+      `top:${top}px`,
+      `background-image:url("${this.picture}")`,
+      `background-size:${wide}px ${tall}px`,
+      `background-position:${glassSize / 2 - x * wide}px ${glassSize / 2 - y * tall}px`,
+    ];
+    return html`<span class="glass" aria-hidden="true" style=${style.join(';')}></span>`;
+  }
+
+  private onLoad(event: Event): void {
+    const { naturalWidth, naturalHeight } = event.target as HTMLImageElement;
+    if (naturalWidth > 0 && naturalHeight > 0) this.ratio = naturalWidth / naturalHeight;
+  }
+}
+
+const zoom = 4;
+const glassSize = 120;

@@ -1,0 +1,212 @@
+import { css, html, nothing, svg } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import type { Frame } from '../../src/sheet/model.ts';
+import { controls } from '../support/controls.ts';
+import { emit } from '../support/emit.ts';
+import { follow } from './drag.ts';
+import { boxStyle, type Corner, cornerOf, corners, gridPath, least, withCorner } from './frame-corners.ts';
+import { PictureStage } from './picture-stage.ts';
+import { frameBetween, frameMoved, nudged, percent, placeWords, spotAt } from './spots.ts';
+import { stageStyles } from './stage-styles.ts';
+
+export interface FrameDetail {
+  /** Fractions 0–1 of the picture, or null where there is no frame any more. */
+  readonly frame: Frame | null;
+}
+
+/** How wide the frame is that a tap lays, as a fraction of the picture. */
+const tapped = 0.2;
+
+/**
+ * A picture on which a rectangular frame is laid: drawn with a mouse or pen, or laid by a tap and pulled at its corners,
+ * or moved by the arrow keys. Outlines that are offered can be picked instead.
+ *
+ * @fires qw-frame - `{ frame }` in fractions of the picture, when the frame was laid, moved or picked
+ */
+@customElement('qw-framing')
+export class QwFraming extends PictureStage {
+  static override styles = [controls, stageStyles, framingStyles()];
+
+  @property({ attribute: false }) frame: Frame | null = null;
+  /** Frames to pick from, with what to call each. */
+  @property({ attribute: false }) offers: readonly { readonly frame: Frame; readonly name: string }[] = [];
+  /** What the frame is of: "the card". */
+  @property() what = 'the frame';
+  /** Columns and rows drawn inside the frame, for a chart of patches. */
+  @property({ attribute: false }) grid: readonly [columns: number, rows: number] | null = null;
+  @state() private drawing: Frame | null = null;
+
+  override render() {
+    const frame = this.drawing ?? this.frame;
+    return this.stage(
+      html`<div class="ground" @pointerdown=${this.draw} @click=${this.tap}></div>
+        ${this.offers.map((offer) => this.offer(offer))} ${frame ? this.laid(frame) : nothing}`,
+      `Picture of ${this.name}`,
+    );
+  }
+
+  private offer({ frame, name }: { frame: Frame; name: string }) {
+    return html`<button class="offer" aria-label=${`Take ${name}`} title=${name} style=${boxStyle(frame)} @click=${() => this.lay(frame)}></button>`;
+  }
+
+  private laid(frame: Frame) {
+    const { x, y, width, height } = frame;
+    const d = `M${x * 100} ${y * 100}h${width * 100}v${height * 100}h${-width * 100}Z`;
+    return html`<svg class="over" viewBox="0 0 100 100" preserveAspectRatio="none" aria-hidden="true">
+        ${svg`<path class="veil" d="M0 0H100V100H0Z${d}" /><path class="edge under" d=${d} /><path class="edge upper" d=${d} />
+        ${this.grid ? svg`<path class="edge upper thin" d=${gridPath(frame, this.grid)} />` : nothing}`}
+      </svg>
+      <span
+        class="inside"
+        role="slider"
+        tabindex="0"
+        aria-label=${`Place of ${this.what}`}
+        aria-valuemin="0"
+        aria-valuemax="100"
+        aria-valuenow=${Math.round(x * 100)}
+        aria-valuetext=${`${placeWords({ x, y })}, ${percent(width)} wide, ${percent(height)} high`}
+        style=${boxStyle(frame)}
+        @pointerdown=${(event: PointerEvent) => this.grab(event, frame, null)}
+        @keydown=${(event: KeyboardEvent) => this.onKey(event, frame, null)}
+      ></span>
+      ${corners.map((corner) => {
+        const spot = cornerOf(frame, corner);
+        return html`<span
+          class="handle"
+          role="slider"
+          tabindex="0"
+          aria-label=${`Corner at the ${corner.words} of ${this.what}`}
+          aria-valuemin="0"
+          aria-valuemax="100"
+          aria-valuenow=${Math.round(spot.x * 100)}
+          aria-valuetext=${placeWords(spot)}
+          style="left:${spot.x * 100}%;top:${spot.y * 100}%"
+          @pointerdown=${(event: PointerEvent) => this.grab(event, frame, corner)}
+          @keydown=${(event: KeyboardEvent) => this.onKey(event, frame, corner)}
+          @blur=${this.lookAway}
+        ></span>`;
+      })}`;
+  }
+
+  /** Mouse and pen draw; a finger taps, so that the page can still be scrolled by the picture. */
+  private draw(event: PointerEvent): void {
+    if (event.button !== 0 || event.pointerType === 'touch') return;
+    const box = this.stageBox.getBoundingClientRect();
+    const start = spotAt(event, box);
+    follow(
+      event,
+      box,
+      start,
+      (spot) => {
+        this.drawing = frameBetween(start, spot);
+      },
+      (done) => {
+        const drawn = this.drawing;
+        this.drawing = null;
+        if (done && drawn && drawn.width >= least && drawn.height >= least) this.lay(drawn);
+      },
+    );
+  }
+
+  private tap(event: PointerEvent): void {
+    if (event.pointerType !== 'touch') return;
+    const { x, y } = spotAt(event, this.stageBox.getBoundingClientRect());
+    const width = this.frame?.width ?? tapped;
+    const height = this.frame?.height ?? Math.min(1, tapped * this.ratio);
+    this.lay(frameMoved({ x: 0, y: 0, width, height }, { x: x - width / 2, y: y - height / 2 }));
+  }
+
+  private grab(event: PointerEvent, frame: Frame, corner: Corner | null): void {
+    if (event.button !== 0) return;
+    event.stopPropagation();
+    (event.currentTarget as HTMLElement).focus({ preventScroll: true });
+    const start = corner ? cornerOf(frame, corner) : { x: frame.x, y: frame.y };
+    if (corner) this.looking = start;
+    follow(
+      event,
+      this.stageBox.getBoundingClientRect(),
+      start,
+      (spot) => {
+        this.drawing = corner ? withCorner(frame, corner, spot) : frameMoved(frame, spot);
+        if (corner) this.looking = spot;
+      },
+      (done) => {
+        const drawn = this.drawing;
+        this.drawing = null;
+        this.looking = null;
+        if (done && drawn) this.lay(drawn);
+      },
+    );
+  }
+
+  private onKey(event: KeyboardEvent, frame: Frame, corner: Corner | null): void {
+    const spot = nudged(corner ? cornerOf(frame, corner) : frame, event, this.ratio);
+    if (!spot) return;
+    event.preventDefault();
+    if (corner) this.looking = spot;
+    this.lay(corner ? withCorner(frame, corner, spot) : frameMoved(frame, spot));
+  }
+
+  /** Lays a frame in the middle, for whoever has no pointer. */
+  layInMiddle(): void {
+    const height = Math.min(0.9, tapped * this.ratio);
+    this.lay({ x: (1 - tapped) / 2, y: (1 - height) / 2, width: tapped, height });
+    void this.updateComplete.then(() => this.renderRoot.querySelector<HTMLElement>('.inside')?.focus());
+  }
+
+  private lay(frame: Frame): void {
+    this.frame = frame;
+    emit<FrameDetail>(this, 'qw-frame', { frame });
+  }
+
+  private lookAway(): void {
+    this.looking = null;
+  }
+}
+
+function framingStyles() {
+  return css`
+    .ground {
+      position: absolute;
+      inset: 0;
+      cursor: crosshair;
+      touch-action: pan-y pinch-zoom;
+    }
+    .inside {
+      position: absolute;
+      touch-action: none;
+      cursor: move;
+    }
+    .inside:focus-visible {
+      outline: 3px solid oklch(0 0 0);
+      outline-offset: 3px;
+      box-shadow: 0 0 0 3px oklch(1 0 0);
+    }
+    .offer {
+      position: absolute;
+      border: 2px dashed oklch(1 0 0);
+      outline: 1.5px dashed oklch(0 0 0 / 0.8);
+      outline-offset: 0;
+      min-width: 24px;
+      min-height: 24px;
+    }
+    .offer:hover {
+      background: oklch(1 0 0 / 0.25);
+    }
+    .offer:focus-visible {
+      outline: 3px solid oklch(0 0 0);
+    }
+    .edge.thin {
+      stroke-width: 1px;
+    }
+  `;
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'qw-framing': QwFraming;
+  }
+  interface HTMLElementEventMap {
+    'qw-frame': CustomEvent<FrameDetail>;
+  }
+}

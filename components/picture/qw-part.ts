@@ -1,0 +1,136 @@
+import { css, html } from 'lit';
+import { customElement, property, query, state } from 'lit/decorators.js';
+import { live } from 'lit/directives/live.js';
+import type { Frame, SizeMm } from '../../src/sheet/model.ts';
+import { controls } from '../support/controls.ts';
+import { QwElement } from '../support/element.ts';
+import { emit } from '../support/emit.ts';
+import { paperSizes, sizeWords } from './lengths.ts';
+import './qw-framing.ts';
+import type { FrameDetail, QwFraming } from './qw-framing.ts';
+import { toolStyles } from './stage-styles.ts';
+
+export interface PartDetail {
+  /** Fractions 0–1 of the sheet's picture. */
+  readonly frame: Frame;
+  readonly name: string;
+  readonly sizeMm: SizeMm;
+}
+
+/** A block that was found on the sheet and can be taken as a part. */
+export interface PartOffer {
+  readonly frame: Frame;
+  readonly name?: string;
+}
+
+/**
+ * Marks a part of a sheet to be looked at by itself: a frame drawn on its picture, or one of the blocks that were found.
+ * @fires qw-part - `{ frame, name, sizeMm }`, when the part is kept
+ */
+@customElement('qw-part')
+export class QwPart extends QwElement {
+  static override styles = [
+    controls,
+    toolStyles,
+    css`
+      .fields > .name {
+        flex: 1 1 220px;
+        max-width: 26em;
+      }
+      .says {
+        margin-top: 10px;
+      }
+    `,
+  ];
+
+  /** Address of the sheet's picture. */
+  @property() picture: string | null = null;
+  /** What the sheet is called. */
+  @property() name = 'the sheet';
+  @property({ attribute: false }) sizeMm: SizeMm = paperSizes[0]!.size;
+  /** Blocks that were found on the sheet. */
+  @property({ attribute: false }) offers: readonly PartOffer[] = [];
+  @state() private frame: Frame | null = null;
+  @state() private partName = '';
+  @query('qw-framing') private readonly framing!: QwFraming;
+
+  override render() {
+    const offers = this.offers.map(({ frame, name }, i) => ({ frame, name: name ?? `block ${i + 1}` }));
+    return html`<p class="hint" style="margin:0 0 12px">
+        Draw a frame around the piece, or tap it and pull the corners.
+        ${offers.length > 0 ? `The dashed outlines are ${offers.length === 1 ? 'a block' : `${offers.length} blocks`} found on this sheet: pick one.` : ''}
+      </p>
+      <qw-framing
+        .picture=${this.picture}
+        .name=${this.name}
+        .frame=${this.frame}
+        .offers=${offers}
+        what="the part"
+        @qw-frame=${this.onFrame}
+      ></qw-framing>
+      <p class="says" role="status">${this.frame ? sizeWords(this.sizeOf(this.frame)) : 'No part is marked yet.'}</p>
+      <div class="fields">
+        <label class="name"
+          ><span>What to call it</span
+          ><input
+            class="field"
+            type="text"
+            maxlength="80"
+            autocomplete="off"
+            .value=${live(this.partName)}
+            placeholder=${this.usualName(offers)}
+            @input=${this.onName}
+        /></label>
+      </div>
+      <div class="fields">
+        <button class="slip main" ?disabled=${!this.frame} @click=${() => this.keep(offers)}>Keep this part</button>
+        ${
+          this.frame
+            ? html`<button class="slip" @click=${this.clear}>Take the frame away</button>`
+            : html`<button class="slip" ?disabled=${!this.picture} @click=${() => this.framing.layInMiddle()}>
+              Lay a frame in the middle
+            </button>`
+        }
+      </div>`;
+  }
+
+  private sizeOf({ width, height }: Frame): SizeMm {
+    return { width: this.sizeMm.width * width, height: this.sizeMm.height * height };
+  }
+
+  private usualName(offers: readonly { frame: Frame; name: string }[]): string {
+    const picked = offers.find(({ frame }) => frame === this.frame);
+    return `${this.name}, ${picked?.name ?? 'a part'}`;
+  }
+
+  private onFrame(event: CustomEvent<FrameDetail>): void {
+    event.stopPropagation();
+    this.frame = event.detail.frame;
+  }
+
+  private onName(event: Event): void {
+    this.partName = (event.target as HTMLInputElement).value;
+  }
+
+  private clear(): void {
+    this.frame = null;
+  }
+
+  private keep(offers: readonly { frame: Frame; name: string }[]): void {
+    const { frame } = this;
+    if (!frame) return;
+    const name = this.partName.trim() || this.usualName(offers);
+    emit<PartDetail>(this, 'qw-part', { frame, name, sizeMm: this.sizeOf(frame) });
+    this.frame = null;
+    this.partName = '';
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'qw-part': QwPart;
+  }
+  interface HTMLElementEventMap {
+    'qw-part': CustomEvent<PartDetail>;
+  }
+}
