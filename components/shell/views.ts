@@ -55,7 +55,7 @@ export function drawerPapers(session: Session): readonly DrawerPaper[] {
         key: heldKey(held),
         name: plainName(drawer, held) ?? session.nameOf(held),
         about: aboutHeld(drawer, held),
-        picture: session.pictureUrl(held),
+        picture: session.pictureUrl(held, 'thumb'),
         bands: [reading.base, ...reading.inks].map(({ hex, share }) => ({ hex, share })),
       },
     ];
