@@ -9,7 +9,7 @@ export async function putDemoFile(
   name: string,
   id: string,
   side: 'A' | 'B' = 'A',
-  px = 500,
+  px = 360,
 ): Promise<string> {
   const { data, width, height } = drawDemoSheet(id, side, px);
   const format = name.slice(name.lastIndexOf('.') + 1).replace('jpg', 'jpeg') as

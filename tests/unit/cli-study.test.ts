@@ -111,7 +111,7 @@ describe('the study in the terminal', () => {
     expect(whole.anchor.print.repeatMm).toBeCloseTo(305 / 8, 0);
     expect(small.anchor.print.repeatMm).toBeCloseTo(152.5 / 8, 0);
     expect((await ask('--distance', 'touching')).candidates[0].distance).toBe('touching');
-    const green = (await ask('--crop', '2,0,18,500')).anchor;
+    const green = (await ask('--crop', '2,0,12,360')).anchor;
     expect([green.base.hex, green.inks.length]).toEqual(['#6c9a4f', 0]);
   });
 
@@ -197,7 +197,7 @@ describe('the study in the terminal', () => {
       'a torn picture',
       () => [
         '--anchor',
-        put('torn.png', readFileSync(join(folder, 'bough.png')).subarray(0, 20_000)),
+        put('torn.png', readFileSync(join(folder, 'bough.png')).subarray(0, 9_000)),
         '--candidate',
         'hearts.jpg',
       ],

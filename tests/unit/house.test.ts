@@ -27,6 +27,9 @@ const floors = [
 ] as const;
 const pureRooms = floors.slice(0, floors.indexOf('storage')) as readonly string[];
 
+/** Pages and papers that show elements alone: they stand beside the page, and may know what it is made of. */
+const showsElements = /^components\/support\/(show|sample)-[\w-]+\.ts$/;
+
 const src = filesUnder('src');
 const components = filesUnder('components');
 const pure = src.filter(
@@ -135,7 +138,7 @@ describe('the house', () => {
 
   it('lets only components/shell know the workbench; other elements know drawing, types and each other', () => {
     const wrong = imports(components)
-      .filter(({ from }) => !from.path.startsWith('components/shell/'))
+      .filter(({ from }) => !from.path.startsWith('components/shell/') && !showsElements.test(from.path))
       .filter(({ link }) => {
         if (link.file === null) return !/^(lit|@lit)(\/|$)/.test(link.to);
         if (link.file.startsWith('components/')) return link.file.startsWith('components/shell/');
@@ -143,6 +146,18 @@ describe('the house', () => {
         return !(link.typeOnly && /^src\/\w+\/model\.ts$/.test(link.file));
       });
     expect(wrong.map(told)).toEqual([]);
+  });
+
+  it('keeps what shows elements alone out of the page itself', () => {
+    const wrong = imports(components).filter(
+      ({ from, link }) =>
+        link.file !== null &&
+        showsElements.test(link.file) &&
+        !showsElements.test(from.path) &&
+        !from.path.endsWith('/alone.ts'),
+    );
+    expect(wrong.map(told)).toEqual([]);
+    expect(reachedFrom('components/shell/main.ts').filter((path) => showsElements.test(path))).toEqual([]);
   });
 
   it('has no file of more than 300 lines', () => {
@@ -217,6 +232,14 @@ function imports(files: readonly SourceFile[]): { from: SourceFile; link: Import
 
 function told({ from, link }: { from: SourceFile; link: Import }): string {
   return `${from.path}:${link.line} imports ${link.file ?? link.to}`;
+}
+
+/** Every file that a file leads to, however far. */
+function reachedFrom(path: string): string[] {
+  const byPath = new Map([...src, ...components].map((file) => [file.path, file]));
+  const reached = new Set([path]);
+  for (const at of reached) for (const { file } of byPath.get(at)?.imports ?? []) if (file) reached.add(file);
+  return [...reached];
 }
 
 /** A template of styles or markup is not prose: its rules, tags and classes say nothing to a reader. */
