@@ -3,9 +3,9 @@ import type { Wheel } from '../colour/model.ts';
 import { neutralKind, readsAsNeutral } from '../colour/neutral.ts';
 import { labFromOklch, oklchFromTuple } from '../colour/spaces.ts';
 import { painterFromHue } from '../colour/wheels.ts';
-import type { Link } from '../harmony/model.ts';
+import type { Link, LinkKind } from '../harmony/model.ts';
 import type { Ink, Side } from '../sheet/model.ts';
-import { halfDiagonal, largestHubRadius, radiusFromShare } from './marks.ts';
+import { halfDiagonal, largestHubRadius, radiusFromShare, smallestRadius } from './marks.ts';
 import { inksOf } from './says.ts';
 import { spread } from './spread.ts';
 
@@ -51,6 +51,8 @@ export interface WheelLayout {
   readonly largestChroma: number;
   /** Distance from the centre for an OKLCH chroma. */
   readonly radiusFromChroma: (chroma: number) => number;
+  /** Radius of the disc that an ink's mark covers as much as, on a wheel of this size. */
+  readonly radiusOf: (ink: Ink) => number;
 }
 
 /** Counter-clockwise angle on the drawing, degrees, for an OKLCH hue. Yellow is at the top of either wheel, nearly. */
@@ -67,11 +69,12 @@ export function sitsInHub(ink: Ink): boolean {
 /** Where each ink of one or two sides stands on the wheel, parted so that marks and the links between them show. */
 export function wheelPlaces(input: WheelInput): WheelLayout {
   const { anchor, candidate, links = [], wheel = 'eye', others = [], ring = usualRing } = input;
+  const size = ring / usualRing;
   const wanted = [
-    ...inksOf(anchor).map((ink) => wish(ink, 'anchor')),
-    ...(candidate ? inksOf(candidate).map((ink) => wish(ink, 'candidate')) : []),
+    ...inksOf(anchor).map((ink) => wish(ink, 'anchor', size)),
+    ...(candidate ? inksOf(candidate).map((ink) => wish(ink, 'candidate', size)) : []),
   ];
-  const linked = new Set(links.map((link) => `${link.anchorInk}|${link.candidateInk}`));
+  const linked: Linked = new Map(links.map((link) => [`${link.anchorInk}|${link.candidateInk}`, link.kind]));
   const hub = placeHub(
     wanted.filter((w) => w.inHub),
     linked,
@@ -80,7 +83,7 @@ export function wheelPlaces(input: WheelInput): WheelLayout {
   );
   const strong = [
     ...wanted,
-    ...others.flatMap((side) => inksOf(side).map((ink) => wish(ink, 'candidate'))),
+    ...others.flatMap((side) => inksOf(side).map((ink) => wish(ink, 'candidate', size))),
   ].filter((w) => !w.inHub);
   const largestChroma = Math.max(0.2, ...strong.map((w) => Math.ceil(w.ink.oklch[1] / 0.05 - 1e-9) * 0.05));
   const radiusFromChroma = scaleLinear().domain([0, largestChroma]).range([hub.radius, ring]);
@@ -100,6 +103,7 @@ export function wheelPlaces(input: WheelInput): WheelLayout {
     hubRadius: hub.radius,
     largestChroma,
     radiusFromChroma: (chroma) => radiusFromChroma(chroma),
+    radiusOf: (ink) => markRadius(ink, sitsInHub(ink), size),
   };
 }
 
@@ -118,11 +122,16 @@ interface Wish {
   readonly reach: number;
 }
 
-function wish(ink: Ink, of: 'anchor' | 'candidate'): Wish {
+function wish(ink: Ink, of: 'anchor' | 'candidate', size: number): Wish {
   const inHub = sitsInHub(ink);
-  const radius = inHub ? Math.min(largestHubRadius, radiusFromShare(ink.share)) : radiusFromShare(ink.share);
+  const radius = markRadius(ink, inHub, size);
   // A diamond's corners may come a little nearer than a circle through them would allow.
   return { ink, of, inHub, radius, reach: of === 'anchor' ? radius : halfDiagonal(radius) * 0.94 };
+}
+
+function markRadius(ink: Ink, inHub: boolean, size: number): number {
+  const radius = inHub ? Math.min(largestHubRadius, radiusFromShare(ink.share)) : radiusFromShare(ink.share);
+  return Math.max(smallestRadius, radius * size);
 }
 
 function bare({ ink, of, inHub, radius }: Wish): Pick<WheelPlace, 'ink' | 'of' | 'inHub' | 'radius'> {
@@ -133,18 +142,22 @@ function angleOf(ink: Ink, wheel: Wheel): number {
   return wheelAngleDeg(ink.oklch[2] ?? 0, wheel);
 }
 
-/** Linked marks keep enough apart for their link to be seen between them. */
-function gapBetween(wishes: readonly Wish[], linked: ReadonlySet<string>): (i: number, j: number) => number {
+/** Kinds of the drawn links, by the two ids. */
+type Linked = ReadonlyMap<string, LinkKind>;
+
+/** Linked marks keep enough apart for their link to be seen between them; a dotted one needs room for its dots. */
+function gapBetween(wishes: readonly Wish[], linked: Linked): (i: number, j: number) => number {
   return (i, j) => {
     const a = wishes[i]!;
     const b = wishes[j]!;
     if (a.of === b.of) return 3;
     const key = a.of === 'anchor' ? `${a.ink.id}|${b.ink.id}` : `${b.ink.id}|${a.ink.id}`;
-    return linked.has(key) ? 10 : 3;
+    const kind = linked.get(key);
+    return kind === undefined ? 3 : kind === 'near miss' ? 17 : 10;
   };
 }
 
-function placeHub(wishes: readonly Wish[], linked: ReadonlySet<string>, wheel: Wheel, ring: number) {
+function placeHub(wishes: readonly Wish[], linked: Linked, wheel: Wheel, ring: number) {
   const gap = gapBetween(wishes, linked);
   let radius = 26;
   for (;;) {

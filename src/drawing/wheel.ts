@@ -1,7 +1,7 @@
 import type { Wheel } from '../colour/model.ts';
 import type { Link } from '../harmony/model.ts';
 import { inkWord } from '../sheet/words.ts';
-import { diamondPath, halfDiagonal, inkMark, radiusFromShare } from './marks.ts';
+import { diamondPath, halfDiagonal, inkMark } from './marks.ts';
 import type { Drawing, NamedSide, SceneNode, Surround } from './model.ts';
 import { inkSays, inksOf, shareWords } from './says.ts';
 import { type SurroundTones, surroundTones } from './surround.ts';
@@ -132,7 +132,7 @@ function outlines(
     .filter((ink) => !sitsInHub(ink))
     .map((ink): SceneNode => {
       const at = polar(wheelAngleDeg(ink.oklch[2] ?? 0, wheel), layout.radiusFromChroma(ink.oklch[1]));
-      const half = halfDiagonal(radiusFromShare(ink.share));
+      const half = halfDiagonal(layout.radiusOf(ink));
       return {
         type: 'group',
         className: 'outline-mark',
