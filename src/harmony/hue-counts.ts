@@ -1,33 +1,36 @@
+import { angleDeg } from '../colour/hue.ts';
 import type { Lab } from '../colour/model.ts';
-import { neutralKind } from '../colour/neutral.ts';
+import { neutralKindAt } from '../colour/neutral.ts';
 import { inkLimits } from './thresholds.ts';
 
 /**
  * How far a colour's hue counts, 0–1: 0 for a neutral (cream and kraft too), 1 where it lies clear of every
  * neutral's region, and in steps between, so that no ink turns from neutral to strong at a stroke.
  */
-export function hueCounts(lab: Lab): number {
-  if (neutralKind(lab) !== null) return 0;
-  const chroma = Math.hypot(lab.a, lab.b);
+export function hueCounts({ l, a, b }: Lab): number {
+  const chroma = Math.hypot(a, b);
   if (chroma > inkLimits.clearOfNeutralsChroma) return 1;
-  const near = inkLimits.nearNeutralDeltaE.findIndex((reach) => touchesNeutral(lab, chroma, reach));
-  return near < 0 ? 1 : near / inkLimits.nearNeutralDeltaE.length;
+  const hue = angleDeg(a, b);
+  if (neutralKindAt(l, chroma, hue) !== null) return 0;
+  const reaches = inkLimits.nearNeutralDeltaE;
+  // From the farthest inwards: most colours are clear at the first look.
+  for (let i = reaches.length - 1; i >= 0; i--) {
+    if (!touchesNeutral(l, chroma, hue, reaches[i]!)) return (i + 1) / reaches.length;
+  }
+  return 0;
 }
 
 /** Whether a step of about `reach` ΔE₀₀ in lightness, chroma or hue can end in a neutral. */
-function touchesNeutral(lab: Lab, chroma: number, reach: number): boolean {
+function touchesNeutral(l: number, chroma: number, hue: number, reach: number): boolean {
   // CIEDE2000's weights of chroma and hue, without their finer terms: enough to say how long a step is.
-  const alongChroma = (reach * (1 + 0.045 * chroma)) / chroma;
-  const acrossHue = (reach * (1 + 0.015 * chroma)) / chroma;
-  return [-1, 1].some(
-    (sign) =>
-      neutralKind({ ...lab, l: lab.l + sign * reach }) !== null ||
-      neutralKind({ l: lab.l, a: lab.a * (1 + sign * alongChroma), b: lab.b * (1 + sign * alongChroma) }) !==
-        null ||
-      neutralKind({
-        l: lab.l,
-        a: lab.a - sign * acrossHue * lab.b,
-        b: lab.b + sign * acrossHue * lab.a,
-      }) !== null,
+  const dChroma = reach * (1 + 0.045 * chroma);
+  const dHue = (Math.atan((reach * (1 + 0.015 * chroma)) / chroma) * 180) / Math.PI;
+  return (
+    neutralKindAt(l - reach, chroma, hue) !== null ||
+    neutralKindAt(l + reach, chroma, hue) !== null ||
+    neutralKindAt(l, Math.max(0, chroma - dChroma), hue) !== null ||
+    neutralKindAt(l, chroma + dChroma, hue) !== null ||
+    neutralKindAt(l, chroma, (hue - dHue + 360) % 360) !== null ||
+    neutralKindAt(l, chroma, (hue + dHue) % 360) !== null
   );
 }

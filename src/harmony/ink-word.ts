@@ -27,7 +27,7 @@ export function wordOf(ink: MeasuredInk): string {
 
 /** One word for what two inks nearly share: "red", "blue". By Munsell hue family. */
 export function familyOf(ink: MeasuredInk): string {
-  const hue = ink.munsell.hue;
+  const hue = ink.munsellHue;
   if (hue === null) return 'grey';
   return families[Math.floor((hue % 100) / 10)]!;
 }

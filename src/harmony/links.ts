@@ -3,7 +3,8 @@ import type { Wheel } from '../colour/model.ts';
 import { munsellHueSteps } from '../colour/munsell.ts';
 import { hueDistanceDeg } from '../colour/spaces.ts';
 import type { MeasuredInk, MeasuredSide } from './measured.ts';
-import type { Distance, Link, LinkKind } from './model.ts';
+import { kindOf, type Meeting, missSizeOf, seenOf, sizeOf, strongOf, tintOf } from './meeting.ts';
+import type { Distance, Link } from './model.ts';
 import { linkLimits } from './thresholds.ts';
 
 /** A link with the two measured inks at its ends. */
@@ -11,33 +12,31 @@ export interface Tied {
   readonly link: Link;
   readonly a: MeasuredInk;
   readonly b: MeasuredInk;
+  readonly meeting: Meeting;
 }
 
 /** How every ink of one side (bases included) relates to every ink of the other: the anchor's order, then the candidate's. */
 export function linksBetween(anchor: MeasuredSide, candidate: MeasuredSide, distance: Distance): Tied[] {
-  return anchor.inks.flatMap((a) => candidate.inks.map((b) => ({ link: linkOf(a, b, distance), a, b })));
+  return anchor.inks.flatMap((a) => candidate.inks.map((b) => tiedOf(a, b, distance)));
 }
 
 /** How two inks relate. Differences are the second minus the first. */
-export function linkOf(a: MeasuredInk, b: MeasuredInk, distance: Distance): Link {
-  const deltaE00 = deltaE2000(a.lab, b.lab);
-  const hueSteps =
-    a.munsell.hue === null || b.munsell.hue === null ? null : munsellHueSteps(a.munsell.hue, b.munsell.hue);
-  const dV = b.munsell.value - a.munsell.value;
-  const wheels = oppositeOn(a, b);
-  const kind = linkKind({ a, b, deltaE00, hueSteps, dV, opposite: wheels.length > 0 }, distance);
-  return {
+export function tiedOf(a: MeasuredInk, b: MeasuredInk, distance: Distance): Tied {
+  const meeting = meetingOf(a, b);
+  const kind = kindOf(meeting, repeatLimit(distance));
+  const link: Link = {
     kind,
     anchorInk: a.id,
     candidateInk: b.id,
-    deltaE00,
+    deltaE00: meeting.deltaE00,
     hueDeg: a.hueDeg === null || b.hueDeg === null ? null : hueDistanceDeg(a.hueDeg, b.hueDeg),
     dL: b.lab.l - a.lab.l,
     dC: b.chroma - a.chroma,
-    hueSteps,
-    dV,
-    ...(kind === 'opposite' ? { wheels } : {}),
+    hueSteps: Number.isNaN(meeting.hueSteps) ? null : meeting.hueSteps,
+    dV: b.munsellValue - a.munsellValue,
+    ...(kind === 'opposite' ? { wheels: oppositeOn(a, b) } : {}),
   };
+  return { link, a, b, meeting };
 }
 
 /** True where both have a hue that counts: neither acts as a neutral. */
@@ -72,32 +71,25 @@ function oppositeOn(a: MeasuredInk, b: MeasuredInk): Wheel[] {
   });
 }
 
-interface Found {
-  readonly a: MeasuredInk;
-  readonly b: MeasuredInk;
-  readonly deltaE00: number;
-  readonly hueSteps: number | null;
-  readonly dV: number;
-  readonly opposite: boolean;
-}
-
-function linkKind({ a, b, deltaE00, hueSteps, dV, opposite }: Found, distance: Distance): LinkKind {
-  if (deltaE00 <= repeatLimit(distance)) return 'repeat';
-  if (nearWhites(a, b, deltaE00)) return 'near miss';
-  if (!bothChromatic(a, b) || hueSteps === null) return 'unrelated';
-  const lightAndDark = Math.abs(dV) >= linkLimits.tonalValueSteps;
-  if (hueSteps < linkLimits.nearMissFromSteps) return 'tonal';
-  if (hueSteps <= linkLimits.nearMissToSteps) return lightAndDark ? 'tonal' : 'near miss';
-  if (hueSteps <= linkLimits.neighbourToSteps) return 'neighbour';
-  return opposite ? 'opposite' : 'unrelated';
-}
-
-function nearWhites(a: MeasuredInk, b: MeasuredInk, deltaE00: number): boolean {
-  return (
-    isLightNeutral(a) &&
-    isLightNeutral(b) &&
-    deltaE00 >= linkLimits.whitesDeltaEMin &&
-    deltaE00 <= linkLimits.whitesDeltaEMax &&
-    Math.abs(b.lab.b - a.lab.b) > linkLimits.whitesDeltaB
-  );
+function meetingOf(a: MeasuredInk, b: MeasuredInk): Meeting {
+  const share = Math.min(a.share, b.share);
+  const counts = Math.min(a.counts, b.counts);
+  const chroma = Math.min(a.chroma, b.chroma);
+  const off = Math.min(offAxisDeg(a, b, 'eye') ?? 180, offAxisDeg(a, b, 'painter') ?? 180);
+  return {
+    deltaE00: deltaE2000(a.lab, b.lab),
+    hueSteps:
+      a.munsellHue === null || b.munsellHue === null
+        ? Number.NaN
+        : munsellHueSteps(a.munsellHue, b.munsellHue),
+    valueSteps: Math.abs(b.munsellValue - a.munsellValue),
+    offSteps: off / degreesPerStep,
+    chromatic: bothChromatic(a, b),
+    whites: isLightNeutral(a) && isLightNeutral(b) && Math.abs(b.lab.b - a.lab.b) > linkLimits.whitesDeltaB,
+    size: sizeOf(share),
+    missSize: missSizeOf(share),
+    seen: seenOf(share),
+    tint: tintOf(chroma) * counts,
+    strong: strongOf(chroma) * counts,
+  };
 }

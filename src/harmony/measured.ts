@@ -1,11 +1,8 @@
 import { warmCoolCentred } from '../colour/emotion.ts';
-import type { Lab, Munsell } from '../colour/model.ts';
-import { munsellFromLab } from '../colour/munsell.ts';
-import { type NeutralKind, neutralKind } from '../colour/neutral.ts';
-import { chromaAb, labFromOklch, oklchFromTuple } from '../colour/spaces.ts';
-import { painterFromHue } from '../colour/wheels.ts';
+import type { Lab } from '../colour/model.ts';
+import type { NeutralKind } from '../colour/neutral.ts';
 import type { Base, Ink, Side } from '../sheet/model.ts';
-import { hueCounts } from './hue-counts.ts';
+import { at, measureInto, neutralKinds } from './quick-colour.ts';
 import { inkLimits } from './thresholds.ts';
 
 /** A colour with all that the rules ask of it, computed once. */
@@ -15,7 +12,10 @@ export interface MeasuredColour {
   readonly chroma: number;
   /** C* ÷ √(C*² + L*²), 0–1. */
   readonly saturation: number;
-  readonly munsell: Munsell;
+  /** Munsell hue, 0–100 around the circle, or null. */
+  readonly munsellHue: number | null;
+  /** Munsell value, 0–10. */
+  readonly munsellValue: number;
   /** OKLCH hue, degrees, or null. */
   readonly hueDeg: number | null;
   /** The same on the painter's wheel. */
@@ -76,18 +76,19 @@ export function measureSide(side: Side, of: 'anchor' | 'candidate'): MeasuredSid
 export function measureColour(ink: Ink): MeasuredColour {
   const known = kept.get(ink.oklch);
   if (known) return known;
-  const oklch = oklchFromTuple(ink.oklch);
-  const lab = labFromOklch(oklch);
-  const chroma = chromaAb(lab);
+  const [l, c, h] = ink.oklch;
+  measureInto(line, 0, l, c, h);
+  const lab = { l: line[at.l]!, a: line[at.a]!, b: line[at.b]! };
   const measured: MeasuredColour = {
     lab,
-    chroma,
-    saturation: chroma / Math.hypot(chroma, lab.l, 1e-9),
-    munsell: munsellFromLab(lab),
-    hueDeg: oklch.h,
-    painterDeg: oklch.h === null ? null : painterFromHue(oklch.h),
-    neutral: neutralKind(lab),
-    counts: hueCounts(lab),
+    chroma: line[at.chroma]!,
+    saturation: line[at.saturation]!,
+    munsellHue: orNull(line[at.hue]!),
+    munsellValue: line[at.value]!,
+    hueDeg: orNull(line[at.eye]!),
+    painterDeg: orNull(line[at.painter]!),
+    neutral: neutralKinds[line[at.neutral]!]!,
+    counts: line[at.counts]!,
     warmth: warmCoolCentred(lab),
   };
   kept.set(ink.oklch, measured);
@@ -95,6 +96,11 @@ export function measureColour(ink: Ink): MeasuredColour {
 }
 
 const kept = new WeakMap<object, MeasuredColour>();
+const line = /* @__PURE__ */ new Float64Array(at.width);
+
+function orNull(value: number): number | null {
+  return Number.isNaN(value) ? null : value;
+}
 
 function neutralOfBase(base: Base): NeutralKind | null {
   return base.kind === 'white' || base.kind === 'cream' || base.kind === 'kraft' ? base.kind : null;

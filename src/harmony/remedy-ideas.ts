@@ -3,6 +3,7 @@ import { inkFromHex } from '../sheet/plain.ts';
 import { inksOf } from './decision.ts';
 import { said } from './ink-word.ts';
 import { type MeasuredInk, measureColour } from './measured.ts';
+import { sizeOf } from './meeting.ts';
 import type { Change, CompareOptions, RemedyKind } from './model.ts';
 import { linksOf, sidesOf } from './pair.ts';
 import type { Told } from './reasons/build.ts';
@@ -16,7 +17,7 @@ import {
   verdictLimits,
 } from './thresholds.ts';
 import type { Stray } from './troubles.ts';
-import { sizeOf, vividness } from './weights.ts';
+import { vividness } from './weights.ts';
 
 /** Something that could be tried: what is done, what it costs, and how it is said. */
 export interface Idea {

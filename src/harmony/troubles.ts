@@ -1,9 +1,10 @@
 import { bothChromatic, degreesPerStep, isLightNeutral, offAxisDeg, type Tied } from './links.ts';
 import type { MeasuredInk, MeasuredSide } from './measured.ts';
+import { sizeOf } from './meeting.ts';
 import { linksOf, type Pair, sidesOf } from './pair.ts';
 import { between, ramp } from './ramp.ts';
 import { inkLimits, linkLimits, ramps, troubleWeights } from './thresholds.ts';
-import { nearMissWeight, presence, samenessOf, sizeOf, stepsFromAnswer, vividness } from './weights.ts';
+import { nearMissWeight, presence, samenessOf, stepsFromAnswer, vividness } from './weights.ts';
 
 /** What speaks against two papers, and can turn the verdict. Weights are 0–1, after all that answers them. */
 
