@@ -32,9 +32,15 @@ export function munsellFromPolar(
   let hue = wrap((target.angle * 50) / Math.PI);
   let chroma = Math.max(target.radius / 5.5, 1e-6);
   let error = miss(hue, value, chroma, target);
+  let byHue = error;
+  let byChroma = error;
+  let stale = true;
   for (let round = 0; round < 60 && size(error) > 1e-10; round++) {
-    const byHue = gradient(miss(hue + small, value, chroma, target), error);
-    const byChroma = gradient(miss(hue, value, chroma + small, target), error);
+    // The slopes are good for as long as each step makes the error ten times smaller.
+    if (stale) {
+      byHue = gradient(miss(hue + small, value, chroma, target), error);
+      byChroma = gradient(miss(hue, value, chroma + small, target), error);
+    }
     const det = byHue.along * byChroma.across - byChroma.along * byHue.across;
     let dHue = clamp((error.along * byChroma.across - error.across * byChroma.along) / det, 6);
     let dChroma = (byHue.along * error.across - byHue.across * error.along) / det;
@@ -46,9 +52,14 @@ export function munsellFromPolar(
       dHue /= 2;
       dChroma /= 2;
     }
-    if (size(next) >= size(error)) break;
+    if (size(next) >= size(error)) {
+      if (stale) break;
+      stale = true;
+      continue;
+    }
     hue -= dHue;
     chroma = Math.max(chroma - dChroma, chroma / 4);
+    stale = size(next) > size(error) / 10;
     error = next;
   }
   return { hue: wrap(hue), chroma };
@@ -73,7 +84,7 @@ function gradient(moved: Miss, from: Miss): Miss {
 }
 
 function size({ along, across }: Miss): number {
-  return Math.hypot(along, across);
+  return Math.sqrt(along * along + across * across);
 }
 
 function onValue(table: MunsellTable, hue: number, value: number, chroma: number): Polar {

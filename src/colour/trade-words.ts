@@ -17,11 +17,11 @@ export function tradeWord({ l, c, h }: Oklch): string | null {
   let best: string | null = null;
   let bestDistance = Number.POSITIVE_INFINITY;
   for (const entry of tradeWords) {
-    const distance = Math.max(
-      off(l, entry.l),
-      off(c, entry.c),
-      h === null ? hueless(entry) : offHue(h, entry.h),
-    );
+    const byLightness = off(l, entry.l);
+    if (byLightness > 1 || byLightness >= bestDistance) continue;
+    const byChroma = off(c, entry.c);
+    if (byChroma > 1 || byChroma >= bestDistance) continue;
+    const distance = Math.max(byLightness, byChroma, h === null ? hueless(entry) : offHue(h, entry.h));
     if (distance <= 1 && distance < bestDistance) {
       best = entry.word;
       bestDistance = distance;
@@ -98,13 +98,12 @@ function word(
 }
 
 /** Distance from the middle of a range, 1 at its ends. */
-function off(v: number, [from, to]: readonly [number, number]): number {
-  return Math.abs(2 * v - from - to) / (to - from);
+function off(v: number, range: readonly [number, number]): number {
+  return Math.abs(2 * v - range[0] - range[1]) / (range[1] - range[0]);
 }
 
-function offHue(h: number, [from, to]: readonly [number, number]): number {
-  if (to - from >= 360) return 0;
-  return Math.min(off(h, [from, to]), off(h + 360, [from, to]));
+function offHue(h: number, range: readonly [number, number]): number {
+  return range[1] - range[0] >= 360 ? 0 : Math.min(off(h, range), off(h + 360, range));
 }
 
 /** A colour without hue fits only a word that takes every hue. */

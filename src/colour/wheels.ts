@@ -37,22 +37,29 @@ export function painterFromHue(h: number): number {
   const below = wrapDeg(painterSteps[0]!.hueDeg - h);
   let low = 0;
   while (low < 11 && knots()[low + 1]!.fall <= below) low++;
+  const a = knots()[low]!;
+  const b = knots()[low + 1]!;
   let from = 0;
   let to = 1;
-  // Each piece rises all the way, so halving finds the one place; 50 halvings end below 1e-13 of a step.
-  for (let i = 0; i < 50; i++) {
-    const middle = (from + to) / 2;
-    if (fallAt(low, middle) <= below) from = middle;
-    else to = middle;
+  let t = (below - a.fall) / (b.fall - a.fall);
+  // Newton's steps inside a bracket that closes: each piece rises all the way, so there is one place to find.
+  for (let i = 0; i < 40; i++) {
+    const over = fallAt(a, b, t) - below;
+    if (over > 0) to = t;
+    else from = t;
+    const next = t - over / slopeAt(a, b, t);
+    const last = t;
+    t = next > from && next < to ? next : (from + to) / 2;
+    if (Math.abs(t - last) < 1e-13) break;
   }
-  return wrapDeg(30 * (low + from));
+  return wrapDeg(30 * (low + t));
 }
 
 /** OKLCH hue, [0, 360), of a place on the painter's wheel in degrees: a smooth, always falling curve through the steps. */
 export function hueFromPainter(p: number): number {
   const place = wrapDeg(p) / 30;
   const low = Math.min(11, Math.floor(place));
-  return wrapDeg(painterSteps[0]!.hueDeg - fallAt(low, place - low));
+  return wrapDeg(painterSteps[0]!.hueDeg - fallAt(knots()[low]!, knots()[low + 1]!, place - low));
 }
 
 /** Angle between two OKLCH hues on one wheel, 0–180. */
@@ -87,10 +94,8 @@ function knots(): readonly Knot[] {
   return kept;
 }
 
-/** Cubic Hermite piece between step `low` and the next. */
-function fallAt(low: number, t: number): number {
-  const a = knots()[low]!;
-  const b = knots()[low + 1]!;
+/** Cubic Hermite piece from one step to the next, t from 0 to 1. */
+function fallAt(a: Knot, b: Knot, t: number): number {
   const rest = 1 - t;
   return (
     a.fall * (1 + 2 * t) * rest * rest +
@@ -98,4 +103,9 @@ function fallAt(low: number, t: number): number {
     b.fall * t * t * (3 - 2 * t) -
     b.slope * t * t * rest
   );
+}
+
+/** Its slope. */
+function slopeAt(a: Knot, b: Knot, t: number): number {
+  return 6 * t * (1 - t) * (b.fall - a.fall) + a.slope * (1 - t) * (1 - 3 * t) - b.slope * t * (2 - 3 * t);
 }
