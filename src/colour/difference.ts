@@ -34,7 +34,8 @@ export function deltaENoSeparation(labA: Lab, labB: Lab): number {
 }
 
 /**
- * Difference as two sheets with a gap between them show it: about a tenth less than ΔE₀₀.
+ * Difference as two sheets with a gap between them show it: about a tenth less than ΔE₀₀. Lightness then counts less as
+ * well; how much depends on the gap, no one number is published for it, and so it is left out.
  * Source: Guan & Luo; Xin et al., both as reviewed by Mirjalili et al., JOSA A 36(5):789 (2019).
  */
 export function deltaEApart(labA: Lab, labB: Lab): number {
