@@ -22,6 +22,8 @@ const heavy = [
   'utif2',
   'libheif-js/libheif-wasm/libheif.js',
   'valibot',
+  'pdf-lib',
+  '@pdf-lib/fontkit',
   'axe-core',
 ];
 

@@ -2,7 +2,7 @@ import { heldKey, nameOfHeld, otherSideOfHeld, ownedFrom, sideOfHeld } from '../
 import type { Drawer, Held } from '../drawer/model.ts';
 import { compare } from '../harmony/compare.ts';
 import type { Comparison, Distance } from '../harmony/model.ts';
-import { byStanding } from '../harmony/rank.ts';
+import { rank } from '../harmony/rank.ts';
 import type { StudyLeaf } from '../notebook/model.ts';
 import type { Plain, Side } from '../sheet/model.ts';
 import type { RankedCandidate } from './session-types.ts';
@@ -65,12 +65,28 @@ export function startComparisons(): Comparisons {
       const key = [anchor, ...candidates].map(heldKey).join('|') + distance;
       const before = rankings.get(key);
       if (before !== undefined) return before;
-      const ranked = candidates
-        .flatMap((held, index): RankedCandidate[] => {
-          const found = comparison(drawer, anchor, held, distance);
-          return found === null ? [] : [{ index, held, comparison: found }];
-        })
-        .sort((one, other) => byStanding(one.comparison, other.comparison) || one.index - other.index);
+      const anchorSide = sideOf(drawer, anchor);
+      const there = candidates.flatMap((held, index) => {
+        const side = sideOf(drawer, held);
+        return side === null ? [] : [{ held, index, side }];
+      });
+      const sides = there.map((one) => one.side);
+      const order = anchorSide === null ? [] : rank(anchorSide, sides, { distance, withoutRemedies: true });
+      const ranked = order.flatMap((place): RankedCandidate[] => {
+        const one = there[place.index];
+        if (one === undefined) return [];
+        const { index, held } = one;
+        return [
+          {
+            index,
+            held,
+            // Remedies are searched when they are looked at, not for the whole list.
+            get comparison() {
+              return comparison(drawer, anchor, held, distance) ?? place;
+            },
+          },
+        ];
+      });
       rankings.set(key, ranked);
       return ranked;
     },

@@ -4,7 +4,7 @@ import { emptyNotebook } from '../notebook/empty.ts';
 import type { Notebook } from '../notebook/model.ts';
 import type { SmallStore } from '../storage/ahead.ts';
 import { openShelf, type Shelf } from '../storage/shelf.ts';
-import { troubleFrom } from '../storage/trouble.ts';
+import { StorageTrouble } from '../storage/trouble.ts';
 import { type Boards, startBoards } from './boards.ts';
 import { openBook } from './book.ts';
 import { startBundles } from './bundles.ts';
@@ -162,7 +162,12 @@ export const Session = {
             );
           return file;
         } catch (error) {
-          holder.say('trouble', troubleFrom(error).message);
+          holder.say(
+            'trouble',
+            error instanceof StorageTrouble
+              ? error.message
+              : 'The board could not be made into a file: there may be too little memory. Close other pages and try again, or choose another kind of file.',
+          );
           return null;
         }
       },
