@@ -64,10 +64,9 @@ export function repeatLimit(distance: Distance): number {
 export const degreesPerStep = 3.6;
 
 function oppositeOn(a: MeasuredInk, b: MeasuredInk): Wheel[] {
-  const within = linkLimits.oppositeWithinSteps * degreesPerStep;
   return (['eye', 'painter'] as const).filter((wheel) => {
     const off = offAxisDeg(a, b, wheel);
-    return off !== null && off <= within;
+    return off !== null && off / degreesPerStep <= linkLimits.oppositeWithinSteps;
   });
 }
 

@@ -88,15 +88,20 @@ export function straysOf(pair: Pair): Stray[] {
 /** The quarrel of two light grounds, or null where they agree or were never alike. */
 export function baseQuarrelOf(pair: Pair): BaseQuarrel | null {
   const tied = pair.tied[0]!;
-  const { a, b } = tied;
+  const { a, b, link } = tied;
+  if (!isLightNeutral(a) || !isLightNeutral(b)) return null;
+  const bare = pair.anchor.plain || pair.candidate.plain;
+  const weight = baseQuarrelWeight(b.lab.b - a.lab.b, link.deltaE00, bare, pair.strip);
+  return weight > 0 ? { kind: 'base quarrel', tied, weight } : null;
+}
+
+/** What it weighs that two light grounds differ by so much in b*; 0 where they agree. */
+export function baseQuarrelWeight(deltaB: number, deltaE00: number, bare: boolean, strip: boolean): number {
   const { least, full, fromDeltaB, fullDeltaB, barePlain } = troubleWeights.baseQuarrel;
-  const apart = Math.abs(b.lab.b - a.lab.b);
-  if (!isLightNeutral(a) || !isLightNeutral(b) || apart <= fromDeltaB) return null;
-  if (tied.link.deltaE00 < linkLimits.whitesDeltaEMin) return null;
-  const bare = pair.anchor.plain || pair.candidate.plain ? barePlain : 1;
-  const behind = pair.strip ? troubleWeights.behindStrip.baseQuarrel : 1;
-  const weight = between(least, full, ramp(apart, fromDeltaB, fullDeltaB)) * bare * behind;
-  return { kind: 'base quarrel', tied, weight };
+  const apart = Math.abs(deltaB);
+  if (apart <= fromDeltaB || deltaE00 < linkLimits.whitesDeltaEMin) return 0;
+  const behind = strip ? troubleWeights.behindStrip.baseQuarrel : 1;
+  return between(least, full, ramp(apart, fromDeltaB, fullDeltaB)) * (bare ? barePlain : 1) * behind;
 }
 
 /** Bright colours against muted ones, or null where either side is quiet or they are much alike. */
@@ -104,16 +109,22 @@ export function brightMutedOf(pair: Pair): BrightMuted | null {
   if (pair.anchor.quiet || pair.candidate.quiet) return null;
   const anchor = intensityOf(pair.anchor);
   const candidate = intensityOf(pair.candidate);
-  const { least, full, fromChroma, fullChroma, fromSaturation, fullSaturation } = troubleWeights.brightMuted;
-  const dC = candidate.chroma - anchor.chroma;
-  const dS = candidate.saturation - anchor.saturation;
-  // A tint is paler and a shade darker without being muted: only where both numbers say so is one side muted.
-  const along = Math.min(
-    ramp(Math.abs(dC), fromChroma, fullChroma),
-    ramp(Math.abs(dS), fromSaturation, fullSaturation),
+  const weight = brightMutedWeight(
+    candidate.chroma - anchor.chroma,
+    candidate.saturation - anchor.saturation,
   );
-  if (Math.sign(dC) !== Math.sign(dS) || along === 0) return null;
-  return { kind: 'bright against muted', weight: between(least, full, along), anchor, candidate };
+  return weight > 0 ? { kind: 'bright against muted', weight, anchor, candidate } : null;
+}
+
+/** What it weighs that two sides differ by so much in mean chroma and saturation; 0 where that says nothing. */
+export function brightMutedWeight(dChroma: number, dSaturation: number): number {
+  const { least, full, fromChroma, fullChroma, fromSaturation, fullSaturation } = troubleWeights.brightMuted;
+  const along = Math.min(
+    ramp(Math.abs(dChroma), fromChroma, fullChroma),
+    ramp(Math.abs(dSaturation), fromSaturation, fullSaturation),
+  );
+  // A tint is paler and a shade darker without being muted: only where both numbers say so is one side muted.
+  return Math.sign(dChroma) !== Math.sign(dSaturation) || along === 0 ? 0 : between(least, full, along);
 }
 
 /** How bright the coloured inks of a side are, taken together. The side must not be quiet. */

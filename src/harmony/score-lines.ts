@@ -1,0 +1,91 @@
+import type { Side } from '../sheet/model.ts';
+import { missSizeOf, presenceOf, seenOf, sizeOf, strongOf, tintOf } from './meeting.ts';
+import { at as colourAt, measureInto, neutralKinds } from './quick-colour.ts';
+import { inkLimits } from './thresholds.ts';
+
+/** One line of numbers an ink: its colour (see `quick-colour.ts`), then what its share and chroma give. */
+export const at = {
+  ...colourAt,
+  share: colourAt.width,
+  size: colourAt.width + 1,
+  missSize: colourAt.width + 2,
+  seen: colourAt.width + 3,
+  tint: colourAt.width + 4,
+  strong: colourAt.width + 5,
+  width: colourAt.width + 6,
+} as const;
+
+/** A side as lines of numbers, base first. Reused from side to side: read it before the next is measured. */
+export interface Lines {
+  data: Float64Array;
+  count: number;
+  /** How strongly coloured its strongest visible ink is, 0–1. */
+  presence: number;
+  /** True where no ink of it is strong enough to clash by hue. */
+  quiet: boolean;
+  /** Share-weighted means over the inks that have a hue; 0 without one. */
+  chroma: number;
+  saturation: number;
+}
+
+/** Empty lines, to be filled by `linesOf`. */
+export function emptyLines(): Lines {
+  return {
+    data: new Float64Array(16 * at.width),
+    count: 0,
+    presence: 0,
+    quiet: true,
+    chroma: 0,
+    saturation: 0,
+  };
+}
+
+/** Measures a side into lines. The side must be whole: every ink with its OKLCH colour and its share. */
+export function linesOf(side: Side, into: Lines): Lines {
+  const inks = side.inks;
+  into.count = inks.length + 1;
+  if (into.data.length < into.count * at.width) into.data = new Float64Array(into.count * at.width * 2);
+  let sum = side.base.share;
+  for (let i = 0; i < inks.length; i++) sum += inks[i]!.share;
+  const { data } = into;
+  for (let i = 0; i < into.count; i++) {
+    const ink = i === 0 ? side.base : inks[i - 1]!;
+    const o = i * at.width;
+    measureInto(data, o, ink.oklch[0], ink.oklch[1], ink.oklch[2]);
+    const share = sum > 0 ? ink.share / sum : 1 / into.count;
+    data[o + at.share] = share;
+    data[o + at.size] = sizeOf(share);
+    data[o + at.missSize] = missSizeOf(share);
+    data[o + at.seen] = seenOf(share);
+    data[o + at.tint] = tintOf(data[o + at.chroma]!);
+    data[o + at.strong] = strongOf(data[o + at.chroma]!);
+  }
+  const { kind } = side.base;
+  if (kind === 'white' || kind === 'cream' || kind === 'kraft') data[at.neutral] = neutralKinds.indexOf(kind);
+  sumUp(into);
+  return into;
+}
+
+function sumUp(lines: Lines): void {
+  const { data, count } = lines;
+  let presence = 0;
+  let quiet = true;
+  let area = 0;
+  let chroma = 0;
+  let saturation = 0;
+  for (let i = 0, o = 0; i < count; i++, o += at.width) {
+    if (data[o + at.neutral] !== 0) continue;
+    const share = data[o + at.share]!;
+    const c = data[o + at.chroma]!;
+    area += share;
+    chroma += c * share;
+    saturation += data[o + at.saturation]! * share;
+    if (share < inkLimits.strayShare) continue;
+    presence = Math.max(presence, presenceOf(c) * data[o + at.counts]!);
+    if (c >= inkLimits.quietChroma) quiet = false;
+  }
+  lines.presence = presence;
+  lines.quiet = quiet;
+  lines.chroma = area > 0 ? chroma / area : 0;
+  lines.saturation = area > 0 ? saturation / area : 0;
+}
