@@ -17,6 +17,10 @@ export function demoNotebook() {
   return {
     name: 'quirewise-demo-notebook',
     resolveId: (id) => (id === name ? `\0${name}` : null),
+    // A page that is served while it is worked on is to have it ready when it is first opened.
+    configureServer() {
+      if (!process.env.VITEST) readDemo().catch(() => {});
+    },
     async load(id) {
       if (id !== `\0${name}`) return null;
       return `export default JSON.parse(${JSON.stringify(await readDemo())})`;
@@ -24,7 +28,16 @@ export function demoNotebook() {
   };
 }
 
-async function readDemo() {
+let reading = null;
+
+function readDemo() {
+  reading ??= readOnce().finally(() => {
+    reading = null;
+  });
+  return reading;
+}
+
+async function readOnce() {
   const folder = path.join(root, 'node_modules/.cache/quirewise');
   const file = path.join(folder, `demo-${await fingerprint()}.json`);
   try {
