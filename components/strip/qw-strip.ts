@@ -1,13 +1,14 @@
 import { css, html, LitElement, nothing, type PropertyValues } from 'lit';
-import { customElement, property } from 'lit/decorators.js';
+import { customElement, property, state } from 'lit/decorators.js';
 import type { Drawing, NamedSide, Surround } from '../../src/drawing/model.ts';
 import { lightnessStrip } from '../../src/drawing/strip.ts';
+import { RoomController } from '../support/room.ts';
 import { baseStyles, wearTokens } from '../support/tokens.ts';
 import '../support/qw-drawing.ts';
 
 /**
  * The lightness strip: CIELAB L* from dark to light, a lane for each paper, and the stretch that none of them fills.
- * On a narrow screen it scrolls sideways and keeps its size.
+ * It is laid out for the room there is, so that letters keep their size.
  *
  * @fires qw-point - { inks } of the mark pointed at or focused; none when that ends.
  * @csspart drawing - the chart with its foot
@@ -25,6 +26,7 @@ export class QwStrip extends LitElement {
   /** Ids of the inks to light up. */
   @property({ attribute: false }) lit: readonly string[] = [];
 
+  @state() private room = 700;
   private drawing: Drawing | null = null;
 
   static override styles = [
@@ -39,14 +41,13 @@ export class QwStrip extends LitElement {
       :host([surround='dark']) {
         background: var(--qw-mat-dark);
       }
-      qw-drawing::part(scroll) {
-        overflow-x: auto;
-      }
-      qw-drawing::part(chart) {
-        min-width: 540px;
-      }
     `,
   ];
+
+  constructor() {
+    super();
+    new RoomController(this, (room) => (this.room = room));
+  }
 
   override connectedCallback(): void {
     super.connectedCallback();
@@ -58,7 +59,11 @@ export class QwStrip extends LitElement {
     if (changed.size === 1 && changed.has('lit')) return;
     const { anchor, candidate, others, surround } = this;
     this.drawing =
-      anchor && lightnessStrip({ anchor, ...(candidate ? { candidate } : {}), others }, { surround });
+      anchor &&
+      lightnessStrip(
+        { anchor, ...(candidate ? { candidate } : {}), others },
+        { surround, width: drawnWidth(this.room) },
+      );
   }
 
   protected override render() {
@@ -70,6 +75,11 @@ export class QwStrip extends LitElement {
       surround=${this.surround}
     ></qw-drawing>`;
   }
+}
+
+/** One unit a pixel on a phone; a little larger where there is room. */
+function drawnWidth(room: number): number {
+  return Math.round(room / Math.min(1.3, Math.max(1, room / 600)));
 }
 
 declare global {

@@ -30,6 +30,8 @@ export class QwDrawing extends LitElement {
   @state() private pointed: MarkRef | null = null;
   @state() private current = 0;
   @state() private open = false;
+  /** Whether the focus has ever been on a mark: then the tab stop stays where it was. */
+  private focused = false;
 
   static override styles = [baseStyles, drawingStyles()];
 
@@ -40,7 +42,13 @@ export class QwDrawing extends LitElement {
 
   protected override willUpdate(changed: PropertyValues<this>): void {
     if (!changed.has('drawing')) return;
-    this.current = Math.max(0, Math.min(this.current, countMarks(this.drawing) - 1));
+    const refs = markRefs(this.drawing);
+    const kept = this.focused && refs[this.current];
+    if (!kept)
+      this.current = Math.max(
+        0,
+        refs.findIndex((mark) => mark.kind !== 'link'),
+      );
   }
 
   protected override render() {
@@ -108,6 +116,7 @@ export class QwDrawing extends LitElement {
     const mark = (event.target as Element).closest<SVGGElement>('.mark');
     if (!mark) return;
     this.current = Number(mark.dataset.mark);
+    this.focused = true;
     this.point(mark);
   };
 

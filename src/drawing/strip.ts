@@ -8,7 +8,7 @@ import { capital, inkSays, inksOf, shareWords } from './says.ts';
 import { spreadAlong } from './spread.ts';
 import { emptyStretch, type Stretch } from './strip-gap.ts';
 import { type SurroundTones, surroundTones } from './surround.ts';
-import { textWidth } from './text.ts';
+import { fitText, textWidth } from './text.ts';
 import { n } from './torn.ts';
 
 export interface StripPapers {
@@ -28,6 +28,7 @@ export interface StripOptions {
 }
 
 const usualWidth = 700;
+const narrowest = 300;
 const inset = 24;
 const top = 24;
 const laneHeight = 46;
@@ -40,7 +41,7 @@ const chipWidth = 17;
  * 700 wide unless asked otherwise; 142 high with two lanes.
  */
 export function lightnessStrip(papers: StripPapers, options: StripOptions = {}): Drawing {
-  const width = options.width ?? usualWidth;
+  const width = Math.max(narrowest, options.width ?? usualWidth);
   const look: Look = { width, tones: surroundTones(options.surround), x: xFromLightness(width) };
   const full = [papers.anchor, ...(papers.candidate ? [papers.candidate] : [])];
   const others = papers.others ?? [];
@@ -188,7 +189,7 @@ function axis(bottom: number, { tones, x }: Look): SceneNode[] {
 
 function gapNodes(gap: Stretch, papers: number, bottom: number, { width, tones, x }: Look): SceneNode[] {
   const [from, to] = [x(gap.from), x(gap.to)];
-  const text = gapSays(gap, papers);
+  const text = fitText(gapSays(gap, papers), width - 4, { size: 12, face: 'sans' });
   const half = textWidth(text, { size: 12, face: 'sans' }) / 2;
   // The words stay on the strip where the stretch lies at one of its ends.
   const middle = Math.min(Math.max((from + to) / 2, half + 2), width - half - 2);

@@ -1,3 +1,4 @@
+import type { Wheel } from '../colour/model.ts';
 import type { Link, LinkKind } from '../harmony/model.ts';
 import { halfDiagonal } from './marks.ts';
 import type { MarkRef, SceneNode } from './model.ts';
@@ -20,9 +21,10 @@ export interface LinkStroke {
 
 /**
  * The links that are drawn, of all that were found: repeats and near misses where one of the two inks has no closer
- * one of its kind, and of opposites the one that is nearest to 180° for each anchor ink.
+ * one of its kind, and of opposites that hold on this wheel the one nearest to 180° for each anchor ink.
  */
-export function drawnLinks(links: readonly Link[]): Link[] {
+export function drawnLinks(all: readonly Link[], wheel: Wheel): Link[] {
+  const links = all.filter((link) => link.kind !== 'opposite' || !link.wheels || link.wheels.includes(wheel));
   return links.filter((link) => {
     if (!linkStrokes[link.kind]) return false;
     const rivals = links.filter((other) => other.kind === link.kind);

@@ -52,7 +52,7 @@ export function hueWheel(papers: WheelPapers, options: WheelOptions = {}): Drawi
   const { anchor, candidate, others = [] } = papers;
   const wheel = options.wheel ?? 'eye';
   const tones = surroundTones(options.surround);
-  const links = candidate ? drawnLinks(papers.links ?? []) : [];
+  const links = candidate ? drawnLinks(papers.links ?? [], wheel) : [];
   const width = Math.max(narrowest, options.width ?? usualWidth);
   const { ring, centreX } = fitRing(width, wheel);
   const centreY = ring + 46;

@@ -37,7 +37,8 @@ test('the wheel is a named group with a description, and each mark an image that
 test('one mark takes the tab stop, and the arrow keys walk through all, inks before links', async () => {
   const wheel = await show('qw-wheel', pair);
   const heard = listen(wheel);
-  expect(chartMarks(wheel).filter((m) => m.getAttribute('tabindex') === '0')).toHaveLength(1);
+  const stops = chartMarks(wheel).filter((m) => m.getAttribute('tabindex') === '0');
+  expect(stops.map((m) => m.getAttribute('aria-label')!.slice(0, 9))).toEqual(['Cream (A)']);
   markThatSays(wheel, 'Cream (A)').focus();
   for (let i = 0; i < 15; i += 1) {
     press(chartRoot(wheel), 'ArrowRight');

@@ -119,13 +119,21 @@ test('no two marks cover each other, however close the inks', () => {
 
 test('of many links each ink keeps its closest of a kind', () => {
   const far = { ...links[2]!, candidateInk: 'd', deltaE00: 4.9 };
-  expect(drawnLinks([...links, far]).map((l) => l.anchorInk + l.candidateInk)).toEqual([
+  expect(drawnLinks([...links, far], 'eye').map((l) => l.anchorInk + l.candidateInk)).toEqual([
     'Aa',
     'Bd',
     'Db',
     'Cc',
     'Cb',
   ]);
+});
+
+test("an opposite of the painter's wheel alone is not drawn on the eye's", () => {
+  const only = links.map((link) =>
+    link.kind === 'opposite' ? { ...link, wheels: ['painter' as const] } : link,
+  );
+  expect(drawnLinks(only, 'eye').some((link) => link.kind === 'opposite')).toBe(false);
+  expect(drawnLinks(only, 'painter').some((link) => link.kind === 'opposite')).toBe(true);
 });
 
 test('other candidates are outlines without a fill, named in words', () => {
