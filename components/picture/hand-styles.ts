@@ -10,13 +10,13 @@ export const handStyles = css`
   }
   .ink {
     display: grid;
-    grid-template-columns: 44px 1.4em minmax(0, 1fr) auto;
+    grid-template-columns: 52px 1.4em minmax(0, 1fr) auto;
     align-items: center;
     gap: 12px;
     padding: 7px 0;
   }
   li.ink {
-    grid-template-columns: 44px minmax(0, 1fr) auto;
+    grid-template-columns: 52px minmax(0, 1fr) auto;
   }
   .ink b {
     font: 600 15px/1 var(--qw-sans);

@@ -37,7 +37,8 @@ export function fromUnit(value: number, unit: LengthUnit): number {
 }
 
 function inches(width: number, height: number): SizeMm {
-  return { width: width * mmPerInch, height: height * mmPerInch };
+  // In tenths, so that twelve inches are 304.8 and not a bit less.
+  return { width: (width * 254) / 10, height: (height * 254) / 10 };
 }
 
 /** Within a millimetre: a stored 305 and 304.8 are one size. */

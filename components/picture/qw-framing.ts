@@ -1,10 +1,11 @@
-import { css, html, nothing, svg } from 'lit';
+import { html, nothing, svg } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { Frame } from '../../src/sheet/model.ts';
 import { controls } from '../support/controls.ts';
 import { emit } from '../support/emit.ts';
 import { follow } from './drag.ts';
 import { boxStyle, type Corner, cornerOf, corners, gridPath, least, withCorner } from './frame-corners.ts';
+import { framingStyles } from './framing-styles.ts';
 import { PictureStage } from './picture-stage.ts';
 import { frameBetween, frameMoved, nudged, percent, placeWords, spotAt } from './spots.ts';
 import { stageStyles } from './stage-styles.ts';
@@ -25,7 +26,7 @@ const tapped = 0.2;
  */
 @customElement('qw-framing')
 export class QwFraming extends PictureStage {
-  static override styles = [controls, stageStyles, framingStyles()];
+  static override styles = [controls, stageStyles, framingStyles];
 
   @property({ attribute: false }) frame: Frame | null = null;
   /** Frames to pick from, with what to call each. */
@@ -34,13 +35,17 @@ export class QwFraming extends PictureStage {
   @property() what = 'the frame';
   /** Columns and rows drawn inside the frame, for a chart of patches. */
   @property({ attribute: false }) grid: readonly [columns: number, rows: number] | null = null;
+  /** Darkens what lies outside the frame. */
+  @property({ type: Boolean }) veiled = false;
   @state() private drawing: Frame | null = null;
+  private touched = false;
 
   override render() {
     const frame = this.drawing ?? this.frame;
     return this.stage(
       html`<div class="ground" @pointerdown=${this.draw} @click=${this.tap}></div>
-        ${this.offers.map((offer) => this.offer(offer))} ${frame ? this.laid(frame) : nothing}`,
+        ${frame ? this.outline(frame) : nothing} ${this.offers.map((offer) => this.offer(offer))}
+        ${frame ? this.handles(frame) : nothing}`,
       `Picture of ${this.name}`,
     );
   }
@@ -49,14 +54,19 @@ export class QwFraming extends PictureStage {
     return html`<button class="offer" aria-label=${`Take ${name}`} title=${name} style=${boxStyle(frame)} @click=${() => this.lay(frame)}></button>`;
   }
 
-  private laid(frame: Frame) {
+  private outline(frame: Frame) {
     const { x, y, width, height } = frame;
     const d = `M${x * 100} ${y * 100}h${width * 100}v${height * 100}h${-width * 100}Z`;
     return html`<svg class="over" viewBox="0 0 100 100" preserveAspectRatio="none" aria-hidden="true">
-        ${svg`<path class="veil" d="M0 0H100V100H0Z${d}" /><path class="edge under" d=${d} /><path class="edge upper" d=${d} />
+        ${this.veiled ? svg`<path class="veil" d="M0 0H100V100H0Z${d}" />` : nothing}
+        ${svg`<path class="edge under" d=${d} /><path class="edge upper" d=${d} />
         ${this.grid ? svg`<path class="edge upper thin" d=${gridPath(frame, this.grid)} />` : nothing}`}
-      </svg>
-      <span
+      </svg>`;
+  }
+
+  private handles(frame: Frame) {
+    const { x, y, width, height } = frame;
+    return html`<span
         class="inside"
         role="slider"
         tabindex="0"
@@ -72,7 +82,7 @@ export class QwFraming extends PictureStage {
       ${corners.map((corner) => {
         const spot = cornerOf(frame, corner);
         return html`<span
-          class="handle"
+          class="handle ${corner.right ? 'right' : 'left'} ${corner.bottom ? 'bottom' : 'top'}"
           role="slider"
           tabindex="0"
           aria-label=${`Corner at the ${corner.words} of ${this.what}`}
@@ -90,7 +100,9 @@ export class QwFraming extends PictureStage {
 
   /** Mouse and pen draw; a finger taps, so that the page can still be scrolled by the picture. */
   private draw(event: PointerEvent): void {
-    if (event.button !== 0 || event.pointerType === 'touch') return;
+    // A click of some browsers does not say what clicked.
+    this.touched = event.pointerType === 'touch';
+    if (event.button !== 0 || this.touched) return;
     const box = this.stageBox.getBoundingClientRect();
     const start = spotAt(event, box);
     follow(
@@ -108,8 +120,8 @@ export class QwFraming extends PictureStage {
     );
   }
 
-  private tap(event: PointerEvent): void {
-    if (event.pointerType !== 'touch') return;
+  private tap(event: MouseEvent): void {
+    if (!this.touched) return;
     const { x, y } = spotAt(event, this.stageBox.getBoundingClientRect());
     const width = this.frame?.width ?? tapped;
     const height = this.frame?.height ?? Math.min(1, tapped * this.ratio);
@@ -162,44 +174,6 @@ export class QwFraming extends PictureStage {
   private lookAway(): void {
     this.looking = null;
   }
-}
-
-function framingStyles() {
-  return css`
-    .ground {
-      position: absolute;
-      inset: 0;
-      cursor: crosshair;
-      touch-action: pan-y pinch-zoom;
-    }
-    .inside {
-      position: absolute;
-      touch-action: none;
-      cursor: move;
-    }
-    .inside:focus-visible {
-      outline: 3px solid oklch(0 0 0);
-      outline-offset: 3px;
-      box-shadow: 0 0 0 3px oklch(1 0 0);
-    }
-    .offer {
-      position: absolute;
-      border: 2px dashed oklch(1 0 0);
-      outline: 1.5px dashed oklch(0 0 0 / 0.8);
-      outline-offset: 0;
-      min-width: 24px;
-      min-height: 24px;
-    }
-    .offer:hover {
-      background: oklch(1 0 0 / 0.25);
-    }
-    .offer:focus-visible {
-      outline: 3px solid oklch(0 0 0);
-    }
-    .edge.thin {
-      stroke-width: 1px;
-    }
-  `;
 }
 
 declare global {

@@ -89,7 +89,7 @@ export class QwInkHand extends QwElement {
         </button>
         ${this.hasPicture ? html`<button class="slip" @click=${() => this.wish('move-spot', ink)}>Read it from another spot</button>` : nothing}
         <button class="slip" @click=${() => this.send({ kind: 'split', ink: ink.id })}>Split it in two</button>
-        ${this.hasPicture ? html`<button class="slip" @click=${() => this.wish('split', ink)}>Split it by a spot</button>` : nothing}
+        ${this.hasPicture ? html`<button class="slip" @click=${() => this.wish('split', ink)}>Split it by tapping</button>` : nothing}
       </div>
       ${this.base ? nothing : this.away(ink)}`;
   }

@@ -83,7 +83,7 @@ export class QwInksByHand extends QwElement {
         <button
           class="word"
           aria-expanded=${open}
-          aria-label=${`Correct ${ink.id}, ${inkWords(ink)}`}
+          aria-label=${`${open ? 'Close' : 'Correct'} ${ink.id}, ${inkWords(ink)}`}
           @click=${() => this.toggle(ink.id)}
         >
           <span>${open ? 'Close' : 'Correct'}</span>
@@ -112,7 +112,7 @@ export class QwInksByHand extends QwElement {
             html`<li class="ink">
               <span class="swatch" style="background:${ink.hex}"></span>
               <span class="words">${inkWords(ink)}<small>${reasons.find(({ value }) => value === reason)?.label}</small></span>
-              <button class="word" aria-label=${`Take ${inkWords(ink)} back`} @click=${() => this.send({ kind: 'keep', ink: ink.id })}>
+              <button class="word" aria-label=${`Take it back: ${inkWords(ink)}`} @click=${() => this.send({ kind: 'keep', ink: ink.id })}>
                 <span>Take it back</span>
               </button>
             </li>`,
@@ -147,7 +147,9 @@ export class QwInksByHand extends QwElement {
       <label
         ><span>Finish</span
         ><select class="field" id="finish">
-          ${specialFinishes.map(({ value, label }) => html`<option value=${value}>${label}</option>`)}
+          ${specialFinishes.map(
+            ({ value, label }, i) => html`<option value=${value} ?selected=${i === 0}>${label}</option>`,
+          )}
           <option value="">an ordinary ink</option>
         </select></label
       >

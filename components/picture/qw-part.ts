@@ -66,6 +66,7 @@ export class QwPart extends QwElement {
         .frame=${this.frame}
         .offers=${offers}
         what="the part"
+        veiled
         @qw-frame=${this.onFrame}
       ></qw-framing>
       <p class="says" role="status">${this.frame ? sizeWords(this.sizeOf(this.frame)) : 'No part is marked yet.'}</p>

@@ -50,12 +50,12 @@ export class QwStraighten extends PictureStage {
     const sound = makesSheet(now);
     return html`${this.note ? html`<p class="says">${this.note}</p>` : nothing}
       ${this.stage(this.over(now), `Photograph of ${this.name}`)}
-      <p class="says" role="status">
-        ${sound ? '' : 'These corners cross or lie on one line. Put each handle on its own corner of the sheet.'}
-      </p>
       <p class="hint">
         Put each handle on a corner of the sheet. With a keyboard: Tab to a corner, arrow keys to move it, Shift for
         larger steps.
+      </p>
+      <p class="says" role="status">
+        ${sound ? '' : 'These corners cross or lie on one line. Put each handle on its own corner of the sheet.'}
       </p>
       <div class="fields">
         <qw-size .sizeMm=${this.sizeMm} @qw-size=${this.onSize}></qw-size>

@@ -110,8 +110,8 @@ const grades: readonly { readonly value: WeightGrade; readonly label: string }[]
 
 const hints: Readonly<Record<GivenWeight['by'], string>> = {
   gsm: '',
-  pounds: 'Pounds mean nothing without their grade: the same number is a different paper in each',
-  scales: 'Lay one whole sheet on the scales; the size above says how large it is',
+  pounds: 'Pounds mean nothing without their grade: the same number is a different paper in each.',
+  scales: 'Lay one whole sheet on the scales; the size above says how large it is.',
 };
 
 declare global {

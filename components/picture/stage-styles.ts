@@ -124,7 +124,6 @@ export const toolStyles = css`
     font: 14.5px/1.4 var(--qw-sans);
   }
   .says {
-    min-height: 1.4em;
     font: 14.5px/1.4 var(--qw-sans);
     font-variant-numeric: tabular-nums;
   }
@@ -177,9 +176,11 @@ export const toolStyles = css`
   }
   .swatch {
     display: inline-block;
-    width: 44px;
+    flex: none;
+    width: 52px;
     height: 44px;
-    border: 1px solid var(--qw-hair);
+    border: solid var(--qw-mat);
+    border-width: 7px 9px;
     vertical-align: middle;
   }
 `;

@@ -60,7 +60,7 @@ function colourAt({ x, y }: Spot): KnownColour {
   return known(`#${((r << 16) | (g << 8) | b).toString(16).padStart(6, '0')}`);
 }
 
-const says = 'No card in the picture: the light is unknown.';
+const says = 'Light corrected by the card in the picture.';
 place('qw-straighten', {
   picture: photo,
   name,
