@@ -81,7 +81,7 @@ export class QwApp extends QwElement implements AppHost {
           <span>Drawer</span>
         </button>
       </header>
-      <div class="side">
+      <section class="side" aria-label="This notebook">
         <h1>Quirewise</h1>
         <qw-title
           plain
@@ -96,7 +96,7 @@ export class QwApp extends QwElement implements AppHost {
           .current=${leaf?.id ?? ''}
         ></qw-leaves>
         <qw-upkeep .value=${upkeepOf(book)}></qw-upkeep>
-      </div>
+      </section>
       <main tabindex="-1" ?inert=${this.opened !== null && this.isNarrow()}>
         ${
           book.isDemo

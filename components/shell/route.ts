@@ -38,6 +38,8 @@ export class Route implements ReactiveController {
     if (silently) history.replaceState(null, '', hash);
     else location.hash = hash;
     this.place = { at: 'leaf', id: leafId };
+    // At once: the browser tells of the new address only later, and what happens meanwhile must not turn back.
+    if (!silently) this.turned(this.place);
     this.host.requestUpdate();
   }
 

@@ -35,7 +35,7 @@ export async function readerAt(url: string, options: ReaderOptions = {}): Promis
   page.on('console', (message) => message.type() === 'error' && errors.push(message.text()));
   context.on('request', (request) => requests.push(request.url()));
   await page.goto(url);
-  await page.locator('qw-leaves').waitFor();
+  await page.locator('qw-leaves').waitFor({ state: 'attached' });
   return { page, context, errors, requests, close: () => context.close() };
 }
 
