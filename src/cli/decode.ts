@@ -1,6 +1,6 @@
 import { readFile } from 'node:fs/promises';
 import { resolve } from 'node:path';
-import sharp from 'sharp';
+import sharp, { type Sharp } from 'sharp';
 import type { PixelImage } from '../sheet/model.ts';
 import { Trouble } from './trouble.ts';
 
@@ -26,29 +26,58 @@ const mostPixels = 200e6;
  */
 export async function decode(file: string, folder: string): Promise<Decoded> {
   const bytes = await bytesOf(file, folder);
-  const { width, height } = await sizeOf(bytes, file);
-  const scale = Math.min(1, Math.sqrt(keptPixels / (width * height)));
+  const found = await foundIn(bytes, file);
+  const scale = Math.min(1, Math.sqrt(keptPixels / (found.width * found.height)));
   try {
-    let picture = sharp(bytes, { failOn: 'error', limitInputPixels: mostPixels }).autoOrient();
-    if (scale < 1) {
-      picture = picture
-        .pipelineColourspace('scrgb')
-        .resize(Math.round(width * scale), Math.round(height * scale), { fit: 'fill', kernel: 'linear' });
-    }
-    const { data, info } = await picture
-      .toColourspace('srgb')
-      .ensureAlpha()
-      .raw({ depth: 'uchar' })
-      .toBuffer({ resolveWithObject: true });
+    const whole = await inSrgb(bytes, found);
+    const { data, info } = scale < 1 ? await reduced(whole, scale) : whole;
     const image = {
       data: new Uint8ClampedArray(data.buffer, data.byteOffset, data.byteLength),
       width: info.width,
       height: info.height,
     };
-    return { image, scale: image.width / width, width, height };
+    return { image, scale: image.width / found.width, width: found.width, height: found.height };
   } catch {
     throw new Trouble(`${file} is damaged or cut short, and could not be opened as a picture.`);
   }
+}
+
+/** What a file says of itself before it is opened; the size is that of the picture upright. */
+interface Found {
+  readonly width: number;
+  readonly height: number;
+  /** True where 16 bits a channel come with a profile. */
+  readonly deepWithProfile: boolean;
+}
+
+/** RGBA, 8 bits. */
+interface Pixels {
+  readonly data: Buffer;
+  readonly info: { readonly width: number; readonly height: number };
+}
+
+function inSrgb(bytes: Buffer, { deepWithProfile }: Found): Promise<Pixels> {
+  const picture = sharp(bytes, { failOn: 'error', limitInputPixels: mostPixels }).autoOrient();
+  // sharp brings 8 bits with a profile to sRGB by itself, but 16 bits only as far as Display P3.
+  return pixelsOf(deepWithProfile ? picture.withIccProfile('srgb') : picture);
+}
+
+/** A smaller picture, averaged in linear light. Apart from `inSrgb`: sharp gives black where a profile meets linear light. */
+function reduced({ data, info: { width, height } }: Pixels, scale: number): Promise<Pixels> {
+  const raw = { width, height, channels: 4 } as const;
+  return pixelsOf(
+    sharp(data, { raw, limitInputPixels: mostPixels })
+      .pipelineColourspace('scrgb')
+      .resize(Math.round(width * scale), Math.round(height * scale), { fit: 'fill', kernel: 'linear' }),
+  );
+}
+
+function pixelsOf(picture: Sharp): Promise<Pixels> {
+  return picture
+    .toColourspace('srgb')
+    .ensureAlpha()
+    .raw({ depth: 'uchar' })
+    .toBuffer({ resolveWithObject: true });
 }
 
 async function bytesOf(file: string, folder: string): Promise<Buffer> {
@@ -61,8 +90,10 @@ async function bytesOf(file: string, folder: string): Promise<Buffer> {
   return bytes;
 }
 
-async function sizeOf(bytes: Buffer, file: string): Promise<{ width: number; height: number }> {
-  const { format, compression, ...rest } = await sharp(bytes, { limitInputPixels: false })
+async function foundIn(bytes: Buffer, file: string): Promise<Found> {
+  const { format, compression, depth, hasProfile, autoOrient } = await sharp(bytes, {
+    limitInputPixels: false,
+  })
     .metadata()
     .catch(() => {
       throw new Trouble(`${file} is not a picture that can be opened here: PNG, JPEG, WebP, TIFF or AVIF.`);
@@ -73,12 +104,12 @@ async function sizeOf(bytes: Buffer, file: string): Promise<{ width: number; hei
     throw new Trouble(
       `${file} is ${format?.toUpperCase()}, and only PNG, JPEG, WebP, TIFF and AVIF are opened here.`,
     );
-  const { width, height } = rest.autoOrient;
+  const { width, height } = autoOrient;
   if (width * height > mostPixels) {
     const megapixels = Math.round((width * height) / 1e6);
     throw new Trouble(
       `${file} has ${megapixels} million pixels, and at most ${mostPixels / 1e6} million are read.`,
     );
   }
-  return { width, height };
+  return { width, height, deepWithProfile: depth === 'ushort' && hasProfile === true };
 }

@@ -66,6 +66,40 @@ describe('opening a picture in the terminal', () => {
     near(at(await decode(put('p3.png', p3), folder), 5, 12), [226, 111, 87, 255], 2);
   });
 
+  it.each([
+    ['16 bits with a profile', 40, 'png', true],
+    ['a large picture with a profile', 4500, 'png', false],
+    ['a large photograph with a profile, lying on its side', 4500, 'jpeg', false],
+  ] as const)('brings %s to sRGB', async (what, width, format, deep) => {
+    let picture = halves()
+      .resize(width, (width * 3) / 5, { kernel: 'nearest' })
+      .withIccProfile('p3');
+    if (deep) picture = picture.toColourspace('rgb16');
+    if (format === 'jpeg') picture = picture.withMetadata({ orientation: 3, icc: 'p3' });
+    const bytes = await picture
+      .toFormat(format, format === 'png' ? { compressionLevel: 1 } : { quality: 95 })
+      .toBuffer();
+    const opened = await decode(put(`${what.replaceAll(/\W+/g, '-')}.${format}`, bytes), folder);
+    const { width: across, height: down } = opened.image;
+    const [coral, navy] = [
+      at(opened, Math.floor(across / 8), down >> 1),
+      at(opened, across - Math.floor(across / 8), down >> 1),
+    ];
+    near(format === 'jpeg' ? navy : coral, [226, 111, 87, 255], 3);
+    near(format === 'jpeg' ? coral : navy, [34, 53, 90, 255], 3);
+  });
+
+  it('opens a picture in printing inks as colours near those that were printed', async () => {
+    const bytes = await halves()
+      .toColourspace('cmyk')
+      .jpeg({ quality: 95, chromaSubsampling: '4:4:4' })
+      .toBuffer();
+    const opened = await decode(put('inks.jpg', bytes), folder);
+    // Printing inks reach less far than a screen, and the way there and back is not exact.
+    near(at(opened, 5, 12), [226, 111, 87, 255], 30);
+    near(at(opened, 34, 12), [34, 53, 90, 255], 30);
+  });
+
   it('keeps what shows through', async () => {
     const half = await sharp({
       create: { width: 8, height: 8, channels: 4, background: { r: 200, g: 40, b: 40, alpha: 0.5 } },
@@ -85,7 +119,7 @@ describe('opening a picture in the terminal', () => {
 
   it('reduces a large picture in linear light, and says by how much', async () => {
     // One-pixel checks of black and white: half the light of white is 188 in sRGB (IEC 61966-2-1).
-    const [width, height] = [5200, 4000];
+    const [width, height] = [4200, 3000];
     const data = Buffer.alloc(width * height);
     for (let y = 0; y < height; y += 1)
       for (let x = 0; x < width; x += 1) data[y * width + x] = (x + y) % 2 ? 255 : 0;
