@@ -1,5 +1,5 @@
 import type { Oklch, Rgb } from './model.ts';
-import { encodedFromLinear, hexFromRgb } from './spaces.ts';
+import { encodedFromLinear, hexFromRgb, noHueBelowChroma } from './spaces.ts';
 
 /** A colour made drawable: sRGB inside 0–1, its hex, and whether chroma had to be given up for it. */
 export interface Mapped {
@@ -16,6 +16,9 @@ function slackAt(l: number): number {
   return Math.min(1e-4, 1e-3 * l * l * l);
 }
 
+/** Lightness beyond 0–1 that is rounding and no colour of its own: white comes out of its conversion at 1 + 2e-16. */
+const rounding = 1e-9;
+
 /**
  * The colour with the most chroma, up to the one asked for, that sRGB holds at this lightness and hue.
  * Along one hue and lightness each linear channel is a cubic in chroma. Its crossings of 0 and 1 are bracketed
@@ -27,8 +30,8 @@ function slackAt(l: number): number {
  */
 export function mapToSrgb(oklch: Oklch): Mapped {
   const { l, c } = oklch;
-  if (!(l > 0)) return done(0, 0, 0, l < 0 || c > 0);
-  if (l >= 1) return done(1, 1, 1, l > 1 || c > 0);
+  if (!(l > 0)) return done(0, 0, 0, l < -rounding || c > noHueBelowChroma);
+  if (l >= 1) return done(1, 1, 1, l > 1 + rounding || c > noHueBelowChroma);
   const ray = rayOf(oklch);
   if (inside(ray, c)) return finish(ray, c, false);
   const reach = lastInside(ray, c);

@@ -37,6 +37,11 @@ describe('mapping into sRGB', () => {
     }
   });
 
+  test.each(['#ffffff', '#000000', '#ff0000', '#00ff00', '#0000ff', '#ffff00', '#ff00ff', '#00ffff'])(
+    'leaves the corner %s as it is',
+    (hex) => expect(mapToSrgb(oklchFromHex(hex))).toMatchObject({ hex, mapped: false }),
+  );
+
   test('says when chroma was given up', () => {
     expect(mapToSrgb({ l: 0.7, c: 0.35, h: 150 }).mapped).toBe(true);
     expect(isInSrgb({ l: 0.7, c: 0.35, h: 150 })).toBe(false);
