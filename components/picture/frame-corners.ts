@@ -36,6 +36,11 @@ export function boxStyle({ x, y, width, height }: Frame): string {
   return `left:${x * 100}%;top:${y * 100}%;width:${width * 100}%;height:${height * 100}%`;
 }
 
+/** The outline of a frame, in a box of 100 × 100. */
+export function framePath({ x, y, width, height }: Frame): string {
+  return `M${x * 100} ${y * 100}h${width * 100}v${height * 100}h${-width * 100}Z`;
+}
+
 /** The lines that part a frame into columns and rows, in a box of 100 × 100. */
 export function gridPath({ x, y, width, height }: Frame, [columns, rows]: readonly [number, number]): string {
   const upright = Array.from(

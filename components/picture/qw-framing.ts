@@ -4,7 +4,16 @@ import type { Frame } from '../../src/sheet/model.ts';
 import { controls } from '../support/controls.ts';
 import { emit } from '../support/emit.ts';
 import { follow } from './drag.ts';
-import { boxStyle, type Corner, cornerOf, corners, gridPath, least, withCorner } from './frame-corners.ts';
+import {
+  boxStyle,
+  type Corner,
+  cornerOf,
+  corners,
+  framePath,
+  gridPath,
+  least,
+  withCorner,
+} from './frame-corners.ts';
 import { framingStyles } from './framing-styles.ts';
 import { PictureStage } from './picture-stage.ts';
 import { frameBetween, frameMoved, nudged, percent, placeWords, spotAt } from './spots.ts';
@@ -44,19 +53,32 @@ export class QwFraming extends PictureStage {
     const frame = this.drawing ?? this.frame;
     return this.stage(
       html`<div class="ground" @pointerdown=${this.draw} @click=${this.tap}></div>
-        ${frame ? this.outline(frame) : nothing} ${this.offers.map((offer) => this.offer(offer))}
+        ${frame ? this.outline(frame) : nothing} ${this.offered()}
         ${frame ? this.handles(frame) : nothing}`,
       `Picture of ${this.name}`,
     );
   }
 
-  private offer({ frame, name }: { frame: Frame; name: string }) {
-    return html`<button class="offer" aria-label=${`Take ${name}`} title=${name} style=${boxStyle(frame)} @click=${() => this.lay(frame)}></button>`;
+  private offered() {
+    if (this.offers.length === 0) return nothing;
+    const d = this.offers.map(({ frame }) => framePath(frame)).join('');
+    return html`<svg class="over" viewBox="0 0 100 100" preserveAspectRatio="none" aria-hidden="true">
+        ${svg`<path class="edge under" d=${d} /><path class="edge dashed" d=${d} />`}
+      </svg>
+      ${this.offers.map(
+        ({ frame, name }) =>
+          html`<button
+            class="offer"
+            aria-label=${`Take ${name}`}
+            title=${name}
+            style=${boxStyle(frame)}
+            @click=${() => this.lay(frame)}
+          ></button>`,
+      )}`;
   }
 
   private outline(frame: Frame) {
-    const { x, y, width, height } = frame;
-    const d = `M${x * 100} ${y * 100}h${width * 100}v${height * 100}h${-width * 100}Z`;
+    const d = framePath(frame);
     return html`<svg class="over" viewBox="0 0 100 100" preserveAspectRatio="none" aria-hidden="true">
         ${this.veiled ? svg`<path class="veil" d="M0 0H100V100H0Z${d}" />` : nothing}
         ${svg`<path class="edge under" d=${d} /><path class="edge upper" d=${d} />
