@@ -46,7 +46,7 @@ export function sheetFrom(kept: KeptSide, done: ReadDone, fileName: string): She
 export function studyFor(
   notebook: Notebook,
   leafId: string | null,
-  count: number,
+  files: readonly { readonly name: string }[],
   target: PictureTarget | undefined,
 ): { readonly edits: readonly Edit[]; readonly studyId: string | null } {
   if (target?.to === 'study') return { edits: [], studyId: target.studyId };
@@ -54,8 +54,8 @@ export function studyFor(
   const leaf = notebook.leaves.find((one) => one.id === leafId);
   if (target === undefined && leaf?.kind === 'study') return { edits: [], studyId: leaf.id };
   const hasStudy = notebook.leaves.some((one) => one.kind === 'study');
-  if (target === undefined && count === 1 && hasStudy) return { edits: [], studyId: null };
-  const study = emptyStudy(newId('leaf'));
+  if (target === undefined && files.length === 1 && hasStudy) return { edits: [], studyId: null };
+  const study = emptyStudy(newId('leaf'), titleOf(files.map((file) => nameFromFile(file.name))));
   return { edits: [{ do: 'add leaf', leaf: study }], studyId: study.id };
 }
 
@@ -70,6 +70,12 @@ export function ontoStudy(
   return as === 'anchor' || (as === null && study.anchor === null)
     ? [{ do: 'set anchor', leafId, anchor: held }]
     : [{ do: 'add candidate', leafId, candidate: held, show: study.candidates.length === 0 || as !== null }];
+}
+
+/** A study's first title: its papers' names. */
+function titleOf([first = 'A study', second, ...more]: readonly string[]): string {
+  if (second === undefined) return first;
+  return more.length === 0 ? `${first} with ${second}` : `${first} with ${more.length + 1} others`;
 }
 
 function sizeOf(width: number, height: number): SizeMm {

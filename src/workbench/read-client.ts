@@ -22,6 +22,8 @@ export interface ReadClient {
     request: Omit<ReadRequest, 'withPicture'> & { withPicture?: boolean },
     onProgress?: (progress: ReadProgress) => void,
   ): Promise<ReadResult>;
+  /** Starts the worker before it is needed: starting one takes the page some milliseconds. */
+  warm(): void;
   /** Stops a reading at once. Others go on. */
   cancel(id: string): void;
   close(): void;
@@ -97,6 +99,9 @@ export function startReadClient(make: WorkerMaker = makeReadWorker): ReadClient 
   }
 
   return {
+    warm() {
+      worker ??= start();
+    },
     read(request, onProgress) {
       const { id, bytes, options } = request;
       const whole = { id, bytes, options, withPicture: request.withPicture ?? true };

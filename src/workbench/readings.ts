@@ -73,6 +73,7 @@ export function startReadings({ holder, book, pictures, client, onPlaces }: Part
   async function addOne(id: string, file: File, place: Place, step: string): Promise<Held | null> {
     const result = await read(id, file.name, file, {}, true);
     if (result === null) return null;
+    for (const note of result.done.notes) holder.say('note', `“${file.name}”: ${note}`);
     const { kept, picture } = keptFrom(result.done, file.name);
     if (picture !== null) {
       onPlaces(picture.id, result);
@@ -93,7 +94,7 @@ export function startReadings({ holder, book, pictures, client, onPlaces }: Part
     async add(files, target) {
       if (files.length === 0) return [];
       const step = newId('step');
-      const { edits, studyId } = studyFor(book.notebook, holder.state.leafId, files.length, target);
+      const { edits, studyId } = studyFor(book.notebook, holder.state.leafId, files, target);
       let as = target?.to === 'study' ? target.as : null;
       const place: Place = (kept, result, name) => {
         if (target?.to === 'other side') {

@@ -33,6 +33,9 @@ export interface SessionOptions {
   readonly retryMs?: readonly number[];
 }
 
+/** Wait after opening before the reader is started, in ms, so that it is out of the way of the first page. */
+const warmAfterMs = 2_500;
+
 export const Session = {
   /**
    * Opens what was open last or, on first start, the demo. Never rejects: where the browser stores nothing, the
@@ -99,6 +102,7 @@ export const Session = {
     if (first !== null) book.start(first, settings.leafId);
     isStarting = false;
     if (last === null && first !== null) keeper.changed(first);
+    const warming = setTimeout(() => client.warm(), warmAfterMs);
     const housekeeping = startHousekeeping(shelf, () => book.notebook, keeper.hasOtherTabs);
 
     return {
@@ -179,6 +183,7 @@ export const Session = {
       dismiss: holder.dismiss,
       saveNow: keeper.flush,
       async close() {
+        clearTimeout(warming);
         housekeeping.stop();
         client.close();
         await keeper.close();

@@ -32,6 +32,8 @@ export interface ReadDone {
   /** Pixels of the picture at full size. */
   readonly fullWidth: number;
   readonly fullHeight: number;
+  /** What was done on the way, one plain sentence each; often none. */
+  readonly notes: readonly string[];
   readonly picture: EncodedPicture | null;
   readonly thumb: EncodedPicture | null;
 }

@@ -25,7 +25,7 @@ async function answer(request: ReadRequest): Promise<void> {
   try {
     tell('opening', 0.05);
     const decoded = await decodePicture(request.bytes);
-    const { image, canvas, opaque, fullWidth, fullHeight } = decoded;
+    const { image, canvas, opaque, fullWidth, fullHeight, notes } = decoded;
     const { width, height } = image;
     tell('reading', 0.4);
     const options: ReadOptions = scaledOptions(request.options, width / fullWidth);
@@ -38,7 +38,7 @@ async function answer(request: ReadRequest): Promise<void> {
     const thumb = await encode(pictureLimits.thumbSide);
     const handed = [places.labels.buffer, picture?.bytes, thumb?.bytes].filter((part) => part !== undefined);
     page.postMessage(
-      { id, kind: 'done', side, places, width, height, fullWidth, fullHeight, picture, thumb },
+      { id, kind: 'done', side, places, width, height, fullWidth, fullHeight, notes, picture, thumb },
       handed as Transferable[],
     );
   } catch (error) {

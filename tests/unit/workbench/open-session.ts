@@ -34,12 +34,14 @@ export function quickReader(): ReadClient {
         height: 200,
         fullWidth: 3000,
         fullHeight: 2000,
+        notes: [],
         picture,
         thumb: picture,
       };
       return { side, places, done };
     },
     cancel: (id) => waiting.get(id)?.(new ReadingCancelled('cancelled')),
+    warm: () => {},
     close: () => {},
   };
 }

@@ -136,7 +136,12 @@ describe('two pictures dropped on an empty notebook', () => {
     session.clear();
     const added = await session.addPictures([pictureFile('old-dots.png', 'b'), pictureFile('new.png')]);
     const [study] = studies(session);
-    expect(study).toMatchObject({ anchor: added[0], candidates: [added[1]], shown: 0 });
+    expect(study).toMatchObject({
+      title: 'Old dots with New',
+      anchor: added[0],
+      candidates: [added[1]],
+      shown: 0,
+    });
     expect(session.state.leafId).toBe(study?.id);
     expect(session.nameOf(added[0]!)).toBe('Old dots');
     expect(session.state.notebook.drawer.sheets[0]?.sizeMm).toEqual({ width: 305, height: 203 });
