@@ -65,6 +65,7 @@ export class QwDrawing extends LitElement {
     return html`<figure part="figure">
       <div class="scroll" part="scroll"><svg
         part="chart"
+        class=${lit.length > 0 ? 'some-lit' : ''}
         viewBox="0 0 ${drawing.width} ${drawing.height}"
         role="group"
         aria-label=${drawing.title}
@@ -228,6 +229,9 @@ function drawingStyles() {
     }
     .mark.link.quiet {
       opacity: 0.1;
+    }
+    .some-lit .leader {
+      opacity: 0;
     }
     .mark:focus-visible {
       outline: 2.5px solid var(--on-mat);
