@@ -3,7 +3,7 @@ import type { Wheel } from '../colour/model.ts';
 import { munsellHueSteps } from '../colour/munsell.ts';
 import { hueDistanceDeg } from '../colour/spaces.ts';
 import type { MeasuredInk, MeasuredSide } from './measured.ts';
-import { kindOf, type Meeting, missSizeOf, seenOf, sizeOf, strongOf, tintOf } from './meeting.ts';
+import { kindOf, type Meeting, missSizeOf, samenessOf, seenOf, sizeOf, strongOf, tintOf } from './meeting.ts';
 import type { Distance, Link } from './model.ts';
 import { linkLimits } from './thresholds.ts';
 
@@ -13,6 +13,8 @@ export interface Tied {
   readonly a: MeasuredInk;
   readonly b: MeasuredInk;
   readonly meeting: Meeting;
+  /** How much the two are one colour to the eye, 0–1. */
+  readonly same: number;
 }
 
 /** How every ink of one side (bases included) relates to every ink of the other: the anchor's order, then the candidate's. */
@@ -36,7 +38,7 @@ export function tiedOf(a: MeasuredInk, b: MeasuredInk, distance: Distance): Tied
     dV: b.munsellValue - a.munsellValue,
     ...(kind === 'opposite' ? { wheels: oppositeOn(a, b) } : {}),
   };
-  return { link, a, b, meeting };
+  return { link, a, b, meeting, same: samenessOf(meeting) };
 }
 
 /** True where both have a hue that counts: neither acts as a neutral. */

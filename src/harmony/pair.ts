@@ -10,6 +10,10 @@ export interface Pair {
   /** True where a neutral strip or mat lies between them. */
   readonly strip: boolean;
   readonly tied: readonly Tied[];
+  /** The links of each ink to the other side. */
+  readonly byInk: ReadonlyMap<MeasuredInk, readonly Tied[]>;
+  /** How strongly a colour repeats across the pair, 0–1. */
+  readonly repeated: number;
 }
 
 /** Holds two measured sides together. Papers with a strip between them lie apart. */
@@ -20,18 +24,14 @@ export function pairOf(
   strip = false,
 ): Pair {
   const at = strip ? 'apart' : distance;
-  return { anchor, candidate, distance: at, strip, tied: linksBetween(anchor, candidate, at) };
+  const tied = linksBetween(anchor, candidate, at);
+  const repeated = tied.reduce((most, { same }) => Math.max(most, same), 0);
+  return { anchor, candidate, distance: at, strip, tied, byInk: byInkOf(tied), repeated };
 }
 
 /** The links of one ink to the other side. */
 export function linksOf(pair: Pair, ink: MeasuredInk): readonly Tied[] {
-  const columns = pair.candidate.inks.length;
-  if (ink.of === 'anchor') {
-    const row = pair.anchor.inks.indexOf(ink);
-    return pair.tied.slice(row * columns, (row + 1) * columns);
-  }
-  const column = pair.candidate.inks.indexOf(ink);
-  return pair.anchor.inks.map((_, row) => pair.tied[row * columns + column]!);
+  return pair.byInk.get(ink)!;
 }
 
 /** The side an ink belongs to, and the one it is held against. */
@@ -39,4 +39,16 @@ export function sidesOf(pair: Pair, ink: MeasuredInk): { own: MeasuredSide; othe
   return ink.of === 'anchor'
     ? { own: pair.anchor, other: pair.candidate }
     : { own: pair.candidate, other: pair.anchor };
+}
+
+function byInkOf(tied: readonly Tied[]): Map<MeasuredInk, Tied[]> {
+  const found = new Map<MeasuredInk, Tied[]>();
+  for (const one of tied) {
+    for (const ink of [one.a, one.b]) {
+      const links = found.get(ink);
+      if (links) links.push(one);
+      else found.set(ink, [one]);
+    }
+  }
+  return found;
 }

@@ -1,7 +1,7 @@
 import type { Side } from '../sheet/model.ts';
 import { compare } from './compare.ts';
-import type { CompareOptions, Comparison, Ranked } from './model.ts';
-import { scorerOf } from './score.ts';
+import type { CompareOptions, Comparison, Ranked, Standing } from './model.ts';
+import { type Score, scorerOf } from './score.ts';
 import { takeSide } from './take-side.ts';
 import { verdictOrder } from './verdict.ts';
 
@@ -22,51 +22,27 @@ export function rank(
   const anchor = takeSide(anchorSide, 'anchor');
   const distance = options.distance ?? 'apart';
   const score = scorerOf(anchor, distance, options.strip ?? false);
-  const { length } = candidateSides;
-  const columns = {
-    verdict: new Uint8Array(length),
-    worst: new Float64Array(length),
-    answered: new Float64Array(length),
-    intrudes: new Float64Array(length),
-  };
-  for (let i = 0; i < length; i++) {
-    const found = score(wholeSide(candidateSides[i]!));
-    columns.verdict[i] = found.verdict;
-    columns.worst[i] = found.worst;
-    columns.answered[i] = found.answered;
-    columns.intrudes[i] = found.intrudes;
-  }
-  const order = new Uint32Array(length).map((_, i) => i).sort(byColumns(columns));
-  const places: Ranked[] = new Array(length);
-  order.forEach((index, place) => {
-    const ranked = lazily(
-      anchor,
-      candidateSides[index]!,
-      index,
-      verdictOrder[columns.verdict[index]!]!,
-      options,
-    );
-    if (place < readyPlaces) void ranked.reasons;
-    places[place] = ranked;
+  const places = candidateSides.map((side, index) => {
+    const found = score(wholeSide(side));
+    return new Place(index, anchor, side, found, options);
   });
-  return places;
+  places.sort(byStanding);
+  for (const place of (places as unknown as Ranked[]).slice(0, readyPlaces)) void place.reasons;
+  return places as unknown as Ranked[];
 }
 
-interface Columns {
-  readonly verdict: Uint8Array;
-  readonly worst: Float64Array;
-  readonly answered: Float64Array;
-  readonly intrudes: Float64Array;
+/** The order of two places: verdict, worst trouble, anchor answered, candidate intruding, order given. */
+export function byStanding(one: Placed, other: Placed): number {
+  return (
+    verdictOrder.indexOf(one.verdict) - verdictOrder.indexOf(other.verdict) ||
+    one.standing!.worst - other.standing!.worst ||
+    other.standing!.answered - one.standing!.answered ||
+    one.standing!.intrudes - other.standing!.intrudes ||
+    one.index - other.index
+  );
 }
 
-function byColumns({ verdict, worst, answered, intrudes }: Columns): (i: number, j: number) => number {
-  return (i, j) =>
-    verdict[i]! - verdict[j]! ||
-    worst[i]! - worst[j]! ||
-    answered[j]! - answered[i]! ||
-    intrudes[i]! - intrudes[j]! ||
-    i - j;
-}
+type Placed = Pick<Ranked, 'index' | 'verdict' | 'standing'>;
 
 /** A side read by the engine is whole already; one written by hand may not be. */
 function wholeSide(side: Side): Side {
@@ -78,40 +54,57 @@ function isWhole(ink: Side['base'] | Side['inks'][number]): boolean {
   return ink.oklch !== undefined && ink.share !== undefined;
 }
 
-function lazily(
-  anchor: Side,
-  side: Side,
-  index: number,
-  verdict: Comparison['verdict'],
-  options: CompareOptions,
-): Ranked {
-  let bare: Comparison | undefined;
-  let mended: Comparison['remedies'] | undefined;
-  const found = () => (bare ??= compare(anchor, side, { ...options, withoutRemedies: true }));
+/** One place of a ranking. What it is asked for it works out, once. */
+class Place {
+  readonly index: number;
+  readonly verdict: Comparison['verdict'];
+  readonly distance: Comparison['distance'];
+  readonly anchor: Side;
+  readonly standing: Standing;
+  readonly #side: Side;
+  readonly #options: CompareOptions;
+  #found: Comparison | undefined;
+  #remedies: Comparison['remedies'] | undefined;
+
+  constructor(index: number, anchor: Side, side: Side, score: Score, options: CompareOptions) {
+    this.index = index;
+    this.verdict = verdictOrder[score.verdict]!;
+    this.distance = options.strip ? 'apart' : (options.distance ?? 'apart');
+    this.anchor = anchor;
+    this.standing = { worst: score.worst, answered: score.answered, intrudes: score.intrudes };
+    this.#side = side;
+    this.#options = options;
+    for (const name of lazyNames) Object.defineProperty(this, name, lazyParts[name]);
+  }
+
+  static found(place: Place): Comparison {
+    place.#found ??= compare(place.anchor, place.#side, { ...place.#options, withoutRemedies: true });
+    return place.#found;
+  }
+
+  static remedies(place: Place): Comparison['remedies'] {
+    const { withoutRemedies } = place.#options;
+    place.#remedies ??= withoutRemedies ? [] : compare(place.anchor, place.#side, place.#options).remedies;
+    return place.#remedies;
+  }
+}
+
+/** Own and enumerable, so that a place spreads and serialises; shared, so that ten thousand places are cheap. */
+const lazyParts = {
+  candidate: part((place) => Place.found(place).candidate),
+  decision: part((place) => Place.found(place).decision),
+  links: part((place) => Place.found(place).links),
+  reasons: part((place) => Place.found(place).reasons),
+  remedies: part((place) => Place.remedies(place)),
+} as const;
+
+const lazyNames = ['candidate', 'decision', 'links', 'reasons', 'remedies'] as const;
+
+function part<T>(of: (place: Place) => T): PropertyDescriptor {
   return {
-    index,
-    verdict,
-    distance: options.strip ? 'apart' : (options.distance ?? 'apart'),
-    get anchor() {
-      return found().anchor;
-    },
-    get candidate() {
-      return found().candidate;
-    },
-    get decision() {
-      return found().decision;
-    },
-    get links() {
-      return found().links;
-    },
-    get reasons() {
-      return found().reasons;
-    },
-    get remedies() {
-      return (mended ??= options.withoutRemedies ? [] : compare(anchor, side, options).remedies);
-    },
-    get standing() {
-      return found().standing!;
+    enumerable: true,
+    get(this: Place) {
+      return of(this);
     },
   };
 }

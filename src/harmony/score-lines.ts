@@ -15,7 +15,7 @@ export const at = {
   width: colourAt.width + 6,
 } as const;
 
-/** A side as lines of numbers, base first. Reused from side to side: read it before the next is measured. */
+/** A side as lines of numbers, base first. */
 export interface Lines {
   data: Float64Array;
   count: number;
@@ -31,7 +31,7 @@ export interface Lines {
 /** Empty lines, to be filled by `linesOf`. */
 export function emptyLines(): Lines {
   return {
-    data: new Float64Array(16 * at.width),
+    data: new Float64Array(0),
     count: 0,
     presence: 0,
     quiet: true,
@@ -40,11 +40,23 @@ export function emptyLines(): Lines {
   };
 }
 
+/** The lines of a side, measured once for as long as the side lives. */
+export function keptLines(side: Side): Lines {
+  let lines = kept.get(side);
+  if (!lines) {
+    lines = linesOf(side, { ...emptyLines(), data: new Float64Array((side.inks.length + 1) * at.width) });
+    kept.set(side, lines);
+  }
+  return lines;
+}
+
+const kept = new WeakMap<Side, Lines>();
+
 /** Measures a side into lines. The side must be whole: every ink with its OKLCH colour and its share. */
 export function linesOf(side: Side, into: Lines): Lines {
   const inks = side.inks;
   into.count = inks.length + 1;
-  if (into.data.length < into.count * at.width) into.data = new Float64Array(into.count * at.width * 2);
+  if (into.data.length < into.count * at.width) into.data = new Float64Array(into.count * at.width);
   let sum = side.base.share;
   for (let i = 0; i < inks.length; i++) sum += inks[i]!.share;
   const { data } = into;

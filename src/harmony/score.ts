@@ -16,10 +16,10 @@ import {
 } from './meeting.ts';
 import type { Distance, LinkKind } from './model.ts';
 import { ramp } from './ramp.ts';
-import { at, emptyLines, type Lines, linesOf } from './score-lines.ts';
-import { inkLimits, linkLimits, ramps, troubleWeights } from './thresholds.ts';
+import { at, emptyLines, keptLines, type Lines } from './score-lines.ts';
+import { inkLimits, linkLimits, ramps, troubleWeights, verdictLimits } from './thresholds.ts';
 import { baseQuarrelWeight, brightMutedWeight } from './troubles.ts';
-import { ruleFor, verdictOfRule, verdictOrder } from './verdict.ts';
+import { ruleFor, verdictOfRule, verdictOrder, type Weighed } from './verdict.ts';
 import type { NearTie } from './weights.ts';
 
 /** What a ranking goes by, without a reason or a sentence. */
@@ -32,26 +32,31 @@ export interface Score {
 }
 
 /**
- * A judge of many sides against one anchor: the same rules as `compare`, by the same functions, on lines of numbers.
- * The score it returns is written over at the next call.
+ * A judge of many sides against one anchor: the same rules as `compare`, by the same functions, on lines of numbers,
+ * asking of each pair of inks no more than can matter. A test holds it to `compare`, bit for bit.
+ * The score it returns is written over at the next call. Sides must be whole: see `keptLines`.
  */
 export function scorerOf(anchor: Side, distance: Distance, strip: boolean): (candidate: Side) => Score {
-  const a = linesOf(anchor, emptyLines());
-  const b = emptyLines();
-  const table = new Table(a, strip ? 'apart' : distance, strip);
-  return (candidate) => table.score(linesOf(candidate, b));
+  const table = new Table(keptLines(anchor), strip ? 'apart' : distance, strip);
+  return (candidate) => table.score(keptLines(candidate));
 }
 
-/** The links of a pair as arrays, row by anchor ink, column by candidate ink; and what is made of them. */
+/** The links of a pair, row by anchor ink, column by candidate ink; and what is made of them. */
 class Table {
   private readonly a: Lines;
   private readonly limit: number;
   private readonly strip: boolean;
   private b: Lines = emptyLines();
-  private kinds: LinkKind[] = [];
-  private readonly meetings: Meeting[] = [];
+  private readonly kinds: LinkKind[] = [];
+  /** ΔE₀₀ by place, or Infinity where it is surely large. */
+  private far = new Float64Array(0);
+  /** By ink, the anchor's first: whether something answers it, how much of it is on the other sheet, and whether it repeats. */
+  private answeredInk = new Uint8Array(0);
+  private same = new Float64Array(0);
+  private repeats = new Uint8Array(0);
+  private readonly m: Meeting = emptyMeeting();
   private readonly result: Score = { verdict: 0, worst: 0, answered: 0, intrudes: 0 };
-  private readonly stranger: boolean[] = [];
+  private readonly weighed: { -readonly [K in keyof Weighed]: Weighed[K] };
   private repeated = 0;
   private tie = 0;
   private worst = 0;
@@ -61,56 +66,126 @@ class Table {
     this.a = anchor;
     this.limit = repeatLimit(distance);
     this.strip = strip;
+    this.weighed = { worst: 0, second: 0, quiet: false, tie: 0, near: () => this.near() };
   }
 
   score(candidate: Lines): Score {
     this.b = candidate;
     this.meet();
-    const quiet = this.a.quiet || this.b.quiet;
-    this.weigh(quiet);
-    const { worst, second, tie } = this;
-    const rule = ruleFor({ worst, second, quiet, tie, near: () => this.near() });
-    this.result.verdict = verdictOrder.indexOf(verdictOfRule[rule]);
-    this.result.worst = worst;
+    const { weighed } = this;
+    weighed.quiet = this.a.quiet || this.b.quiet;
+    this.weigh(weighed.quiet);
+    weighed.worst = this.worst;
+    weighed.second = this.second;
+    weighed.tie = this.tie;
+    this.result.verdict = verdictOrder.indexOf(verdictOfRule[ruleFor(weighed)]);
+    this.result.worst = this.worst;
     this.stand();
     return this.result;
   }
 
   /** Every ink of the anchor with every ink of the candidate. */
   private meet(): void {
-    const { a, b, limit, kinds, meetings } = this;
+    const { a, b, limit, kinds, m } = this;
+    this.room();
+    const { far, answeredInk, same, repeats } = this;
     let n = 0;
-    let tie = 0;
-    let repeated = 0;
+    this.tie = 0;
+    this.repeated = 0;
     for (let i = 0; i < a.count; i++) {
+      const o = i * at.width;
       for (let j = 0; j < b.count; j++, n++) {
-        const m = (meetings[n] ??= emptyMeeting());
-        fill(m, a.data, i * at.width, b.data, j * at.width);
-        const kind = kindOf(m, limit);
+        const p = j * at.width;
+        const kind = this.relate(a.data, o, b.data, p);
         kinds[n] = kind;
+        far[n] = m.deltaE00;
+        if (kind === 'unrelated' || (kind === 'near miss' && m.deltaE00 === Number.POSITIVE_INFINITY))
+          continue;
+        if (kind !== 'near miss') {
+          answeredInk[i] = 1;
+          answeredInk[a.count + j] = 1;
+        }
+        if (kind === 'repeat') {
+          repeats[i] = 1;
+          repeats[a.count + j] = 1;
+        }
         if (!m.chromatic) continue;
-        if (kind !== 'unrelated' && kind !== 'near miss') tie = Math.max(tie, tieOf(m, kind, limit));
-        if (m.deltaE00 < farDeltaE) repeated = Math.max(repeated, samenessOf(m));
+        const near = m.deltaE00 < farDeltaE;
+        // Beyond the limit a tie weighs no more than a tie: the rules ask only whether it is reached.
+        if (!near && this.tie >= verdictLimits.tie) continue;
+        weights(m, a.data, o, b.data, p);
+        if (kind !== 'near miss' && this.tie < verdictLimits.tie)
+          this.tie = Math.max(this.tie, tieOf(m, kind, limit));
+        if (near) this.note(i, a.count + j, samenessOf(m), same);
       }
     }
-    this.tie = tie;
-    this.repeated = repeated;
   }
 
-  /** The worst trouble and the second, as in `troubles.ts` and `counted`. */
+  /** The link of two inks; their ΔE₀₀ is left in the meeting, Infinity where it is too large to matter. */
+  private relate(a: Float64Array, i: number, b: Float64Array, j: number): LinkKind {
+    const { m } = this;
+    m.chromatic = a[i + at.neutral] === 0 && b[j + at.neutral] === 0;
+    if (m.chromatic) {
+      m.hueSteps = stepsApart(a[i + at.hue]!, b[j + at.hue]!);
+      // Two hues this far apart are no repeat, unless both are nearly grey.
+      const distinct =
+        m.hueSteps > linkLimits.neighbourToSteps &&
+        a[i + at.chroma]! >= tinted &&
+        b[j + at.chroma]! >= tinted;
+      m.deltaE00 = distinct ? Number.POSITIVE_INFINITY : differenceWithin(a, i, b, j, colourReach);
+      m.whites = false;
+      if (m.hueSteps <= linkLimits.nearMissToSteps)
+        m.valueSteps = Math.abs(b[j + at.value]! - a[i + at.value]!);
+      else if (m.hueSteps > linkLimits.neighbourToSteps) m.offSteps = offStepsOf(a, i, b, j);
+      return kindOf(m, this.limit);
+    }
+    const both = a[i + at.neutral] !== 0 && b[j + at.neutral] !== 0;
+    m.deltaE00 = differenceWithin(a, i, b, j, both ? farDeltaE : linkLimits.repeatApart);
+    if (m.deltaE00 === Number.POSITIVE_INFINITY) return 'unrelated';
+    m.whites =
+      lightNeutral(a, i) &&
+      lightNeutral(b, j) &&
+      Math.abs(b[j + at.b]! - a[i + at.b]!) > linkLimits.whitesDeltaB;
+    return kindOf(m, this.limit);
+  }
+
+  private note(one: number, other: number, sameness: number, same: Float64Array): void {
+    if (sameness > same[one]!) same[one] = sameness;
+    if (sameness > same[other]!) same[other] = sameness;
+    if (sameness > this.repeated) this.repeated = sameness;
+  }
+
+  private room(): void {
+    const inks = this.a.count + this.b.count;
+    const pairs = this.a.count * this.b.count;
+    if (this.far.length < pairs) this.far = new Float64Array(pairs * 2);
+    if (this.same.length < inks) {
+      this.answeredInk = new Uint8Array(inks * 2);
+      this.repeats = new Uint8Array(inks * 2);
+      this.same = new Float64Array(inks * 2);
+    } else {
+      this.answeredInk.fill(0);
+      this.repeats.fill(0);
+      this.same.fill(0);
+    }
+  }
+
+  /** The worst trouble and the second, as `troublesOf` and `counted` have them. */
   private weigh(quiet: boolean): void {
+    const { a, b, kinds } = this;
     this.worst = 0;
     this.second = 0;
-    let alone = 0;
-    for (let n = 0; n < this.a.count * this.b.count; n++) {
-      if (this.kinds[n] === 'near miss') this.count(this.nearMiss(n));
+    let n = 0;
+    for (let i = 0; i < a.count; i++) {
+      for (let j = 0; j < b.count; j++, n++) if (kinds[n] === 'near miss') this.count(this.nearMiss(i, j, n));
     }
+    let alone = 0;
     if (!quiet) {
-      for (let i = 0; i < this.a.count; i++) alone = Math.max(alone, this.stray(i, true));
-      for (let j = 0; j < this.b.count; j++) alone = Math.max(alone, this.stray(j, false));
-      this.count(brightMutedWeight(this.b.chroma - this.a.chroma, this.b.saturation - this.a.saturation));
-    } else {
-      this.markStrangers();
+      for (let i = 0; i < a.count; i++)
+        if (!this.answeredInk[i]) alone = Math.max(alone, this.stray(i, true));
+      for (let j = 0; j < b.count; j++)
+        if (!this.answeredInk[a.count + j]) alone = Math.max(alone, this.stray(j, false));
+      this.count(brightMutedWeight(b.chroma - a.chroma, b.saturation - a.saturation));
     }
     this.count(this.baseQuarrel());
     // An ink alone whose near miss is counted is no second trouble, but may be the worst.
@@ -124,57 +199,39 @@ class Table {
     } else if (weight > this.second) this.second = weight;
   }
 
-  private nearMiss(n: number): number {
-    const { a, b, meetings } = this;
-    const m = meetings[n]!;
-    const i = Math.floor(n / b.count);
-    const j = n - i * b.count;
-    if (i === 0 && j === 0 && lightNeutral(a.data, 0)) return 0;
+  private nearMiss(i: number, j: number, n: number): number {
+    const { a, m, same, repeats } = this;
+    if (n === 0 && lightNeutral(a.data, 0)) return 0;
+    this.again(i, j, n);
     const weight = nearMissOf(m, this.limit);
     if (weight === 0) return 0;
+    const [one, other] = [i, a.count + j];
+    const answered = m.chromatic
+      ? Math.max(same[one]!, same[other]!)
+      : Math.max(repeats[one]!, repeats[other]!);
     const behind = this.strip ? troubleWeights.behindStrip.nearMiss : 1;
-    return weight * (1 - this.answered(i, j, m.chromatic)) * behind;
+    return weight * (1 - answered) * behind;
   }
 
-  private answered(i: number, j: number, chromatic: boolean): number {
-    const { a, b } = this;
-    let most = 0;
-    for (let k = 0; k < b.count; k++) most = Math.max(most, this.same(i * b.count + k, chromatic));
-    for (let k = 0; k < a.count; k++) most = Math.max(most, this.same(k * b.count + j, chromatic));
-    return most;
-  }
-
-  private same(n: number, chromatic: boolean): number {
-    if (chromatic) return samenessOf(this.meetings[n]!);
-    return this.kinds[n] === 'repeat' ? 1 : 0;
-  }
-
-  /** Weight of an ink as a stray that has no near miss; strays with one are kept for `worst` alone. */
-  private stray(at0: number, ofAnchor: boolean): number {
-    const { a, b, kinds, meetings } = this;
+  /** Weight of an ink that nothing answers, if it is a stray: returned where it has a near miss, else counted. */
+  private stray(place: number, ofAnchor: boolean): number {
+    const { a, b, kinds, m } = this;
     const own = ofAnchor ? a : b;
     const other = ofAnchor ? b : a;
-    const o = at0 * at.width;
-    let away = Number.POSITIVE_INFINITY;
-    let misses = false;
-    let alone = true;
-    for (let k = 0; k < other.count; k++) {
-      const n = ofAnchor ? at0 * b.count + k : k * b.count + at0;
-      const kind = kinds[n]!;
-      if (kind !== 'unrelated' && kind !== 'near miss') {
-        alone = false;
-        break;
-      }
-      const m = meetings[n]!;
-      if (kind === 'near miss' && m.chromatic) misses = true;
-      away = Math.min(away, stepsFromAnswerOf(m, kind, this.limit));
-    }
-    this.stranger[ofAnchor ? at0 : a.count + at0] = alone;
+    const o = place * at.width;
     const chroma = own.data[o + at.chroma]!;
     const share = own.data[o + at.share]!;
-    const strong =
-      own.data[o + at.neutral] === 0 && chroma >= inkLimits.strayChroma && share >= inkLimits.strayShare;
-    if (!alone || !strong) return 0;
+    if (own.data[o + at.neutral] !== 0 || chroma < inkLimits.strayChroma || share < inkLimits.strayShare)
+      return 0;
+    let away = Number.POSITIVE_INFINITY;
+    let misses = false;
+    for (let k = 0; k < other.count; k++) {
+      const n = ofAnchor ? place * b.count + k : k * b.count + place;
+      if (ofAnchor) this.again(place, k, n);
+      else this.again(k, place, n);
+      if (kinds[n] === 'near miss' && m.chromatic) misses = true;
+      away = Math.min(away, stepsFromAnswerOf(m, kinds[n]!, this.limit));
+    }
     const weight =
       vividOf(chroma) *
       own.data[o + at.counts]! *
@@ -188,52 +245,53 @@ class Table {
     return 0;
   }
 
-  private markStrangers(): void {
-    const { a, b, kinds } = this;
-    const related = (n: number) => kinds[n] !== 'unrelated' && kinds[n] !== 'near miss';
-    for (let i = 0; i < a.count; i++) {
-      let alone = true;
-      for (let j = 0; j < b.count && alone; j++) alone = !related(i * b.count + j);
-      this.stranger[i] = alone;
-    }
-    for (let j = 0; j < b.count; j++) {
-      let alone = true;
-      for (let i = 0; i < a.count && alone; i++) alone = !related(i * b.count + j);
-      this.stranger[a.count + j] = alone;
-    }
+  /** The meeting at a place, once more, with its weights. */
+  private again(i: number, j: number, n: number): void {
+    const { a, b, m } = this;
+    m.chromatic = a.data[i * at.width + at.neutral] === 0 && b.data[j * at.width + at.neutral] === 0;
+    m.deltaE00 = this.far[n]!;
+    if (m.chromatic) hues(m, a.data, i * at.width, b.data, j * at.width);
+    weights(m, a.data, i * at.width, b.data, j * at.width);
   }
 
   private baseQuarrel(): number {
     const { a, b } = this;
     if (!lightNeutral(a.data, 0) || !lightNeutral(b.data, 0)) return 0;
     const bare = a.count === 1 || b.count === 1;
-    return baseQuarrelWeight(b.data[at.b]! - a.data[at.b]!, this.meetings[0]!.deltaE00, bare, this.strip);
+    return baseQuarrelWeight(b.data[at.b]! - a.data[at.b]!, this.far[0]!, bare, this.strip);
   }
 
+  /** How near anything comes to tying; left early once no rule can ask for more. */
   private near(): NearTie {
+    const { a, b, m, limit } = this;
+    const enough = verdictLimits.nearTie;
     let any = 0;
     let same = 0;
-    for (let n = 0; n < this.a.count * this.b.count; n++) {
-      const m = this.meetings[n]!;
-      same = Math.max(same, nearSameOf(m, this.limit));
-      any = Math.max(any, nearKinOf(m, this.limit));
+    let n = 0;
+    for (let i = 0; i < a.count; i++) {
+      for (let j = 0; j < b.count; j++, n++) {
+        this.again(i, j, n);
+        same = Math.max(same, nearSameOf(m, limit));
+        any = Math.max(any, same, nearKinOf(m, limit));
+        if (any >= enough && (same >= enough || this.second < verdictLimits.serious)) return { any, same };
+      }
     }
-    return { any: Math.max(any, same), same };
+    return { any, same };
   }
 
   private stand(): void {
-    const { a, b, stranger, result } = this;
+    const { a, b, answeredInk, result } = this;
     let area = 0;
     let answered = 0;
     for (let i = a.count > 1 ? 1 : 0; i < a.count; i++) {
       const share = a.data[i * at.width + at.share]!;
       area += share;
-      if (!stranger[i]) answered += share;
+      if (answeredInk[i]) answered += share;
     }
     let intrudes = 0;
     for (let j = 0; j < b.count; j++) {
       const o = j * at.width;
-      if (stranger[a.count + j] && b.data[o + at.neutral] === 0) intrudes += b.data[o + at.share]!;
+      if (!answeredInk[a.count + j] && b.data[o + at.neutral] === 0) intrudes += b.data[o + at.share]!;
     }
     result.answered = area > 0 ? answered / area : 1;
     result.intrudes = intrudes;
@@ -242,44 +300,45 @@ class Table {
 
 function emptyMeeting(): Meeting {
   return {
-    deltaE00: 0,
-    hueSteps: 0,
-    valueSteps: 0,
-    offSteps: 0,
+    deltaE00: 0.5,
+    hueSteps: 0.5,
+    valueSteps: 0.5,
+    offSteps: 0.5,
     chromatic: false,
     whites: false,
-    size: 0,
-    missSize: 0,
-    seen: 0,
-    tint: 0,
-    strong: 0,
+    size: 0.5,
+    missSize: 0.5,
+    seen: 0.5,
+    tint: 0.5,
+    strong: 0.5,
   };
 }
 
-function fill(m: Meeting, a: Float64Array, i: number, b: Float64Array, j: number): void {
-  m.chromatic = a[i + at.neutral] === 0 && b[j + at.neutral] === 0;
-  m.deltaE00 = differenceWithin(a, i, b, j);
-  m.whites = false;
+function hues(m: Meeting, a: Float64Array, i: number, b: Float64Array, j: number): void {
+  m.hueSteps = stepsApart(a[i + at.hue]!, b[j + at.hue]!);
+  m.valueSteps = Math.abs(b[j + at.value]! - a[i + at.value]!);
+  m.offSteps = offStepsOf(a, i, b, j);
+}
+
+function stepsApart(one: number, other: number): number {
+  const apart = Math.abs(one - other);
+  return apart > 50 ? 100 - apart : apart;
+}
+
+function offStepsOf(a: Float64Array, i: number, b: Float64Array, j: number): number {
+  const eye = offDeg(a[i + at.eye]!, b[j + at.eye]!);
+  const painter = offDeg(a[i + at.painter]!, b[j + at.painter]!);
+  return Math.min(eye, painter) / degreesPerStep;
+}
+
+/** The numbers that give it weight. */
+function weights(m: Meeting, a: Float64Array, i: number, b: Float64Array, j: number): void {
   m.size = Math.min(a[i + at.size]!, b[j + at.size]!);
   m.missSize = Math.min(a[i + at.missSize]!, b[j + at.missSize]!);
   m.seen = Math.min(a[i + at.seen]!, b[j + at.seen]!);
-  if (!m.chromatic) {
-    m.whites =
-      m.deltaE00 < farDeltaE &&
-      lightNeutral(a, i) &&
-      lightNeutral(b, j) &&
-      Math.abs(b[j + at.b]! - a[i + at.b]!) > linkLimits.whitesDeltaB;
-    return;
-  }
   const counts = Math.min(a[i + at.counts]!, b[j + at.counts]!);
   m.tint = Math.min(a[i + at.tint]!, b[j + at.tint]!) * counts;
   m.strong = Math.min(a[i + at.strong]!, b[j + at.strong]!) * counts;
-  const apart = Math.abs(a[i + at.hue]! - b[j + at.hue]!);
-  m.hueSteps = apart > 50 ? 100 - apart : apart;
-  m.valueSteps = Math.abs(b[j + at.value]! - a[i + at.value]!);
-  m.offSteps =
-    Math.min(offDeg(a[i + at.eye]!, b[j + at.eye]!), offDeg(a[i + at.painter]!, b[j + at.painter]!)) /
-    degreesPerStep;
 }
 
 function offDeg(one: number, other: number): number {
@@ -287,11 +346,24 @@ function offDeg(one: number, other: number): number {
   return 180 - (apart > 180 ? 360 - apart : apart);
 }
 
-/** ΔE₀₀, or Infinity where a bound says that it is above `farDeltaE`. */
-function differenceWithin(a: Float64Array, i: number, b: Float64Array, j: number): number {
+/** C*ab from which a hue is a hue: two that lie over 17 steps apart then differ by far more than `colourReach`. */
+const tinted = 14;
+/** ΔE₀₀ up to which anything asks how far two colours lie apart: the end of the widest ramp, and a little. */
+const colourReach = linkLimits.repeatApart + ramps.nearMissDeltaE + 0.1;
+
+/**
+ * ΔE₀₀, or Infinity where a bound says that it is above `reach`: S_L is 1.75 at most; S_H is below S_C, which is
+ * 1 + 0.045 C̄′ with C̄′ less than C̄ + 6; and the turn of the blues takes at most 0.866 of the sum of their squares.
+ */
+function differenceWithin(a: Float64Array, i: number, b: Float64Array, j: number, reach: number): number {
   const dL = a[i]! - b[j]!;
-  // S_L is 1.75 at most, so lightness alone can settle it.
-  if (dL > farDeltaE * 1.75 || dL < -farDeltaE * 1.75) return Number.POSITIVE_INFINITY;
+  if (dL > reach * 1.75 || dL < -reach * 1.75) return Number.POSITIVE_INFINITY;
+  const da = a[i + at.a]! - b[j + at.a]!;
+  const db = a[i + at.b]! - b[j + at.b]!;
+  const most = reach * (1.27 + 0.0225 * (a[i + at.chroma]! + b[j + at.chroma]!));
+  const square = da * da + db * db;
+  const blue = a[i + at.b]! + b[j + at.b]! < 0;
+  if (square > most * most * (blue ? 7.5 : 1.1)) return Number.POSITIVE_INFINITY;
   return ciede2000At(a, i, b, j, false);
 }
 

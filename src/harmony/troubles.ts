@@ -4,7 +4,7 @@ import { sizeOf } from './meeting.ts';
 import { linksOf, type Pair, sidesOf } from './pair.ts';
 import { between, ramp } from './ramp.ts';
 import { inkLimits, linkLimits, ramps, troubleWeights } from './thresholds.ts';
-import { nearMissWeight, presence, samenessOf, stepsFromAnswer, vividness } from './weights.ts';
+import { nearMissWeight, presence, stepsFromAnswer, vividness } from './weights.ts';
 
 /** What speaks against two papers, and can turn the verdict. Weights are 0–1, after all that answers them. */
 
@@ -137,14 +137,9 @@ export function intensityOf(side: MeasuredSide): Intensity {
   return { chroma: mean((ink) => ink.chroma), saturation: mean((ink) => ink.saturation), lead };
 }
 
-/** How strongly a colour repeats across a pair, 0–1. */
-export function repeatedColour(pair: Pair): number {
-  return Math.max(0, ...pair.tied.map(samenessOf));
-}
-
 function answeredBySameness(pair: Pair, { a, b }: Tied): number {
   // If either ink is on both sheets, then the two already stand side by side on one of them, and look meant.
-  const of = (ink: MeasuredInk) => linksOf(pair, ink).map(samenessOf);
+  const of = (ink: MeasuredInk) => linksOf(pair, ink).map(({ same }) => same);
   return Math.max(...of(a), ...of(b));
 }
 
@@ -172,7 +167,7 @@ function strayOf(pair: Pair, ink: MeasuredInk): Stray {
     sizeOf(ink.share) *
     presence(other) *
     ramp(away, 0, ramps.straySteps) *
-    (1 - troubleWeights.strayTied * repeatedColour(pair)) *
+    (1 - troubleWeights.strayTied * pair.repeated) *
     (beside ? troubleWeights.strayTolerated : 1);
   const misses = links.find(({ link, a, b }) => link.kind === 'near miss' && bothChromatic(a, b)) ?? null;
   return { kind: 'stray', ink, weight, beside, misses };

@@ -5,7 +5,6 @@ import {
   nearMissOf,
   nearSameOf,
   presenceOf,
-  samenessOf as samenessOfMeeting,
   stepsFromAnswerOf,
   tieOf,
   vividOf,
@@ -38,11 +37,6 @@ export function nearTieOf({ meeting }: Tied, distance: Distance): NearTie {
 /** What a near miss weighs, 0–1, if nothing answers it. */
 export function nearMissWeight({ meeting }: Tied, distance: Distance): number {
   return nearMissOf(meeting, repeatLimit(distance));
-}
-
-/** How much two inks are one colour to the eye, 0–1, for saying that one answers for the other. */
-export function samenessOf({ meeting }: Tied): number {
-  return samenessOfMeeting(meeting);
 }
 
 /** How vivid a strong ink is, 0–1. */

@@ -1,7 +1,10 @@
+import { deltaE2000 } from '../../colour/difference.ts';
 import { ouLuo } from '../../colour/harmony-two.ts';
-import { oklchFromTuple, rgbFromOklch } from '../../colour/spaces.ts';
-import { differenceSeenBy } from '../../colour/vision.ts';
+import type { Lab } from '../../colour/model.ts';
+import { labFromRgb, oklchFromTuple, rgbFromOklch } from '../../colour/spaces.ts';
+import { seenBy, type VisionKind } from '../../colour/vision.ts';
 import type { Tied } from '../links.ts';
+import type { MeasuredInk } from '../measured.ts';
 import type { Reason } from '../model.ts';
 import * as sentences from '../sentences.ts';
 import { adviceWeights, inkLimits, pageLimits } from '../thresholds.ts';
@@ -104,7 +107,21 @@ function disagree({ tied, ch }: { tied: Tied; ch: number }): boolean {
   return against ? ch > 0 : ch < 0;
 }
 
-function leftFor({ a, b }: Tied, kind: 'protan' | 'deutan' | 'tritan'): number {
-  const rgb = (ink: Tied['a']) => rgbFromOklch(oklchFromTuple(ink.ink.oklch));
-  return differenceSeenBy(rgb(a), rgb(b), kind);
+/** ΔE₀₀ that is left of two inks for such an eye. */
+function leftFor({ a, b }: Tied, kind: VisionKind): number {
+  return deltaE2000(seenLab(a, kind), seenLab(b, kind));
 }
+
+function seenLab({ ink }: MeasuredInk, kind: VisionKind): Lab {
+  const known = kept[kind].get(ink.oklch);
+  if (known) return known;
+  const lab = labFromRgb(seenBy(rgbFromOklch(oklchFromTuple(ink.oklch)), kind));
+  kept[kind].set(ink.oklch, lab);
+  return lab;
+}
+
+const kept: Readonly<Record<VisionKind, WeakMap<object, Lab>>> = {
+  protan: new WeakMap(),
+  deutan: new WeakMap(),
+  tritan: new WeakMap(),
+};

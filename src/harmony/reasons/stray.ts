@@ -1,7 +1,6 @@
 import * as sentences from '../sentences.ts';
 import { inkLimits, troubleWeights, verdictLimits, troubleWeights as weights } from '../thresholds.ts';
 import type { Stray } from '../troubles.ts';
-import { repeatedColour } from '../troubles.ts';
 import { type ReasonBuilder, reason, say, type Told } from './build.ts';
 
 /** Strong inks that nothing on the other sheet answers. */
@@ -30,7 +29,7 @@ function sentence(told: Told, { ink, beside, misses, weight }: Stray): string {
   const other = told.names[ink.of === 'anchor' ? 'candidate' : 'anchor'];
   if (beside) return sentences.strayTolerated(it, say(told, beside), other);
   if (misses) return sentences.strayWithMiss(it, other, say(told, misses.a === ink ? misses.b : misses.a));
-  const drawnIn = repeatedColour(told.pair) >= weights.strayTied;
+  const drawnIn = told.pair.repeated >= weights.strayTied;
   if (drawnIn && weight < verdictLimits.trouble && weight >= troubleWeights.worthSaying)
     return sentences.strayTied(it, other);
   return ink.share < inkLimits.accentShare ? sentences.straySmall(it, other) : sentences.stray(it, other);

@@ -17,8 +17,19 @@ export function tiesOf(pair: Pair, kind: LinkKind, chromatic = true): Tie[] {
   return bestOf(pair, kind, chromatic).filter(({ tied }) => !ends({ tied }).every((id) => spoken.has(id)));
 }
 
-/** Strongest first, each ink in one tie at most. */
-function bestOf(pair: Pair, kind: LinkKind, chromatic: boolean): Tie[] {
+const kept = new WeakMap<Pair, Map<string, readonly Tie[]>>();
+
+/** Strongest first, each ink in one tie at most. Several reasons ask for the same. */
+function bestOf(pair: Pair, kind: LinkKind, chromatic: boolean): readonly Tie[] {
+  const of = kept.get(pair) ?? new Map<string, readonly Tie[]>();
+  kept.set(pair, of);
+  const name = `${kind} ${chromatic}`;
+  const ties = of.get(name) ?? sorted(pair, kind, chromatic);
+  of.set(name, ties);
+  return ties;
+}
+
+function sorted(pair: Pair, kind: LinkKind, chromatic: boolean): Tie[] {
   const used = new Set<string>();
   return pair.tied
     .filter(({ link, a, b }) => link.kind === kind && bothChromatic(a, b) === chromatic)
