@@ -2,6 +2,7 @@ import { html, nothing, type TemplateResult } from 'lit';
 import { property, query, state } from 'lit/decorators.js';
 import type { Spot } from '../../src/sheet/model.ts';
 import { QwElement } from '../support/element.ts';
+import { within } from './spots.ts';
 
 /** What every tool that works on a sheet's picture starts from: the picture on its mat, and a glass that enlarges. */
 export abstract class PictureStage extends QwElement {
@@ -34,9 +35,14 @@ export abstract class PictureStage extends QwElement {
     if (!this.looking || !this.picture) return nothing;
     const { x, y } = this.looking;
     const box = this.stageBox.getBoundingClientRect();
-    const left = Math.min(Math.max(x * box.width, glassSize / 2), box.width - glassSize / 2);
-    const above = y * box.height > glassSize + 44;
-    const top = above ? y * box.height - glassSize / 2 - 44 : y * box.height + glassSize / 2 + 44;
+    const [px, py] = [x * box.width, y * box.height];
+    // Above the finger; near the top beside it, on the side with more room, for below lies the hand.
+    const above = py > glassSize + 44;
+    const aside = px > box.width / 2 ? -1 : 1;
+    const left = above
+      ? within(px, glassSize / 2, box.width - glassSize / 2)
+      : px + aside * (glassSize / 2 + 44);
+    const top = above ? py - glassSize / 2 - 44 : Math.max(py, glassSize / 2 - 20);
     const wide = box.width * zoom;
     const tall = box.height * zoom;
     const style = [

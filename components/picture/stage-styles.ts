@@ -71,9 +71,12 @@ export const stageStyles = css`
     cursor: grabbing;
   }
   .handle:focus-visible {
-    outline: 3px solid oklch(0 0 0);
-    outline-offset: -7px;
-    box-shadow: inset 0 0 0 4px oklch(1 0 0);
+    outline: none;
+  }
+  .handle:focus-visible::before {
+    outline: 3.5px solid oklch(0 0 0);
+    outline-offset: 5px;
+    box-shadow: 0 0 0 1.5px oklch(0 0 0 / 0.85), inset 0 0 0 1.5px oklch(0 0 0 / 0.85), 0 0 0 5px oklch(1 0 0);
   }
   .glass {
     position: absolute;
