@@ -39,7 +39,7 @@ export const leavesStyles = css`
   }
   .handles {
     display: flex;
-    justify-content: space-between;
+    gap: 6px;
     padding: 0 4px 2px 26px;
   }
   .handles button {

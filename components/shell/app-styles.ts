@@ -158,7 +158,7 @@ export const appStyles = css`
       background: var(--qw-leaf);
       border-bottom: 1px solid var(--qw-rule);
     }
-    .bar b {
+    .bar h1 {
       font: 600 17px/1.2 var(--qw-serif);
     }
     .leaf::before {
@@ -179,6 +179,9 @@ export const appStyles = css`
       height: auto;
       padding: 18px 18px 40px;
       background: var(--qw-table);
+    }
+    .side h1 {
+      display: none;
     }
     qw-drawer[open] {
       display: block;

@@ -76,7 +76,7 @@ export class QwApp extends QwElement implements AppHost {
         <button type="button" class="word" aria-expanded=${this.opened === 'leaves'} @click=${() => this.open('leaves')}>
           <span>Leaves</span>
         </button>
-        <b>Quirewise</b>
+        <h1>Quirewise</h1>
         <button type="button" class="word" aria-expanded=${this.opened === 'drawer'} @click=${() => this.open('drawer')}>
           <span>Drawer</span>
         </button>
@@ -97,7 +97,8 @@ export class QwApp extends QwElement implements AppHost {
         ></qw-leaves>
         <qw-upkeep .value=${upkeepOf(book)}></qw-upkeep>
       </section>
-      <main tabindex="-1" ?inert=${this.opened !== null && this.isNarrow()}>
+      <main tabindex="-1">
+        <div ?inert=${this.opened !== null && this.isNarrow()}>
         ${
           book.isDemo
             ? html`<div class="demo">
@@ -108,6 +109,7 @@ export class QwApp extends QwElement implements AppHost {
         }
         <div class="leaf ${leaf?.kind ?? this.route.place.at}">
           ${leafTemplate({ session, shelf, leaf, place: this.route.place })}
+        </div>
         </div>
       </main>
       <qw-drawer

@@ -121,6 +121,15 @@ function styles() {
       box-shadow: inset 0 0 0 1.5px var(--qw-ink);
       font-weight: 600;
     }
+    @container (max-width: 620px) {
+      .slip {
+        flex: 1 1 auto;
+      }
+      :host([first]) .slip {
+        flex-basis: 100%;
+        justify-content: flex-start;
+      }
+    }
     .found {
       margin: 0 0 12px;
       max-width: 39em;

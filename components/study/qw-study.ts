@@ -12,6 +12,7 @@ import './qw-opinion.ts';
 import './qw-reasons.ts';
 import './qw-remedies.ts';
 import './qw-study-tools.ts';
+import type { QwVerdict } from './qw-verdict.ts';
 import './qw-verdict.ts';
 import { studyStyles } from './study-styles.ts';
 import { type CandidateView, keepsQuiet, type PaperView } from './study-view.ts';
@@ -86,7 +87,7 @@ export class QwStudy extends QwElement {
   }
 
   private question(shown: CandidateView) {
-    return html`<qw-opinion first .opinion=${shown.opinion} @qw-say=${this.withIndex(shown.index)}></qw-opinion>`;
+    return html`<qw-opinion first .opinion=${shown.opinion} @qw-say=${this.withIndex(shown.index, true)}></qw-opinion>`;
   }
 
   private answer(shown: CandidateView) {
@@ -118,15 +119,24 @@ export class QwStudy extends QwElement {
     return shown === null ? 0 : this.candidates.indexOf(shown) + 1;
   }
 
+  /** What she pressed to see the verdict is gone when it is shown, so the keyboard goes on to the verdict. */
+  private async reveal(): Promise<void> {
+    await this.updateComplete;
+    const verdict = this.renderRoot.querySelector<QwVerdict>('qw-verdict');
+    await verdict?.updateComplete;
+    verdict?.focus({ preventScroll: true });
+  }
+
   private onPoint(event: CustomEvent<{ inks: readonly string[] }>): void {
     this.lit = event.detail.inks;
   }
 
   /** An opinion says what; only the study knows of which candidate. */
-  private withIndex(index: number) {
+  private withIndex(index: number, first = false) {
     return (event: CustomEvent<{ opinion: object }>): void => {
       event.stopPropagation();
       emit(this, 'qw-say', { ...event.detail, index });
+      if (first) void this.reveal();
     };
   }
 }

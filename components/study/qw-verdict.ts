@@ -19,6 +19,11 @@ export class QwVerdict extends QwElement {
 
   @property({ attribute: false }) comparison: Comparison | null = null;
 
+  /** Takes the keyboard to the verdict: after it has been revealed. */
+  override focus(options?: FocusOptions): void {
+    this.renderRoot.querySelector<HTMLElement>('h3')?.focus(options);
+  }
+
   override render() {
     const { comparison } = this;
     if (!comparison) return nothing;
@@ -33,7 +38,7 @@ export class QwVerdict extends QwElement {
         <div class="verdict">
           ${verdictMark(verdict)}
           <div>
-            <h3>${verdictWords[verdict]}.</h3>
+            <h3 tabindex="-1">${verdictWords[verdict]}.</h3>
             <p>${withChips(decision.summary, [...table.keys()], table)}</p>
           </div>
         </div>
@@ -70,6 +75,9 @@ function styles() {
     }
     svg {
       flex: none;
+    }
+    h3:focus {
+      outline: none;
     }
     h3 {
       font: 500 35px/1.1 var(--qw-serif);

@@ -19,11 +19,11 @@ export class QwWriting extends QwElement {
     css`
       textarea {
         display: block;
-        width: 100%;
+        width: calc(100% + 24px);
         min-height: calc(var(--lines, 3) * 1.6em + 20px);
         field-sizing: content;
         padding: 9px 12px;
-        margin-left: -12px;
+        margin-inline: -12px;
         background: transparent;
         border: 1px solid transparent;
         border-radius: 3px;
@@ -40,11 +40,6 @@ export class QwWriting extends QwElement {
       }
       textarea:focus {
         border-color: var(--qw-hair);
-      }
-      @container (max-width: 620px) {
-        textarea {
-          margin-left: 0;
-        }
       }
     `,
   ];
