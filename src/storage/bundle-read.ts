@@ -80,7 +80,7 @@ const pictureList = v.object({
       v.strictObject({
         id: idSchema,
         file: v.pipe(v.string(), v.regex(/^pictures\/[\w.-]{1,80}$/)),
-        type: v.picklist(['image/png', 'image/jpeg', 'image/webp']),
+        type: v.picklist(['image/png', 'image/jpeg']),
         width: v.pipe(v.number(), v.integer(), v.minValue(1), v.maxValue(bundleLimits.pictureSide)),
         height: v.pipe(v.number(), v.integer(), v.minValue(1), v.maxValue(bundleLimits.pictureSide)),
       }),

@@ -21,7 +21,7 @@ export interface NotebookRecord {
 export interface Picture {
   readonly id: string;
   readonly bytes: ArrayBuffer;
-  readonly type: 'image/png' | 'image/jpeg' | 'image/webp';
+  readonly type: 'image/png' | 'image/jpeg';
   readonly width: number;
   readonly height: number;
   readonly thumb: { readonly bytes: ArrayBuffer; readonly type: string } | null;

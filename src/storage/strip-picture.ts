@@ -2,14 +2,7 @@ import { StorageTrouble } from './trouble.ts';
 
 /** The picture's file without anything but what its pixels need: no place, date, camera, words, profile or hidden tail. */
 export function strippedPicture(bytes: Uint8Array, type: string): Uint8Array<ArrayBuffer> {
-  const kept =
-    type === 'image/png'
-      ? png(bytes)
-      : type === 'image/jpeg'
-        ? jpeg(bytes)
-        : type === 'image/webp'
-          ? webp(bytes)
-          : null;
+  const kept = type === 'image/png' ? png(bytes) : type === 'image/jpeg' ? jpeg(bytes) : null;
   if (kept === null) {
     throw new StorageTrouble(
       'torn',
@@ -77,35 +70,6 @@ function endOfScan(bytes: Uint8Array, from: number): number {
     if (next !== 0 && !(next >= 0xd0 && next <= 0xd7) && next !== 0xff) return at;
   }
   return bytes.length;
-}
-
-const webpChunks = new Set(['VP8 ', 'VP8L', 'ALPH']);
-
-/** Source: RFC 9649 §2.3–2.7. The flags of the extended header must no longer promise what was left out. */
-function webp(bytes: Uint8Array): readonly Uint8Array[] | null {
-  const view = viewOf(bytes);
-  if (bytes.length < 20 || ascii(bytes, 0) !== 'RIFF' || ascii(bytes, 8) !== 'WEBP') return null;
-  const whole = 8 + view.getUint32(4, true);
-  if (whole > bytes.length) return null;
-  const parts: Uint8Array[] = [];
-  for (let at = 12; at + 8 <= whole; ) {
-    const length = view.getUint32(at + 4, true);
-    const end = at + 8 + length + (length & 1);
-    if (at + 8 + length > whole) return null;
-    const name = ascii(bytes, at);
-    if (webpChunks.has(name)) parts.push(bytes.subarray(at, Math.min(end, whole)));
-    if (name === 'VP8X') {
-      const chunk = bytes.slice(at, Math.min(end, whole));
-      // Only alpha stays of the flags: no profile, Exif, XMP or animation.
-      chunk[8] = (chunk[8] ?? 0) & 0x10;
-      parts.push(chunk);
-    }
-    at = end;
-  }
-  if (parts.length === 0) return null;
-  const head = bytes.slice(0, 12);
-  viewOf(head).setUint32(4, 4 + parts.reduce((sum, part) => sum + part.length, 0), true);
-  return [head, ...parts];
 }
 
 function viewOf(bytes: Uint8Array): DataView {
