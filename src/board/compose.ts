@@ -22,7 +22,7 @@ export const caution = 'Judged on a screen: a guide. A snippet in the light of t
 /**
  * A comparison as a picture to share: both papers, their inks, wheel and strip, the verdict, the three weightiest
  * reasons with number and source, what could mend it where it does not hold, and the user's title and words. Reads the
- * comparison and nothing else. Where there is much to say, first the words, then the remedies, then the type give way,
+ * comparison and nothing else. Where there is much to say, the papers, the words, the remedies and at last the type give way,
  * so that nothing leaves the page.
  */
 export function boardOf(comparison: Comparison, options: BoardOptions = {}): Board {
@@ -34,8 +34,10 @@ export function boardOf(comparison: Comparison, options: BoardOptions = {}): Boa
     name: options.names?.candidate ?? 'the candidate',
   };
   const title = options.title?.trim() || capital(`${anchor.name} with ${candidate.name}`);
-  const mat = matBlock(comparison, { anchor, candidate }, options, page, page.width - 2 * page.edge);
-  const content: Content = { comparison, options, page, anchor, candidate, title, mat };
+  const mats = page.papers.map((paper) =>
+    matBlock(comparison, { anchor, candidate }, options, page, page.width - 2 * page.edge, paper),
+  );
+  const content: Content = { comparison, options, page, anchor, candidate, title, mats };
   let laid = layOut(content, plans[0]!);
   for (const plan of plans.slice(1)) {
     if (laid.free >= 0) break;
@@ -62,11 +64,13 @@ interface Content {
   readonly anchor: NamedSide;
   readonly candidate: NamedSide;
   readonly title: string;
-  readonly mat: Block;
+  readonly mats: readonly Block[];
 }
 
 /** How much is said and how large; the first that fits the page is taken. */
 interface Plan {
+  /** Which of the page's sizes of paper. */
+  readonly paper: 0 | 1 | 2;
   readonly wordLines: number;
   /** Remedies in frames with their sentences, or a line each. */
   readonly remedies: 'frames' | 'lines' | 'none';
@@ -74,19 +78,22 @@ interface Plan {
 }
 
 const plans: readonly Plan[] = [
-  { wordLines: 6, remedies: 'frames', squeeze: 1.1 },
-  { wordLines: 4, remedies: 'frames', squeeze: 1 },
-  { wordLines: 3, remedies: 'frames', squeeze: 0.92 },
-  { wordLines: 3, remedies: 'frames', squeeze: 0.85 },
-  { wordLines: 3, remedies: 'lines', squeeze: 0.95 },
-  { wordLines: 2, remedies: 'lines', squeeze: 0.86 },
-  { wordLines: 2, remedies: 'lines', squeeze: 0.78 },
-  { wordLines: 1, remedies: 'none', squeeze: 0.72 },
-  { wordLines: 1, remedies: 'none', squeeze: 0.58 },
+  { paper: 0, wordLines: 6, remedies: 'frames', squeeze: 1.1 },
+  { paper: 0, wordLines: 5, remedies: 'frames', squeeze: 1 },
+  { paper: 1, wordLines: 4, remedies: 'frames', squeeze: 1 },
+  { paper: 2, wordLines: 4, remedies: 'frames', squeeze: 0.98 },
+  { paper: 2, wordLines: 3, remedies: 'frames', squeeze: 0.92 },
+  { paper: 2, wordLines: 3, remedies: 'frames', squeeze: 0.85 },
+  { paper: 2, wordLines: 3, remedies: 'lines', squeeze: 0.95 },
+  { paper: 2, wordLines: 2, remedies: 'lines', squeeze: 0.86 },
+  { paper: 2, wordLines: 2, remedies: 'lines', squeeze: 0.78 },
+  { paper: 2, wordLines: 1, remedies: 'none', squeeze: 0.72 },
+  { paper: 2, wordLines: 1, remedies: 'none', squeeze: 0.58 },
 ];
 
 function layOut(content: Content, plan: Plan): { nodes: SceneNode[]; free: number } {
-  const { comparison, page, mat } = content;
+  const { comparison, page } = content;
+  const mat = content.mats[plan.paper]!;
   const { edge, margin, k } = page;
   const textX = edge + margin;
   const set: FindingsSet = {

@@ -15,7 +15,8 @@ export interface MatPapers {
 
 /**
  * The grey mat with all that is coloured: both papers with their chips, the wheel and the strip. On a square page the
- * wheel stands between the papers; on an upright one the papers stand above each other, left of it.
+ * wheel stands between the papers; on an upright one the papers stand above each other, left of it. `paper` is a
+ * paper's edge as a fraction of the mat's width.
  */
 export function matBlock(
   comparison: Comparison,
@@ -23,13 +24,14 @@ export function matBlock(
   options: BoardOptions,
   page: Page,
   width: number,
+  paper: number,
 ): Block {
   const wheel = hueWheel(
     { ...papers, links: comparison.links },
     { ...(options.wheel ? { wheel: options.wheel } : {}) },
   );
   const place = page.width === page.height ? placeWide : placeUpright;
-  const { nodes, height } = place({ papers, wheel, options, k: page.k, width });
+  const { nodes, height } = place({ papers, wheel, options, k: page.k, width, edge: width * paper });
   return {
     height,
     nodes: [{ type: 'rect', x: 0, y: 0, width, height, fill: boardTones.mat }, ...nodes],
@@ -42,14 +44,14 @@ interface MatParts {
   readonly options: BoardOptions;
   readonly k: number;
   readonly width: number;
+  readonly edge: number;
 }
 
-/** What one unit of the strip's own drawing measures on a board, times `k`: its letters come out as large as the wheel's. */
-const stripUnit = 3;
+/** What one unit of the strip's own drawing measures on a board, times `k`: its letters come out nearly as large as the wheel's. */
+const stripUnit = { wide: 3, upright: 3.5 } as const;
 
-function placeWide({ papers, wheel, options, k, width }: MatParts): Block {
+function placeWide({ papers, wheel, options, k, width, edge }: MatParts): Block {
   const pad = 76 * k;
-  const edge = width * 0.225;
   const look = { edge, k };
   const left = paperBlock(papers.anchor, { ...look, picture: options.pictures?.anchor, role: 'anchor' });
   const right = paperBlock(papers.candidate, {
@@ -62,7 +64,7 @@ function placeWide({ papers, wheel, options, k, width }: MatParts): Block {
   const scale = Math.min(room / wheel.width, (papersHeight * 1.06) / wheel.height);
   const wheelHeight = wheel.height * scale;
   const row = Math.max(papersHeight, wheelHeight - 40 * k);
-  const strip = stripBlock(papers, width - 2 * pad, k);
+  const strip = stripBlock(papers, width - 2 * pad, k * stripUnit.wide);
   const stripY = pad + row + 24 * k;
   return {
     height: stripY + strip.height + 18 * k,
@@ -75,9 +77,8 @@ function placeWide({ papers, wheel, options, k, width }: MatParts): Block {
   };
 }
 
-function placeUpright({ papers, wheel, options, k, width }: MatParts): Block {
+function placeUpright({ papers, wheel, options, k, width, edge }: MatParts): Block {
   const pad = 66 * k;
-  const edge = width * 0.232;
   const look = { edge, k };
   const upper = paperBlock(papers.anchor, { ...look, picture: options.pictures?.anchor, role: 'anchor' });
   const lower = paperBlock(papers.candidate, {
@@ -89,7 +90,7 @@ function placeUpright({ papers, wheel, options, k, width }: MatParts): Block {
   const column = upper.height + between + lower.height;
   const room = width - 2 * pad - edge - 30 * k;
   const scale = Math.min(room / wheel.width, column / wheel.height);
-  const strip = stripBlock(papers, width - 2 * pad, k);
+  const strip = stripBlock(papers, width - 2 * pad, k * stripUnit.upright);
   const stripY = pad + column + 30 * k;
   return {
     height: stripY + strip.height + 18 * k,
@@ -107,8 +108,7 @@ function placeUpright({ papers, wheel, options, k, width }: MatParts): Block {
   };
 }
 
-function stripBlock(papers: MatPapers, width: number, k: number): Block {
-  const scale = stripUnit * k;
+function stripBlock(papers: MatPapers, width: number, scale: number): Block {
   const strip = lightnessStrip(papers, { width: width / scale });
   return { height: strip.height * scale, nodes: [scaled(strip, 0, 0, scale)] };
 }

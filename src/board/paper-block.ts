@@ -66,11 +66,10 @@ function shadow(edge: number, k: number): SceneNode[] {
   }));
 }
 
-/** One line: "anchor · repeat 76 mm · light unknown". Only what is known is said. */
+/** "anchor · repeat 76 mm", and on a line of its own that the light is unknown. Only what is known is said. */
 function factsOf(side: Side, role: string): string {
   const facts = [role];
   if (side.print.repeatMm !== null) facts.push(`repeat ${Math.round(side.print.repeatMm)} mm`);
   else if (side.print.scale !== null) facts.push(`${side.print.scale} print`);
-  if (!side.light.known) facts.push('light unknown');
-  return facts.join(' · ');
+  return `${facts.join(' · ')}${side.light.known ? '' : '\nlight unknown'}`;
 }

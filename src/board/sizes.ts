@@ -10,6 +10,8 @@ export interface Page {
   readonly margin: number;
   /** What type sizes and gaps are multiplied with; 1 is the square page's. */
   readonly k: number;
+  /** Edge of a paper as fractions of the mat's width: roomy, usual, and least. */
+  readonly papers: readonly [roomy: number, usual: number, least: number];
 }
 
 /** Pages at 300 pixels to the inch: 12 × 12 in, A4 (210 × 297 mm), Letter (8½ × 11 in). */
@@ -18,9 +20,9 @@ export function pageOf(size: BoardSize): Page {
 }
 
 const pages: Record<BoardSize, Page> = {
-  square: { width: 3600, height: 3600, edge: 170, margin: 640, k: 1 },
-  a4: { width: 2480, height: 3508, edge: 130, margin: 480, k: 0.78 },
-  letter: { width: 2550, height: 3300, edge: 130, margin: 490, k: 0.76 },
+  square: { width: 3600, height: 3600, edge: 170, margin: 640, k: 1, papers: [0.268, 0.245, 0.225] },
+  a4: { width: 2480, height: 3508, edge: 130, margin: 480, k: 0.78, papers: [0.3, 0.25, 0.195] },
+  letter: { width: 2550, height: 3300, edge: 130, margin: 490, k: 0.76, papers: [0.28, 0.24, 0.19] },
 };
 
 /** Type sizes of the square page, in its pixels; all pages use these times their `k`. */

@@ -52,9 +52,9 @@ export function lightnessStrip(papers: StripPapers, options: StripOptions = {}):
     width,
     height: bottom + 26,
     title: `Lightness of ${full.map((paper) => paper.name).join(' and ')}`,
-    description: `CIELAB L* from 0, black, to 100, white; a lane for each paper.${gap ? ` ${capital(gapSays(gap, full.length))}.` : ''}`,
+    description: `CIELAB L* from 0, black, to 100, white; a lane for each paper.${gap ? ` ${capital(gapSays(gap, full))}.` : ''}`,
     nodes: [
-      ...(gap ? gapNodes(gap, full.length, lanes, look) : []),
+      ...(gap ? gapNodes(gap, full, lanes, look) : []),
       ...axis(bottom, look),
       ...full.flatMap((paper, lane) => chips(paper, top + lane * laneHeight, look)),
       ...others.flatMap((paper, lane) => outlineChips(paper, lanes + lane * outlineLaneHeight, look)),
@@ -187,7 +187,12 @@ function axis(bottom: number, { tones, x }: Look): SceneNode[] {
   ]);
 }
 
-function gapNodes(gap: Stretch, papers: number, bottom: number, { width, tones, x }: Look): SceneNode[] {
+function gapNodes(
+  gap: Stretch,
+  papers: readonly NamedSide[],
+  bottom: number,
+  { width, tones, x }: Look,
+): SceneNode[] {
   const [from, to] = [x(gap.from), x(gap.to)];
   const text = fitText(gapSays(gap, papers), width - 4, { size: 12, face: 'sans' });
   const half = textWidth(text, { size: 12, face: 'sans' }) / 2;
@@ -216,7 +221,11 @@ function gapNodes(gap: Stretch, papers: number, bottom: number, { width, tones, 
   ];
 }
 
-function gapSays(gap: Stretch, papers: number): string {
-  const where = papers > 1 ? 'empty in both' : 'empty';
-  return `${where}, L* ${Math.round(gap.from)}–${Math.round(gap.to)}: a photograph will stand out here`;
+function gapSays(gap: Stretch, papers: readonly NamedSide[]): string {
+  const specks = papers.some(({ side }) =>
+    inksOf(side).some((ink) => lightnessOf(ink) > gap.from + 0.5 && lightnessOf(ink) < gap.to - 0.5),
+  );
+  const where = papers.length > 1 ? 'empty in both' : 'empty';
+  const but = specks ? ' but for specks' : '';
+  return `${where}${but}, L* ${Math.round(gap.from)}–${Math.round(gap.to)}: a photograph will stand out here`;
 }
