@@ -7,6 +7,7 @@ import '../../components/picture/qw-part.ts';
 import '../../components/picture/qw-plain-form.ts';
 import '../../components/picture/qw-sheet-form.ts';
 import '../../components/picture/qw-straighten.ts';
+import '../../components/shell/qw-open-sources.ts';
 import type { KnownColour } from '../../components/picture/known-colour.ts';
 import type { Ink, Sheet, Side } from '../../src/sheet/model.ts';
 
@@ -475,6 +476,19 @@ describe('qw-sheet-form', () => {
     const heard = listen(tool, 'qw-sheet-details');
     tick(tool, 'stripe');
     expect(heard).toEqual([{ change: { side: 'B', motifs: ['stripe'] } }]);
+  });
+});
+
+describe('what is said of the HEIC decoder', () => {
+  it('names its licence, and shows the whole of it when asked', async () => {
+    const page = await shown('qw-open-sources', {});
+    const licence = page.renderRoot.querySelector('qw-licence')!;
+    await licence.updateComplete;
+    expect(licence.renderRoot.textContent).toContain('GNU Lesser General Public License, version 3');
+    licence.renderRoot.querySelector('details')!.open = true;
+    await expect
+      .poll(() => licence.renderRoot.querySelector('pre')!.textContent)
+      .toContain('Version 3, 29 June 2007');
   });
 });
 
