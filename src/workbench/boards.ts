@@ -1,6 +1,4 @@
-import { boardOf } from '../board/compose.ts';
 import type { Board } from '../board/model.ts';
-import { boardSvg } from '../board/svg.ts';
 import { nameOfHeld } from '../drawer/find.ts';
 import type { Held } from '../drawer/model.ts';
 import { shownCandidate } from '../notebook/apply-study.ts';
@@ -33,6 +31,8 @@ export function startBoards(comparisons: Comparisons, pictures: Pictures): Board
     const comparison = comparisons.of(notebook.drawer, anchor, candidate, study.distance);
     if (comparison === null) return null;
     const [one, other] = await Promise.all([dataAddress(notebook, anchor), dataAddress(notebook, candidate)]);
+    // Boards are drawn on their own leaves only, so what draws them is fetched there.
+    const { boardOf } = await import('../board/compose.ts');
     return boardOf(comparison, {
       ...(leaf !== null && leaf.title !== '' ? { title: leaf.title } : {}),
       ...(leaf === null ? {} : { words: leaf.words, size: leaf.size }),
@@ -49,7 +49,10 @@ export function startBoards(comparisons: Comparisons, pictures: Pictures): Board
     const made = await board(notebook, leafId);
     if (made === null) return null;
     // Shown as a picture, it can use no font of the page: its own are inside it.
-    const { fontCss } = await import('../storage/board-fonts.ts');
+    const [{ fontCss }, { boardSvg }] = await Promise.all([
+      import('../storage/board-fonts.ts'),
+      import('../board/svg.ts'),
+    ]);
     return boardSvg(made, { fontCss: await fontCss() });
   }
 
@@ -61,6 +64,7 @@ export function startBoards(comparisons: Comparisons, pictures: Pictures): Board
       if (made === null) return null;
       const name = fileName(made.title, as);
       const { fontCss } = await import('../storage/board-fonts.ts');
+      const { boardSvg } = await import('../board/svg.ts');
       const text = boardSvg(made, { fontCss: await fontCss() });
       if (as === 'svg') return { name, blob: new Blob([text], { type: 'image/svg+xml' }) };
       const { svgToPng } = await import('../storage/svg-to-png.ts');

@@ -6,15 +6,15 @@ import type { DemoAnswer, DemoRequest } from '../workers/demo-worker.ts';
 /** The demo: its notebook at once; its pictures are drawn off the page's thread and arrive one by one. */
 export interface Demo {
   readonly notebook: Notebook;
-  /** Calls back with each picture; resolves after the last. Never rejects: a paper without its picture shows its inks. */
-  draw(onPicture: (picture: Picture) => void): Promise<void>;
+  /** Calls back with each picture; resolves after the last, or when it is stopped. Never rejects: a paper without its picture shows its inks. */
+  draw(onPicture: (picture: Picture) => void, signal: AbortSignal): Promise<void>;
 }
 
 export async function makeDemo(id: string): Promise<Demo> {
   const { default: notebook } = await import('virtual:demo-notebook');
   return {
     notebook: { ...notebook, id },
-    draw: (onPicture) => drawPictures(wantedPictures(notebook), onPicture),
+    draw: (onPicture, signal) => drawPictures(wantedPictures(notebook), onPicture, signal),
   };
 }
 
@@ -26,7 +26,11 @@ export function isDemo(notebook: Notebook): boolean {
   );
 }
 
-function drawPictures(wanted: DemoRequest, onPicture: (picture: Picture) => void): Promise<void> {
+function drawPictures(
+  wanted: DemoRequest,
+  onPicture: (picture: Picture) => void,
+  signal: AbortSignal,
+): Promise<void> {
   return new Promise((resolve) => {
     const worker = new Worker(new URL('../workers/demo-worker.ts', import.meta.url), {
       type: 'module',
@@ -41,6 +45,7 @@ function drawPictures(wanted: DemoRequest, onPicture: (picture: Picture) => void
       else onPicture({ id: data.id, ...data.picture, thumb: data.thumb, addedAt: new Date().toISOString() });
     };
     worker.onerror = end;
+    signal.addEventListener('abort', end);
     worker.postMessage(wanted);
   });
 }

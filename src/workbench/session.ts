@@ -13,6 +13,7 @@ import { type Demo, isDemo, makeDemo } from './demo-client.ts';
 import { startHousekeeping } from './housekeeping.ts';
 import { startKeeper } from './keeper.ts';
 import { newId } from './new-id.ts';
+import { askToPersist } from './persist.ts';
 import { holdPictures } from './pictures.ts';
 import { startPlaceFinder } from './place-finder.ts';
 import { type ReadClient, startReadClient } from './read-client.ts';
@@ -88,12 +89,13 @@ export const Session = {
     const boards: Boards = startBoards(comparisons, pictures);
     const bundles = startBundles({ holder, book, pictures, shelf, settings, take: keeper.take });
 
+    const closing = new AbortController();
     const demo = async (): Promise<Notebook> => {
       const made = await (options.makeDemo ?? makeDemo)(newId('demo'));
       void made.draw((picture) => {
         pictures.arrived(picture);
         holder.set({ pictures: holder.state.pictures + 1 });
-      });
+      }, closing.signal);
       return made.notebook;
     };
 
@@ -138,6 +140,7 @@ export const Session = {
           await bundles.open(bundle);
           return [];
         }
+        askToPersist();
         return readings.add(files, target);
       },
       readAgain: readings.again,
@@ -183,6 +186,7 @@ export const Session = {
       dismiss: holder.dismiss,
       saveNow: keeper.flush,
       async close() {
+        closing.abort();
         clearTimeout(warming);
         housekeeping.stop();
         client.close();
