@@ -47,9 +47,9 @@ export class QwUpkeep extends QwElement {
         ${this.button('qw-clear', 'Start an empty notebook')} ${this.button('qw-open-demo', 'Open the demo again')}
       </details>
       <details>
-        <summary class="word"><span>Light and hand</span></summary>
-        <qw-choice label="Light" .choices=${lights} .value=${theme} @qw-choose=${this.prefer('theme')}></qw-choice>
-        <qw-choice label="Drawer on the side of" .choices=${hands} .value=${hand} @qw-choose=${this.prefer('hand')}></qw-choice>
+        <summary class="word"><span>How it looks</span></summary>
+        <qw-choice label="Light" shows-label .choices=${lights} .value=${theme} @qw-choose=${this.prefer('theme')}></qw-choice>
+        <qw-choice label="Drawer at my" shows-label .choices=${hands} .value=${hand} @qw-choose=${this.prefer('hand')}></qw-choice>
       </details>`;
   }
 
@@ -68,13 +68,13 @@ export class QwUpkeep extends QwElement {
 }
 
 const lights = [
-  { value: 'system', label: 'as the device' },
+  { value: 'system', label: 'device’s' },
   { value: 'light', label: 'light' },
   { value: 'dark', label: 'dark' },
 ];
 const hands = [
-  { value: 'left', label: 'left hand' },
-  { value: 'right', label: 'right hand' },
+  { value: 'left', label: 'left' },
+  { value: 'right', label: 'right' },
 ];
 
 function styles() {

@@ -3,12 +3,15 @@ import type { Held } from '../../src/drawer/model.ts';
 import type { Leaf, Notebook, StudyLeaf } from '../../src/notebook/model.ts';
 import type { LeafKind } from '../notebook/qw-leaves.ts';
 
-/** Kinds of leaf that can be added by hand, with what each is for. */
-export const leafKinds: readonly LeafKind[] = [
-  { kind: 'study', label: 'Study', about: 'hold papers against one sheet' },
-  { kind: 'note', label: 'Note', about: 'words of your own' },
-  { kind: 'board', label: 'Board', about: 'one picture of a study, to share' },
-];
+const study: LeafKind = { kind: 'study', label: 'Study', about: 'hold papers against one sheet' };
+const note: LeafKind = { kind: 'note', label: 'Note', about: 'words of your own' };
+const board: LeafKind = { kind: 'board', label: 'Board', about: 'one picture of a study, to share' };
+
+/** Kinds of leaf that can be added now, with what each is for: a board only where a study has a pair. */
+export function leafKinds(notebook: Notebook): readonly LeafKind[] {
+  const hasPair = notebook.leaves.some((leaf) => leaf.kind === 'study' && pairOf(leaf) !== null);
+  return hasPair ? [study, note, board] : [study, note];
+}
 
 /** What a leaf is, for the list: "study, 3 candidates". */
 export function aboutLeaf(leaf: Leaf): string {
@@ -39,7 +42,7 @@ export function newStudy(id: string, anchor: Held | null = null): StudyLeaf {
   };
 }
 
-/** A new leaf of a kind that `leafKinds` lists; a board shows the study that is open, or the last that has a pair. */
+/** A new leaf of a kind that `leafKinds` gives; a board shows the study that is open, or the last that has a pair. */
 export function newLeaf(kind: string, id: string, notebook: Notebook, openId: string | null): Leaf | null {
   if (kind === 'study') return newStudy(id);
   if (kind === 'note') return { id, kind: 'note', title: '', text: '' };

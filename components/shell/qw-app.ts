@@ -92,7 +92,7 @@ export class QwApp extends QwElement implements AppHost {
         ></qw-title>
         <qw-leaves
           .leaves=${book.notebook.leaves.map((one) => ({ id: one.id, title: one.title, about: aboutLeaf(one) }))}
-          .kinds=${leafKinds}
+          .kinds=${leafKinds(book.notebook)}
           .current=${leaf?.id ?? ''}
         ></qw-leaves>
         <qw-upkeep .value=${upkeepOf(book)}></qw-upkeep>

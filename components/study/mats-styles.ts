@@ -23,6 +23,11 @@ export const matsStyles = css`
     padding-bottom: 18px;
     margin: 0 auto;
   }
+  .mats.place-only {
+    grid-template-columns: minmax(0, 380px);
+    justify-content: center;
+    padding-bottom: 22px;
+  }
   :host([alone]) .mats {
     grid-template-columns: minmax(0, 1fr) minmax(0, 1.3fr);
     gap: 24px;

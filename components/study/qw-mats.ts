@@ -40,7 +40,7 @@ export class QwMats extends QwElement {
     const tones = { '--mat': mat, '--on-mat': text, '--on-mat-soft': soft, '--mat-line': line };
     const charts = anchor !== null && !this.quiet;
     return html`<div class="surround" style=${styleMap(tones)}>
-      <div class="mats ${charts ? '' : 'papers-only'}">
+      <div class="mats ${charts ? '' : anchor ? 'papers-only' : 'place-only'}">
         ${this.mounted(anchor, 'anchor')}
         ${charts ? html`<figure class="wheel" aria-label="Hue wheel">${this.wheelOf(anchor, shown)}</figure>` : nothing}
         ${anchor && !this.alone ? this.mounted(shown, 'candidate') : nothing}

@@ -1,6 +1,6 @@
 import { css, html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
-import type { Comparison } from '../../src/harmony/model.ts';
+import type { Comparison, Reason } from '../../src/harmony/model.ts';
 import { controls, ruled } from '../support/controls.ts';
 import { QwElement } from '../support/element.ts';
 import { lowered } from '../support/lowered.ts';
@@ -32,7 +32,7 @@ export class QwVerdict extends QwElement {
     const table = inkTable(comparison.anchor, comparison.candidate);
     return html`<div class="row">
       <div class="margin" aria-hidden="true">
-        ${turned.length ? html`<b>decided by</b>${turned.map(({ kind }) => html`<span>${kind}</span>`)}` : nothing}
+        ${turned.length ? html`<b>decided by</b>${kindsOf(turned).map((words) => html`<span>${words}</span>`)}` : nothing}
       </div>
       <div class="text">
         <div class="verdict">
@@ -61,6 +61,15 @@ export class QwVerdict extends QwElement {
       </div>
     </div>`;
   }
+}
+
+/** What kinds of reason turned it, each once: "stray, twice". */
+function kindsOf(reasons: readonly Reason[]): readonly string[] {
+  const kinds = reasons.map(({ kind }) => kind);
+  return [...new Set(kinds)].map((kind) => {
+    const times = kinds.filter((one) => one === kind).length;
+    return times > 1 ? `${kind}, ${times === 2 ? 'twice' : `${times} times`}` : kind;
+  });
 }
 
 function styles() {
