@@ -56,7 +56,10 @@ function webp(view: DataView, chunk: string): PictureHeader {
   return header('webp', 'image/webp', null, null);
 }
 
-/** AVIF and HEIC: the largest `ispe` property near the start is the picture, smaller ones are its tiles and previews. */
+/**
+ * AVIF and HEIC: the largest `ispe` property near the start is the picture, smaller ones are its tiles and previews; an
+ * `irot` of an odd number of quarters lays it on its side.
+ */
 function isoMedia(view: DataView, text: (at: number, n: number) => string): PictureHeader | null {
   const brands = text(8, Math.min(view.getUint32(0), 64) - 8);
   const kind = /avi[fs]/.test(brands) ? 'avif' : /hei[cxms]|mif1|msf1/.test(brands) ? 'heic' : null;
@@ -64,11 +67,16 @@ function isoMedia(view: DataView, text: (at: number, n: number) => string): Pict
   let width = 0;
   let height = 0;
   const end = Math.min(view.byteLength, 65_536) - 16;
+  let onSide = false;
   for (let at = 16; at < end; at++) {
+    // A box of nine bytes of that name: nothing else near the start looks so.
+    if (view.getUint32(at) === 0x69726f74 && view.getUint32(at - 4) === 9)
+      onSide = view.getUint8(at + 4) % 2 === 1;
     if (view.getUint32(at) !== 0x69737065) continue;
     const w = view.getUint32(at + 8);
     const h = view.getUint32(at + 12);
     if (w * h > width * height) [width, height] = [w, h];
   }
+  if (onSide) [width, height] = [height, width];
   return header(kind, `image/${kind}`, width || null, height || null);
 }

@@ -7,6 +7,8 @@ import type { ReadAnswer, ReadDone } from '../../src/workers/messages.ts';
 import { pictureLimits } from '../../src/workers/picture-limits.ts';
 import quarters from '../support/pictures/quarters.heic?url';
 import quartersP3 from '../support/pictures/quarters-p3.heic?url';
+import turnedAvif from '../support/pictures/quarters-turned.avif?url';
+import turnedHeic from '../support/pictures/quarters-turned.heic?url';
 
 /** The colours of the drawing in tests/support/pictures/make.mjs, and where in it they lie. */
 const drawn: readonly [x: number, y: number, rgb: readonly [number, number, number]][] = [
@@ -40,6 +42,25 @@ describe('a phone’s HEIC picture', () => {
     expect(inks.map((ink) => Math.round(ink.share * 100))).toEqual([25, 25, 25, 25]);
     expect(done.picture?.type).toMatch(/^image\//);
   });
+
+  it.each([
+    ['HEIC', turnedHeic],
+    ['AVIF', turnedAvif],
+  ])(
+    'stands upright where its file says a quarter turn, at full size and reduced: %s',
+    async (_, address) => {
+      const file = await bytesAt(address);
+      const { image, fullWidth, fullHeight } = await decodePicture(file.slice(0));
+      expect([image.width, image.height, fullWidth, fullHeight]).toEqual([64, 96, 64, 96]);
+      // A quarter against the clock brings the right half to the top.
+      const top = [drawn[1]![2], drawn[3]![2]] as const;
+      expect(farFrom(image, 16, 24, top[0])).toBeLessThanOrEqual(2);
+      expect(farFrom(image, 48, 24, top[1])).toBeLessThanOrEqual(2);
+      const small = await decodePicture(file, { maxPixels: 24 * 16 });
+      expect([small.image.width, small.image.height]).toEqual([16, 24]);
+      expect(farFrom(small.image, 4, 6, top[0])).toBeLessThanOrEqual(3);
+    },
+  );
 
   it('that is torn is told in a sentence', async () => {
     const torn = (await bytesAt(quarters)).slice(0, 420);
