@@ -1,5 +1,5 @@
 /**
- * Cube root of a number between 0 and 1, correct to about one unit in the last place; others go to Math.cbrt.
+ * Cube root of a number between 0 and 1, within 1e-15 of itself (two units in the last place measured); others go to Math.cbrt.
  * A line through a table is good to five digits, and one step of Halley's method triples them. It takes a third of the
  * time of Math.cbrt, and there are three roots a pixel.
  */
