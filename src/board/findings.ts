@@ -3,6 +3,7 @@ import { capital } from '../drawing/says.ts';
 import { fitText, textWidth } from '../drawing/text.ts';
 import { verdictMark, verdictMarkBox } from '../drawing/verdict-mark.ts';
 import type { Comparison, Reason, Remedy } from '../harmony/model.ts';
+import { bladeCaution } from '../harmony/remedy-sentences.ts';
 import { verdictWords } from '../harmony/sentences.ts';
 import type { Ink } from '../sheet/model.ts';
 import { type Block, flowLines, flowSentence, moved } from './flow.ts';
@@ -132,8 +133,12 @@ export function remedyLines(remedies: readonly Remedy[], set: FindingsSet): Bloc
   const note = soft(k);
   const step = type.remedy * k * 1.5;
   const top = type.remedy * k * 1.7;
+  // In frames the sentence itself brings the caution; here it would be lost with it.
+  const blade = remedies.some((remedy) => remedy.says.includes(bladeCaution))
+    ? moved(flowLines(bladeCaution, set.width, note), 0, top + remedies.length * step)
+    : null;
   return {
-    height: top + remedies.length * step,
+    height: top + remedies.length * step + (blade ? note.size * note.leading * 1.2 : 0),
     nodes: [
       { type: 'text', x: 0, y: top * 0.62, text: 'What could mend it', ...bold, size: type.remedy * k * 1.1 },
       ...remedies.flatMap((remedy, i): SceneNode[] => {
@@ -150,6 +155,7 @@ export function remedyLines(remedies: readonly Remedy[], set: FindingsSet): Bloc
           { type: 'text', x, y, text: says, size: note.size, face: note.face, fill: note.fill },
         ];
       }),
+      ...(blade ? [blade] : []),
     ],
   };
 }

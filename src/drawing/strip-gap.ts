@@ -1,7 +1,7 @@
-import { labFromOklch, oklchFromTuple } from '../colour/spaces.ts';
 import { inkLimits, pageLimits } from '../harmony/thresholds.ts';
 import type { Side } from '../sheet/model.ts';
 import { inksOf } from './says.ts';
+import { lightnessOf } from './strip-look.ts';
 
 /** A stretch of lightness, CIELAB L* 0–100. */
 export interface Stretch {
@@ -17,7 +17,7 @@ export interface Stretch {
 export function emptyStretch(sides: readonly Side[]): Stretch | null {
   const lightness = sides
     .flatMap((side) => inksOf(side).filter((ink) => ink.share >= inkLimits.strayShare))
-    .map((ink) => labFromOklch(oklchFromTuple(ink.oklch)).l)
+    .map(lightnessOf)
     .sort((a, b) => a - b);
   if (lightness.length < 2 || lightness.at(-1)! - lightness[0]! < pageLimits.flatRange) return null;
   let widest: Stretch = { from: lightness[0]!, to: lightness[0]! };

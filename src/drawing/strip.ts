@@ -1,14 +1,14 @@
 import { scaleLinear } from 'd3-scale';
-import { labFromOklch, oklchFromTuple } from '../colour/spaces.ts';
-import type { Ink } from '../sheet/model.ts';
 import { inkWord } from '../sheet/words.ts';
 import { letterNode } from './marks.ts';
 import type { Drawing, NamedSide, SceneNode, Surround } from './model.ts';
 import { capital, inkSays, inksOf, shareWords } from './says.ts';
 import { spreadAlong } from './spread.ts';
 import { emptyStretch, type Stretch } from './strip-gap.ts';
+import { gapNodes, gapSays } from './strip-gap-nodes.ts';
+import { lightnessOf, type StripLook, stripTop as top } from './strip-look.ts';
 import { type SurroundTones, surroundTones } from './surround.ts';
-import { fitText, textWidth } from './text.ts';
+import { fitText } from './text.ts';
 import { n } from './torn.ts';
 
 export interface StripPapers {
@@ -30,7 +30,6 @@ export interface StripOptions {
 const usualWidth = 700;
 const narrowest = 300;
 const inset = 24;
-const top = 24;
 const laneHeight = 46;
 const outlineLaneHeight = 26;
 const chipWidth = 17;
@@ -42,7 +41,7 @@ const chipWidth = 17;
  */
 export function lightnessStrip(papers: StripPapers, options: StripOptions = {}): Drawing {
   const width = Math.max(narrowest, options.width ?? usualWidth);
-  const look: Look = { width, tones: surroundTones(options.surround), x: xFromLightness(width) };
+  const look: StripLook = { width, tones: surroundTones(options.surround), x: xFromLightness(width) };
   const full = [papers.anchor, ...(papers.candidate ? [papers.candidate] : [])];
   const others = papers.others ?? [];
   const lanes = top + full.length * laneHeight;
@@ -89,17 +88,7 @@ export function xFromLightness(width: number = usualWidth): (lightness: number) 
   return (lightness) => scale(lightness);
 }
 
-interface Look {
-  readonly width: number;
-  readonly tones: SurroundTones;
-  readonly x: (lightness: number) => number;
-}
-
-function lightnessOf(ink: Ink): number {
-  return labFromOklch(oklchFromTuple(ink.oklch)).l;
-}
-
-function chips(paper: NamedSide, y: number, { width, tones, x }: Look): SceneNode[] {
+function chips(paper: NamedSide, y: number, { width, tones, x }: StripLook): SceneNode[] {
   const inks = inksOf(paper.side);
   const middle = y + laneHeight / 2;
   const wants = inks.map((ink) => x(lightnessOf(ink)));
@@ -148,9 +137,9 @@ function foot(trueX: number, x: number, fromY: number, floorY: number, tones: Su
   ];
 }
 
-function outlineChips(paper: NamedSide, y: number, { tones, x }: Look): SceneNode[] {
+function outlineChips(paper: NamedSide, y: number, { tones, x }: StripLook): SceneNode[] {
   const middle = y + outlineLaneHeight / 2;
-  return inksOf(paper.side).map((ink): SceneNode => {
+  const outlines = inksOf(paper.side).map((ink): SceneNode => {
     const h = chipHeight(ink.share) * 0.5;
     return {
       type: 'rect',
@@ -169,10 +158,37 @@ function outlineChips(paper: NamedSide, y: number, { tones, x }: Look): SceneNod
       },
     };
   });
+  return [...outlines, ...laneName(paper, middle, { tones, x })];
 }
 
-function axis(bottom: number, { tones, x }: Look): SceneNode[] {
-  return Array.from({ length: 11 }, (_, i) => i * 10).flatMap((l): SceneNode[] => [
+/** The paper's name in the dark end of its lane, where that is empty enough. */
+function laneName(paper: NamedSide, y: number, { tones, x }: Pick<StripLook, 'tones' | 'x'>): SceneNode[] {
+  const room = Math.min(...inksOf(paper.side).map((ink) => x(lightnessOf(ink)))) - chipWidth / 2 - 8;
+  if (room < inset + 64) return [];
+  const style = { size: 11, face: 'sans' } as const;
+  return [
+    {
+      type: 'text',
+      x: inset + 5,
+      y: y + 4,
+      text: fitText(paper.name, room - inset - 5, style),
+      fill: tones.soft,
+      ...style,
+    },
+  ];
+}
+
+function axis(bottom: number, { tones, x }: StripLook): SceneNode[] {
+  const unit = {
+    type: 'text',
+    x: 3,
+    y: bottom + 17,
+    text: 'L*',
+    size: 11.5,
+    face: 'sans',
+    fill: tones.text,
+  } as const;
+  const steps = Array.from({ length: 11 }, (_, i) => i * 10).flatMap((l): SceneNode[] => [
     { type: 'line', x1: n(x(l)), y1: top, x2: n(x(l)), y2: bottom, stroke: tones.line, strokeWidth: 1 },
     {
       type: 'text',
@@ -185,47 +201,5 @@ function axis(bottom: number, { tones, x }: Look): SceneNode[] {
       fill: tones.text,
     },
   ]);
-}
-
-function gapNodes(
-  gap: Stretch,
-  papers: readonly NamedSide[],
-  bottom: number,
-  { width, tones, x }: Look,
-): SceneNode[] {
-  const [from, to] = [x(gap.from), x(gap.to)];
-  const text = fitText(gapSays(gap, papers), width - 4, { size: 12, face: 'sans' });
-  const half = textWidth(text, { size: 12, face: 'sans' }) / 2;
-  // The words stay on the strip where the stretch lies at one of its ends.
-  const middle = Math.min(Math.max((from + to) / 2, half + 2), width - half - 2);
-  return [
-    {
-      type: 'rect',
-      className: 'gap',
-      x: n(from),
-      y: top,
-      width: n(to - from),
-      height: bottom - top,
-      fill: tones.veil,
-    },
-    {
-      type: 'text',
-      x: n(middle),
-      y: top - 8,
-      text,
-      size: 12,
-      face: 'sans',
-      anchor: 'middle',
-      fill: tones.text,
-    },
-  ];
-}
-
-function gapSays(gap: Stretch, papers: readonly NamedSide[]): string {
-  const specks = papers.some(({ side }) =>
-    inksOf(side).some((ink) => lightnessOf(ink) > gap.from + 0.5 && lightnessOf(ink) < gap.to - 0.5),
-  );
-  const where = papers.length > 1 ? 'empty in both' : 'empty';
-  const but = specks ? ' but for specks' : '';
-  return `${where}${but}, L* ${Math.round(gap.from)}–${Math.round(gap.to)}: a photograph will stand out here`;
+  return [unit, ...steps];
 }

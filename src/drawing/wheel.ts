@@ -119,7 +119,7 @@ function leader(place: WheelPlace, tones: SurroundTones): SceneNode[] {
   ];
 }
 
-/** Another candidate's strong inks as empty diamonds, each with the candidate's number. */
+/** Another candidate's strong inks as empty diamonds; they name no ink of the pair, so pointing at one lights nothing up. */
 function outlines(
   paper: NamedSide,
   index: number,
@@ -127,7 +127,6 @@ function outlines(
   wheel: Wheel,
   tones: SurroundTones,
 ): SceneNode[] {
-  const number = index + 1;
   return inksOf(paper.side)
     .filter((ink) => !sitsInHub(ink))
     .map((ink): SceneNode => {
@@ -138,7 +137,7 @@ function outlines(
         className: 'outline-mark',
         mark: {
           kind: 'ink',
-          inks: [`other-${number}-${ink.id}`],
+          inks: [],
           label: `${paper.name}, not drawn in full: ${inkWord(ink)}, ${shareWords(ink.share)}.`,
         },
         children: [
