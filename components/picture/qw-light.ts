@@ -167,6 +167,7 @@ const choices = [
 
 const whatWords = { white: 'the white card', grey: 'the grey card', chart: 'the chart' } as const;
 
+/** What is said of cards here is common practice, no source. */
 const hints: Readonly<Record<CardKind, string>> = {
   none: 'Without a card the light is unknown: whites and creams are as the camera gave them, and every judgement that depends on the light says so.',
   white:
