@@ -1,18 +1,28 @@
 import type { Side } from '../sheet/model.ts';
 import { missSizeOf, presenceOf, seenOf, sizeOf, strongOf, tintOf } from './meeting.ts';
-import { at as colourAt, measureInto, neutralKinds } from './quick-colour.ts';
+import { measureInto, neutralKinds } from './quick-colour.ts';
 import { inkLimits } from './thresholds.ts';
 
-/** One line of numbers an ink: its colour (see `quick-colour.ts`), then what its share and chroma give. */
+/** One line of numbers an ink: its colour as in `quick-colour.ts`, then what its share and chroma give. */
 export const at = {
-  ...colourAt,
-  share: colourAt.width,
-  size: colourAt.width + 1,
-  missSize: colourAt.width + 2,
-  seen: colourAt.width + 3,
-  tint: colourAt.width + 4,
-  strong: colourAt.width + 5,
-  width: colourAt.width + 6,
+  l: 0,
+  a: 1,
+  b: 2,
+  chroma: 3,
+  saturation: 4,
+  hue: 5,
+  value: 6,
+  eye: 7,
+  painter: 8,
+  neutral: 9,
+  counts: 10,
+  share: 11,
+  size: 12,
+  missSize: 13,
+  seen: 14,
+  tint: 15,
+  strong: 16,
+  width: 17,
 } as const;
 
 /** A side as lines of numbers, base first. */

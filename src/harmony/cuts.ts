@@ -1,0 +1,134 @@
+import type { SizeMm } from '../sheet/model.ts';
+import * as sentences from './cut-sentences.ts';
+import { type Layout, layOut, type Rect } from './packing.ts';
+import { bladeCaution } from './remedy-sentences.ts';
+import { pageLimits } from './thresholds.ts';
+
+/** A sheet or a plain to cut from. */
+export interface Stock {
+  readonly id: string;
+  readonly name: string;
+  readonly sizeMm: SizeMm;
+  /** How many there are; default 1. */
+  readonly count?: number;
+  /** Grammage, g/m², or null where it is not known. */
+  readonly gsm?: number | null;
+}
+
+/** A piece wanted on the page. */
+export interface Wanted {
+  readonly name: string;
+  /** Which stock it is cut from. */
+  readonly from: string;
+  readonly sizeMm: SizeMm;
+  /** How many; default 1. */
+  readonly count?: number;
+  /** A mat under it: from which stock, and how wide its border is, mm. */
+  readonly mat?: { readonly from: string; readonly borderMm: number };
+}
+
+/** One sheet of stock, cut. */
+export interface CutSheet {
+  readonly stock: Stock;
+  /** 1, 2 … where more than one is needed. */
+  readonly number: number;
+  readonly layout: Layout;
+  /** What each placed piece is called, by its index. */
+  readonly names: readonly string[];
+}
+
+/** What to cut, from what, and what is left. */
+export interface CutList {
+  readonly sheets: readonly CutSheet[];
+  /** Pieces for which there is no room or no stock. */
+  readonly short: readonly string[];
+  /** Names of stock thin enough to need mounting. */
+  readonly mount: readonly string[];
+  /** Plain sentences, in order; the caution about blades last. */
+  readonly says: readonly string[];
+}
+
+/** Size of a mat: its border stands out on every side. 4 × 6 in with ⅛ in is 4¼ × 6¼. */
+export function matFor({ width, height }: SizeMm, borderMm: number): SizeMm {
+  return { width: width + 2 * borderMm, height: height + 2 * borderMm };
+}
+
+/** Works out which pieces, mats and strips come out of which sheet, largest first, sheet after sheet. */
+export function cutListOf(stock: readonly Stock[], wanted: readonly Wanted[]): CutList {
+  const sheets: CutSheet[] = [];
+  const short: string[] = [];
+  const jobs = wanted.flatMap(jobsOf);
+  const unknown = jobs.filter((job) => !stock.some(({ id }) => id === job.from));
+  short.push(...unknown.map(({ name }) => name));
+  for (const one of stock) {
+    let rest = jobs.filter(({ from }) => from === one.id).sort((a, b) => areaOf(b.sizeMm) - areaOf(a.sizeMm));
+    for (let number = 1; number <= (one.count ?? 1) && rest.length > 0; number++) {
+      const { layout, kept } = fill(one.sizeMm, rest);
+      if (kept.length === 0) break;
+      sheets.push({ stock: one, number, layout, names: kept.map(({ name }) => name) });
+      rest = rest.filter((job) => !kept.includes(job));
+    }
+    short.push(...rest.map(({ name }) => name));
+  }
+  const used = stock.filter(({ id }) => sheets.some((sheet) => sheet.stock.id === id));
+  const mount = used
+    .filter(({ gsm }) => gsm !== undefined && gsm !== null && gsm < pageLimits.thinGsm)
+    .map(({ name }) => name);
+  return { sheets, short, mount, says: said(sheets, short, mount) };
+}
+
+interface Job {
+  readonly name: string;
+  readonly from: string;
+  readonly sizeMm: SizeMm;
+}
+
+function jobsOf({ name, from, sizeMm, count = 1, mat }: Wanted): Job[] {
+  return Array.from({ length: count }, (_, i) => {
+    const called = count > 1 ? `${name} ${i + 1}` : name;
+    const piece: Job = { name: called, from, sizeMm };
+    return mat
+      ? [piece, { name: sentences.matName(called), from: mat.from, sizeMm: matFor(sizeMm, mat.borderMm) }]
+      : [piece];
+  }).flat();
+}
+
+/** As many jobs as one sheet takes, in their order; what does not fit waits for the next. */
+function fill(sheet: SizeMm, jobs: readonly Job[]): { layout: Layout; kept: Job[] } {
+  let kept: Job[] = [];
+  let layout: Layout = layOut(sheet, [])!;
+  for (const job of jobs) {
+    const next = layOut(
+      sheet,
+      [...kept, job].map(({ sizeMm }) => sizeMm),
+    );
+    if (!next) continue;
+    layout = next;
+    kept = [...kept, job];
+  }
+  return { layout, kept };
+}
+
+function said(sheets: readonly CutSheet[], short: readonly string[], mount: readonly string[]): string[] {
+  const lines = sheets.map(({ stock, number, layout, names }) =>
+    sentences.fromSheet({
+      stock: (stock.count ?? 1) > 1 ? `${stock.name}, sheet ${number}` : stock.name,
+      names,
+      stopped: layout.style === 'stopped',
+      left: largest(layout.left),
+    }),
+  );
+  if (short.length > 0) lines.push(sentences.noRoom(short));
+  if (mount.length > 0) lines.push(sentences.mountThin(mount, pageLimits.thinGsm));
+  if (sheets.length > 0) lines.push(bladeCaution);
+  return lines;
+}
+
+function largest(left: readonly Rect[]): SizeMm | null {
+  const [first] = left;
+  return first ? { width: first.width, height: first.height } : null;
+}
+
+function areaOf({ width, height }: SizeMm): number {
+  return width * height;
+}
