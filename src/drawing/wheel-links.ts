@@ -20,8 +20,9 @@ export interface LinkStroke {
 }
 
 /**
- * The links that are drawn, of all that were found: repeats and near misses where one of the two inks has no closer
- * one of its kind, and of opposites that hold on this wheel the one nearest to 180° for each anchor ink.
+ * The links that are drawn, of all that were found, so that the wheel stays readable: repeats and near misses where
+ * one of the two inks has no closer one of its kind, but no near miss of two inks that each have a repeat; and of the
+ * opposites that hold on this wheel those where neither ink has one nearer to 180°.
  */
 export function drawnLinks(all: readonly Link[], wheel: Wheel): Link[] {
   const links = all.filter((link) => link.kind !== 'opposite' || !link.wheels || link.wheels.includes(wheel));
@@ -30,8 +31,15 @@ export function drawnLinks(all: readonly Link[], wheel: Wheel): Link[] {
     const rivals = links.filter((other) => other.kind === link.kind);
     const closest = (of: 'anchorInk' | 'candidateInk') =>
       rivals.every((other) => other[of] !== link[of] || rank(other) >= rank(link));
-    return link.kind === 'opposite' ? closest('anchorInk') : closest('anchorInk') || closest('candidateInk');
+    if (link.kind === 'opposite') return closest('anchorInk') && closest('candidateInk');
+    if (link.kind === 'near miss' && repeated('anchorInk', link) && repeated('candidateInk', link))
+      return false;
+    return closest('anchorInk') || closest('candidateInk');
   });
+
+  function repeated(of: 'anchorInk' | 'candidateInk', link: Link): boolean {
+    return links.some((other) => other.kind === 'repeat' && other[of] === link[of]);
+  }
 }
 
 /** The links' lines, from edge to edge of their marks, each above a halo so that it shows on any ink. */

@@ -205,3 +205,9 @@ test('all text lies inside the box and no number is missing, whatever the inks',
 test('the same papers give the same drawing, to the byte', () => {
   expect(JSON.stringify(hueWheel(pair))).toBe(JSON.stringify(hueWheel(pair)));
 });
+
+test('a near miss of two inks that each have a repeat is not drawn', () => {
+  const answered = { ...links[3]!, anchorInk: 'B', candidateInk: 'b' };
+  expect(drawnLinks([...links, answered], 'eye')).not.toContain(answered);
+  expect(drawnLinks(links, 'eye')).toContain(links[3]);
+});
