@@ -1,34 +1,51 @@
-import { assign, countLabels } from './assign.ts';
 import { ColourCells } from './cells.ts';
+import { type Explained, explain } from './explain.ts';
+import { countLabels } from './label-counts.ts';
 import { type Mode, modesOf } from './modes.ts';
 import { numbers } from './numbers.ts';
 import type { Planes } from './planes.ts';
-import { mergeNear, offMixture } from './settle.ts';
+import { residualModes } from './residue.ts';
+import { apart, mergeNear, offMixture } from './settle.ts';
 import { eachWindow } from './windows.ts';
 
 /** The colours a sheet is printed in, and where each lies. */
-export interface Found {
+export interface Found extends Explained {
   readonly colours: readonly Mode[];
-  readonly labels: Uint8Array;
 }
 
-/** Finds the inks by what flat places say, and drops what is only a mixture or a rim. */
+/** Finds the inks by what flat places say, then what those leave unexplained; drops what is only a mixture or a rim. */
 export function findInks(planes: Planes): Found {
-  const cells = flatVotes(planes);
-  const all = modesOf(cells);
-  let colours = mergeNear(all.filter((m) => m.votes >= numbers.leastVotes * cells.total));
-  let labels = assign(planes, colours);
+  const flat = flatLimit(planes, 1);
+  const cells = flatVotes(planes, flat.limit);
+  const near = Math.max(numbers.explainedNear, numbers.explainedTimesNoise * flat.noise);
+  let colours = mergeNear(modesOf(cells).filter((m) => m.votes >= numbers.leastVotes * cells.total));
+  let explained = explain(planes, colours, near);
+  for (let turn = 0; turn < 3; turn++) {
+    const fresh = newModes(planes, colours, explained.off);
+    if (!fresh.length) break;
+    colours = [...colours, ...fresh];
+    explained = explain(planes, colours, near);
+  }
   for (let turn = 0; turn < 6; turn++) {
-    const keep = sifted(colours, labels, planes);
+    const keep = sifted(colours, explained, planes);
     if (keep.length === colours.length) break;
     colours = keep;
-    labels = assign(planes, colours);
+    explained = explain(planes, colours, near);
   }
-  return { colours, labels };
+  return { colours, ...explained };
 }
 
-function flatVotes(planes: Planes): ColourCells {
-  const limit = flatLimit(planes, 1);
+function newModes(planes: Planes, colours: readonly Mode[], off: Float32Array): Mode[] {
+  const fresh: Mode[] = [];
+  for (const mode of residualModes(planes, off)) {
+    if (mode.votes < numbers.leastHearts * planes.count) break;
+    if ([...colours, ...fresh].every((c) => apart(c, mode) > 0.08)) fresh.push(mode);
+    if (fresh.length === 4) break;
+  }
+  return fresh;
+}
+
+function flatVotes(planes: Planes, limit: Float64Array): ColourCells {
   const cells = new ColourCells();
   eachWindow(planes, 1, 1, (_, l, a, b, spread) => {
     if (spread <= limit[Math.min(limit.length - 1, Math.max(0, (l * limit.length) | 0))]!)
@@ -39,7 +56,7 @@ function flatVotes(planes: Planes): ColourCells {
 }
 
 /** The most spread a flat window may have, by lightness in ten bands, from the quietest windows of each band. */
-function flatLimit(planes: Planes, reach: number): Float64Array {
+function flatLimit(planes: Planes, reach: number): { limit: Float64Array; noise: number } {
   const bands = 10;
   const steps = 200;
   const top = 0.2;
@@ -52,13 +69,14 @@ function flatLimit(planes: Planes, reach: number): Float64Array {
     all[at]!++;
   });
   const everywhere = percentile(all, numbers.noisePercentile) * (top / steps);
-  return Float64Array.from(counts, (band) => {
+  const limit = Float64Array.from(counts, (band) => {
     const enough = band.reduce((s, n) => s + n, 0) > 400;
     const noise = enough
       ? Math.min(percentile(band, numbers.noisePercentile) * (top / steps), 3 * everywhere)
       : everywhere;
     return Math.min(numbers.flatCeiling, Math.max(numbers.flatFloor, numbers.flatTimesNoise * noise));
   });
+  return { limit, noise: everywhere };
 }
 
 function percentile(counts: Float64Array, part: number): number {
@@ -71,13 +89,13 @@ function percentile(counts: Float64Array, part: number): number {
   return counts.length;
 }
 
-function sifted(colours: readonly Mode[], labels: Uint8Array, planes: Planes): Mode[] {
+function sifted(colours: readonly Mode[], { labels, amounts }: Explained, planes: Planes): Mode[] {
   const { area, inside } = countLabels(labels, planes.width, planes.height, colours.length);
   const order = colours.map((_, k) => k).sort((p, q) => area[q]! - area[p]!);
   const kept: number[] = [];
   const out = new Set<number>();
   for (const k of order) {
-    const share = area[k]! / planes.count;
+    const share = amounts[k]! / planes.count;
     const solid = inside[k]! / Math.max(1, area[k]!);
     if (kept.length && share < numbers.leastShare) out.add(k);
     else if (kept.length && solid < numbers.leastInside) out.add(k);

@@ -1,7 +1,7 @@
 import type { Lab } from '../colour/model.ts';
 import { chromaAb, hueAbDeg } from '../colour/spaces.ts';
-import type { LabelCounts } from './assign.ts';
-import { nothing } from './assign.ts';
+import type { LabelCounts } from './label-counts.ts';
+import { nothing } from './label-counts.ts';
 import type { BaseKind } from './model.ts';
 
 /** Regions of the kinds of base in CIELAB D65. Common practice of the trade, no source; borders are our choice. */

@@ -167,9 +167,29 @@ export interface SizeMm {
 export interface KeptSide {
   readonly reading: Side;
   readonly pictureId: string | null;
-  /** How the picture was read, so that it can be read again the same way. */
+  /** How the picture was read, so that it can be read again the same way. In pixels of the stored picture. */
   readonly options?: ReadOptions;
+  /** The photograph, where the picture that was read was made from it: straightened, or its light corrected. */
+  readonly taken?: Taken;
+  /** The reading before the hand corrected it; only where it has. */
+  readonly asRead?: Side;
+  /** What the hand corrected, oldest first; made again when the side is read again. */
+  readonly hand?: readonly HandMade[];
 }
+
+/** A photograph as it was taken, and what has been done to it. */
+export interface Taken {
+  readonly pictureId: string;
+  /** The sheet's corners on it; none where it was not straightened. */
+  readonly corners?: Corners;
+  /** What on it tells the light; none where the light was left. */
+  readonly light?: LightMark;
+}
+
+/** A card or a 24-patch chart on a photograph; `frame` in fractions 0–1 of it, `reflectance` 0–1. */
+export type LightMark =
+  | { readonly kind: 'white' | 'grey'; readonly frame: Frame; readonly reflectance: number }
+  | { readonly kind: 'chart'; readonly frame: Frame };
 
 /** A sheet of patterned paper in the drawer. */
 export interface Sheet {
@@ -206,6 +226,10 @@ export interface Part {
   readonly frame: Frame;
   readonly sizeMm: SizeMm;
   readonly reading: Side;
+  /** The picture that the frame lies on; default the one of the sheet's side. It stays when the side gets another. */
+  readonly pictureId?: string;
+  readonly asRead?: Side;
+  readonly hand?: readonly HandMade[];
 }
 
 /** A place on a picture, as fractions 0–1 of its width and height. */
@@ -240,3 +264,14 @@ export type HandChange =
   | { readonly kind: 'add'; readonly hex: string; readonly special?: SpecialFinish }
   /** The ink's colour is the one at this spot. */
   | { readonly kind: 'move-spot'; readonly ink: string; readonly spot: Spot };
+
+/** A correction as it is kept: with the inks that it named, so that they are known again in another reading. */
+export interface HandMade {
+  readonly change: HandChange;
+  /** Each ink that it names, as it was then, by its id. */
+  readonly inks: Readonly<Record<string, Ink>>;
+  /** The colour at its spot, `#rrggbb`. */
+  readonly hex?: string;
+  /** Share of the side that is near the colour at its spot, 0–1. */
+  readonly share?: number;
+}

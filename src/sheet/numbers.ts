@@ -23,6 +23,14 @@ export const numbers = {
   mixtureOffLine: 0.035,
   /** A candidate with less of its area inside (all neighbours alike) than this is a rim, not an ink. */
   leastInside: 0.08,
+  /** A pixel is explained by an ink or a mixture this near, … */
+  explainedNear: 0.06,
+  /** … or within this many times the picture's noise. */
+  explainedTimesNoise: 3.5,
+  /** Colours that only hearts of unexplained places show count from this share of the sheet's pixels. */
+  leastHearts: 0.0003,
+  /** Printed dots are averaged by a kernel of this many screen periods (standard deviation). */
+  screenSigma: 0.45,
   /** Least share of an ink. */
   leastShare: 0.003,
   /** An ink under this share is an accent … */

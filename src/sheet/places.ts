@@ -1,4 +1,4 @@
-import { nothing } from './assign.ts';
+import { nothing } from './label-counts.ts';
 import type { Places } from './model.ts';
 
 /** Longer side of a map of places. */

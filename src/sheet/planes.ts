@@ -145,6 +145,41 @@ function leaveOut(
   return gone;
 }
 
+/** Softens linear planes in place by a binomial kernel (1 2 1)/4 across and down, `times` over. Off pixels neither give nor get. */
+export function soften(planes: LinearPlanes, times: number): void {
+  for (let n = 0; n < times; n++) for (const p of [planes.r, planes.g, planes.b]) softenPlane(p, planes);
+}
+
+function softenPlane(p: Float32Array, { width, height, on }: LinearPlanes): void {
+  const above = new Float32Array(width);
+  const here = new Float32Array(width);
+  for (let y = 0; y < height; y++) {
+    const row = y * width;
+    // Across: the left neighbour's old value is carried along.
+    let left = p[row]!;
+    for (let x = 0; x < width; x++) {
+      const v = p[row + x]!;
+      const right = x + 1 < width && on[row + x + 1] ? p[row + x + 1]! : v;
+      const l = x && on[row + x - 1] ? left : v;
+      left = v;
+      if (on[row + x]) p[row + x] = 0.25 * (l + right) + 0.5 * v;
+    }
+  }
+  for (let y = 0; y < height; y++) {
+    const row = y * width;
+    for (let x = 0; x < width; x++) {
+      const i = row + x;
+      const v = p[i]!;
+      here[x] = v;
+      if (!on[i]) continue;
+      const down = y + 1 < height && on[i + width] ? p[i + width]! : v;
+      const up = y && on[i - width] ? above[x]! : v;
+      p[i] = 0.25 * (up + down) + 0.5 * v;
+    }
+    above.set(here);
+  }
+}
+
 /** Row-major 3×3 matrix. */
 export type Matrix3 = readonly number[];
 

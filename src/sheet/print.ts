@@ -1,4 +1,4 @@
-import { nothing } from './assign.ts';
+import { nothing } from './label-counts.ts';
 import type { Places, Print, PrintScale } from './model.ts';
 
 /** Repeats shorter than `small` mm are a small print, longer than `large` a large one. Common practice, no source. */

@@ -1,17 +1,28 @@
 import { labFromOklch, oklchFromTuple } from '../colour/spaces.ts';
-import { countLabels } from './assign.ts';
 import { lightFromCard } from './card.ts';
-import { findInks } from './find-inks.ts';
+import { type Found, findInks } from './find-inks.ts';
 import { baseKind, groundOf, groundPrinted } from './ground.ts';
 import { idAt, inkOf } from './ink.ts';
+import { countLabels } from './label-counts.ts';
 import type { Base, Ink, Light, PixelImage, Reading, ReadOptions, Side } from './model.ts';
-import type { Mode } from './modes.ts';
 import { numbers } from './numbers.ts';
 import { placesOf } from './places.ts';
-import { blockFor, clampFrame, linearPlanes, oklabPlanes, type Planes } from './planes.ts';
+import { blockFor, clampFrame, linearPlanes, oklabPlanes, type Planes, soften } from './planes.ts';
 import { printOf } from './print.ts';
+import { screenPeriod } from './screen.ts';
 import { apart } from './settle.ts';
 import { UnreadableImage } from './unreadable.ts';
+
+/** How many softenings make dots of this period vanish, on top of averaging in blocks. */
+function softenings(period: number, block: number): number {
+  let variance = block ** 2 / 12;
+  let times = 0;
+  while (Math.sqrt(variance) < numbers.screenSigma * period) {
+    variance += block ** 2 / 2;
+    times++;
+  }
+  return times;
+}
 
 /** Longer side of a full sheet where no scale is given: 12 in. */
 const sheetMm = 305;
@@ -36,11 +47,14 @@ export function readWithPlaces(image: PixelImage, options: ReadOptions = {}): Re
     throw new UnreadableImage('The picture is too small to read: one pixel.');
   const mmPerPixel = options.mmPerPixel ?? sheetMm / Math.max(frame.width, frame.height);
   const card = options.card ? lightFromCard(image, options.card) : null;
-  const linear = linearPlanes(image, frame, options.card ?? null, blockFor(frame.width * frame.height));
+  const period = screenPeriod(image, frame);
+  const block = Math.max(blockFor(frame.width * frame.height), period ? Math.round(period / 2) : 1);
+  const linear = linearPlanes(image, frame, options.card ?? null, block);
+  if (period) soften(linear, softenings(period, block));
   if (!linear.count) throw new UnreadableImage('The picture is fully transparent: there is nothing to read.');
   const planes = oklabPlanes(linear, card?.matrix ?? null);
   const found = findInks(planes);
-  return settled(planes, found.colours, found.labels, mmPerPixel, lightNote(card));
+  return settled(planes, found, mmPerPixel, lightNote(card));
 }
 
 function refuse({ data, width, height }: PixelImage): void {
@@ -65,8 +79,7 @@ function lightNote(card: { clipped: boolean } | null): Light {
 
 function settled(
   planes: Planes,
-  colours: readonly Mode[],
-  labels: Uint8Array,
+  { colours, labels, amounts }: Found,
   mmPerPixel: number,
   light: Light,
 ): Reading {
@@ -81,9 +94,9 @@ function settled(
   const order = colours
     .map((_, k) => k)
     .filter((k) => k !== ground)
-    .sort((p, q) => counts.area[q]! - counts.area[p]! || p - q);
+    .sort((p, q) => amounts[q]! - amounts[p]! || p - q);
   order.unshift(ground);
-  const shares = sharesOf(order.map((k) => counts.area[k]!));
+  const shares = sharesOf(order.map((k) => amounts[k]!));
   const inks = order.map((k, n): Ink => {
     const { l, a, b } = colours[k]!;
     const share = shares[n]!;

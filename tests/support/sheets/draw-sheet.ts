@@ -2,13 +2,19 @@ import type { PixelImage } from '../../../src/sheet/model.ts';
 import { type Dice, dice } from './dice.ts';
 import { LabelCanvas } from './label-canvas.ts';
 import { patterns, strew } from './patterns.ts';
-import { farEnough, labOf, linearOf, type Rgb3, randomInk } from './truth-colour.ts';
+import { farEnough, linearOf, type Rgb3, randomInk } from './truth-colour.ts';
 
 /** What is known of a drawn sheet: its inks as encoded sRGB 0–255 and their true shares, base first. */
 export interface Truth {
   readonly pattern: string;
   readonly baseKind: 'white' | 'cream' | 'kraft' | 'tinted' | 'dark';
-  readonly inks: readonly { readonly rgb: Rgb3; readonly share: number; readonly accent: boolean }[];
+  readonly inks: readonly {
+    readonly rgb: Rgb3;
+    readonly share: number;
+    readonly accent: boolean;
+    /** Its number on the label canvas. */
+    readonly label: number;
+  }[];
 }
 
 /** A sheet before it meets the world: linear light, three numbers a pixel, and which ink lies where. */
@@ -19,6 +25,12 @@ export interface DrawnSheet {
   readonly truth: Truth;
   /** Label at each pixel's most frequent sample. */
   readonly labels: Uint8Array;
+  /** What was drawn, at `samples` a pixel and axis, and the colour of each label. */
+  readonly canvas: LabelCanvas;
+  readonly samples: number;
+  readonly colours: readonly Rgb3[];
+  /** The same drawing in other colours (linear light), one for each ink: what a lamp or a screen makes of it. */
+  repaint(colours: readonly Rgb3[]): Float32Array;
 }
 
 export interface DrawOptions {
@@ -35,6 +47,8 @@ export interface DrawOptions {
   /** Size of an accent's features in pixels; default 0.7–1.6 % of the width. */
   readonly accentSize?: number;
   readonly accent?: boolean;
+  /** A further condition on each ink, given the base. */
+  readonly only?: (rgb: Rgb3, base: Rgb3) => boolean;
 }
 
 const bases: Record<Truth['baseKind'], (roll: Dice) => Rgb3> = {
@@ -42,7 +56,11 @@ const bases: Record<Truth['baseKind'], (roll: Dice) => Rgb3> = {
     const v = r.whole(243, 254);
     return [v - r.whole(0, 3), v - r.whole(0, 2), v - r.whole(0, 4)];
   },
-  cream: (r) => [r.whole(242, 252), r.whole(228, 238), r.whole(202, 218)],
+  cream: (r) => {
+    const v = r.whole(242, 253);
+    const g = v - r.whole(7, 15);
+    return [v, g, g - r.whole(14, 30)];
+  },
   kraft: (r) => {
     const k = r.between(0.92, 1.05);
     return [Math.round(187 * k), Math.round(148 * k), Math.round(108 * k)];
@@ -83,6 +101,7 @@ export function drawSheet(seed: number, options: DrawOptions = {}): DrawnSheet {
   while (colours.length < 1 + main + (accent ? 1 : 0)) {
     const vivid = accent && colours.length === 1 + main;
     const next = randomInk(roll, vivid);
+    if (options.only && !options.only(next, colours[0]!)) continue;
     if (farEnough(next, colours, apart, vivid ? 20 : apart)) colours.push(next);
   }
   const canvas = new LabelCanvas(width * samples, height * samples);
@@ -103,37 +122,50 @@ function finish(
 ): DrawnSheet {
   const width = canvas.width / samples;
   const height = canvas.height / samples;
-  const lin = colours.map((c) => linearOf(c));
-  const linear = new Float32Array(width * height * 3);
-  const labels = new Uint8Array(width * height);
   const counts = new Float64Array(colours.length);
-  const here = new Uint8Array(colours.length);
-  const k = 1 / (samples * samples);
-  for (let y = 0; y < height; y++)
-    for (let x = 0; x < width; x++) {
-      here.fill(0);
-      for (let j = 0; j < samples; j++)
-        for (let i = 0; i < samples; i++)
-          here[canvas.labels[(y * samples + j) * canvas.width + x * samples + i]!]!++;
-      let most = 0;
-      const at = y * width + x;
-      for (let n = 0; n < here.length; n++) {
-        const w = here[n]!;
-        if (!w) continue;
-        counts[n]! += w;
-        if (w > here[most]!) most = n;
-        const c = lin[n]!;
-        linear[at * 3]! += c[0] * w * k;
-        linear[at * 3 + 1]! += c[1] * w * k;
-        linear[at * 3 + 2]! += c[2] * w * k;
-      }
-      labels[at] = most;
-    }
+  for (const k of canvas.labels) counts[k]!++;
   const total = canvas.labels.length;
   const inks = colours
-    .map((rgb, n) => ({ rgb, share: counts[n]! / total, accent: n > 0 && counts[n]! / total < 0.05 }))
+    .map((rgb, n) => ({
+      rgb,
+      share: counts[n]! / total,
+      accent: n > 0 && counts[n]! / total < 0.05,
+      label: n,
+    }))
     .filter((ink, n) => n === 0 || ink.share > 0.004);
-  return { width, height, linear, labels, truth: { pattern, baseKind, inks } };
+  const labels = new Uint8Array(width * height);
+  const middle = samples >> 1;
+  for (let y = 0; y < height; y++)
+    for (let x = 0; x < width; x++)
+      labels[y * width + x] = canvas.labels[(y * samples + middle) * canvas.width + x * samples + middle]!;
+  const repaint = (lin: readonly Rgb3[]): Float32Array => painted(canvas, samples, lin);
+  return {
+    width,
+    height,
+    canvas,
+    samples,
+    colours,
+    linear: repaint(colours.map(linearOf)),
+    labels,
+    repaint,
+    truth: { pattern, baseKind, inks },
+  };
+}
+
+function painted(canvas: LabelCanvas, samples: number, lin: readonly Rgb3[]): Float32Array {
+  const width = canvas.width / samples;
+  const height = canvas.height / samples;
+  const linear = new Float32Array(width * height * 3);
+  const k = 1 / (samples * samples);
+  for (let y = 0; y < canvas.height; y++)
+    for (let x = 0; x < canvas.width; x++) {
+      const c = lin[canvas.labels[y * canvas.width + x]!]!;
+      const at = (Math.floor(y / samples) * width + Math.floor(x / samples)) * 3;
+      linear[at]! += c[0] * k;
+      linear[at + 1]! += c[1] * k;
+      linear[at + 2]! += c[2] * k;
+    }
+  return linear;
 }
 
 /** 8-bit sRGB of linear light, alpha 255. */
@@ -148,5 +180,3 @@ export function toImage(sheet: Pick<DrawnSheet, 'width' | 'height' | 'linear'>):
   }
   return { data, width: sheet.width, height: sheet.height };
 }
-
-export { labOf };

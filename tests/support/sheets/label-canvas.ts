@@ -10,7 +10,7 @@ export class LabelCanvas {
     this.labels = new Uint8Array(width * height);
   }
 
-  /** Fills every place of the box where `inside(x, y)` holds. */
+  /** Fills every place of the box where `inside(x, y)` holds; how many places changed. */
   fillWhere(
     x0: number,
     y0: number,
@@ -18,36 +18,49 @@ export class LabelCanvas {
     y1: number,
     label: number,
     inside: (x: number, y: number) => boolean,
-  ): void {
+  ): number {
+    let changed = 0;
     const left = Math.max(0, Math.floor(x0));
     const right = Math.min(this.width, Math.ceil(x1));
     const bottom = Math.min(this.height, Math.ceil(y1));
     for (let y = Math.max(0, Math.floor(y0)); y < bottom; y++)
-      for (let x = left; x < right; x++)
-        if (inside(x + 0.5, y + 0.5)) this.labels[y * this.width + x] = label;
+      for (let x = left; x < right; x++) {
+        const i = y * this.width + x;
+        if (this.labels[i] === label || !inside(x + 0.5, y + 0.5)) continue;
+        this.labels[i] = label;
+        changed++;
+      }
+    return changed;
   }
 
-  ellipse(cx: number, cy: number, rx: number, ry: number, turn: number, label: number): void {
+  ellipse(cx: number, cy: number, rx: number, ry: number, turn: number, label: number): number {
     const c = Math.cos(turn);
     const s = Math.sin(turn);
     const r = Math.max(rx, ry);
-    this.fillWhere(cx - r, cy - r, cx + r, cy + r, label, (x, y) => {
+    return this.fillWhere(cx - r, cy - r, cx + r, cy + r, label, (x, y) => {
       const u = ((x - cx) * c + (y - cy) * s) / rx;
       const v = (-(x - cx) * s + (y - cy) * c) / ry;
       return u * u + v * v <= 1;
     });
   }
 
-  rect(x: number, y: number, w: number, h: number, label: number): void {
-    this.fillWhere(x, y, x + w, y + h, label, (px, py) => px >= x && px < x + w && py >= y && py < y + h);
+  rect(x: number, y: number, w: number, h: number, label: number): number {
+    return this.fillWhere(
+      x,
+      y,
+      x + w,
+      y + h,
+      label,
+      (px, py) => px >= x && px < x + w && py >= y && py < y + h,
+    );
   }
 
-  line(x1: number, y1: number, x2: number, y2: number, width: number, label: number): void {
+  line(x1: number, y1: number, x2: number, y2: number, width: number, label: number): number {
     const dx = x2 - x1;
     const dy = y2 - y1;
     const len2 = dx * dx + dy * dy || 1;
     const r = width / 2;
-    this.fillWhere(
+    return this.fillWhere(
       Math.min(x1, x2) - r,
       Math.min(y1, y2) - r,
       Math.max(x1, x2) + r,
@@ -63,17 +76,24 @@ export class LabelCanvas {
   }
 
   /** A closed polygon of points, even-odd. */
-  polygon(points: readonly (readonly [number, number])[], label: number): void {
+  polygon(points: readonly (readonly [number, number])[], label: number): number {
     const xs = points.map((p) => p[0]);
     const ys = points.map((p) => p[1]);
-    this.fillWhere(Math.min(...xs), Math.min(...ys), Math.max(...xs), Math.max(...ys), label, (x, y) => {
-      let odd = false;
-      for (let i = 0, j = points.length - 1; i < points.length; j = i++) {
-        const [xi, yi] = points[i]!;
-        const [xj, yj] = points[j]!;
-        if (yi > y !== yj > y && x < ((xj - xi) * (y - yi)) / (yj - yi) + xi) odd = !odd;
-      }
-      return odd;
-    });
+    return this.fillWhere(
+      Math.min(...xs),
+      Math.min(...ys),
+      Math.max(...xs),
+      Math.max(...ys),
+      label,
+      (x, y) => {
+        let odd = false;
+        for (let i = 0, j = points.length - 1; i < points.length; j = i++) {
+          const [xi, yi] = points[i]!;
+          const [xj, yj] = points[j]!;
+          if (yi > y !== yj > y && x < ((xj - xi) * (y - yi)) / (yj - yi) + xi) odd = !odd;
+        }
+        return odd;
+      },
+    );
   }
 }

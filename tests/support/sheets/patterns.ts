@@ -16,17 +16,20 @@ const dots: Pattern = (c, inks, roll) => {
 };
 
 const stripe: Pattern = (c, inks, roll) => {
-  const widths = Array.from({ length: inks + 1 }, () => (c.width / 100) * roll.between(1.2, 7));
+  // The ground lies between all of them, and is the widest.
+  const widths = Array.from(
+    { length: 2 * inks },
+    (_, k) => (c.width / 100) * (k % 2 ? roll.between(1.2, 5) : roll.between(2.5, 6)),
+  );
   const upright = roll.next() < 0.5;
   const turn = roll.next() < 0.3 ? roll.between(0.2, 0.9) : 0;
   const total = widths.reduce((s, w) => s + w, 0);
-  c.fillWhere(0, 0, c.width, c.height, 1, () => false);
   for (let y = 0; y < c.height; y++)
     for (let x = 0; x < c.width; x++) {
       let at = ((upright ? x : y) + turn * (upright ? y : x)) % total;
       let k = 0;
       while (at >= widths[k]!) at -= widths[k++]!;
-      c.labels[y * c.width + x] = k;
+      c.labels[y * c.width + x] = k % 2 ? (k + 1) / 2 : 0;
     }
 };
 
@@ -36,7 +39,9 @@ const chevron: Pattern = (c, inks, roll) => {
   for (let y = 0; y < c.height; y++)
     for (let x = 0; x < c.width; x++) {
       const zig = Math.abs((x % (2 * wide)) - wide) * 0.8;
-      c.labels[y * c.width + x] = Math.floor((y + zig) / band) % (inks + 1);
+      const n = Math.floor((y + zig) / band);
+      // Every other band is the ground, as on paper.
+      c.labels[y * c.width + x] = n % 2 ? 1 + (((n - 1) >> 1) % inks) : 0;
     }
 };
 
@@ -117,8 +122,11 @@ const scallop: Pattern = (c, inks, roll) => {
   const r = (c.width / 100) * roll.between(4, 9);
   let row = 0;
   for (let y = -r; y < c.height + 2 * r; y += r * 0.9, row++) {
-    const label = row % (inks + 1);
-    for (let x = row % 2 ? 0 : r; x < c.width + r; x += 2 * r) c.ellipse(x, y, r, r, 0, label);
+    const label = 1 + (row % inks);
+    for (let x = row % 2 ? 0 : r; x < c.width + r; x += 2 * r) {
+      c.ellipse(x, y, r, r, 0, 0);
+      c.ellipse(x, y, r * 0.7, r * 0.7, 0, label);
+    }
   }
 };
 
@@ -168,16 +176,8 @@ export function strew(c: LabelCanvas, label: number, share: number, size: number
     const x = roll.between(0, c.width);
     const y = roll.between(0, c.height);
     const r = (size / 2) * roll.between(0.85, 1.2);
-    if (shape === 0) c.ellipse(x, y, r, r, 0, label);
-    else if (shape === 1) c.rect(x - r * 0.9, y - r * 0.9, r * 1.8, r * 1.8, label);
-    else c.line(x, y, x + roll.between(-4, 4) * r, y + roll.between(-4, 4) * r, size * 0.6, label);
-    if (tries % 4 === 3 || covered + 4 * r * r > goal) covered = count(c, label);
-    else covered += 2.5 * r * r;
+    if (shape === 0) covered += c.ellipse(x, y, r, r, 0, label);
+    else if (shape === 1) covered += c.rect(x - r * 0.9, y - r * 0.9, r * 1.8, r * 1.8, label);
+    else covered += c.line(x, y, x + roll.between(-4, 4) * r, y + roll.between(-4, 4) * r, size * 0.6, label);
   }
-}
-
-function count(c: LabelCanvas, label: number): number {
-  let n = 0;
-  for (const k of c.labels) if (k === label) n++;
-  return n;
 }

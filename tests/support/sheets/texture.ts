@@ -1,5 +1,6 @@
 import { dice } from './dice.ts';
 import type { DrawnSheet } from './draw-sheet.ts';
+import { LabelCanvas } from './label-canvas.ts';
 import { linearOf, type Rgb3 } from './truth-colour.ts';
 
 export type Texture = 'felt' | 'linen' | 'laid' | 'embossed' | 'flecked';
@@ -46,7 +47,11 @@ export function texturedPlain(
     height,
     linear,
     labels: new Uint8Array(width * height),
-    truth: { pattern: `plain ${texture}`, baseKind, inks: [{ rgb, share: 1, accent: false }] },
+    repaint: () => linear,
+    canvas: new LabelCanvas(width, height),
+    samples: 1,
+    colours: [rgb],
+    truth: { pattern: `plain ${texture}`, baseKind, inks: [{ rgb, share: 1, accent: false, label: 0 }] },
   };
 }
 
