@@ -174,3 +174,51 @@ export interface PlacedInk {
   readonly ink: Ink;
   readonly of: 'anchor' | 'candidate';
 }
+
+/** One piece of a kit as harmony gets it: what it is called, its side, and how much of the page it takes. */
+export interface KitMember {
+  readonly name: string;
+  readonly side: Side;
+  /** A photograph is read like a paper, and judged only for how it stands out. */
+  readonly role: 'paper' | 'plain' | 'photo';
+  /** Area on the page, mm², or null where it is not known: members then share the page alike. */
+  readonly areaMm2: number | null;
+}
+
+/** Two members of a kit: their places in it, and what the comparison said. */
+export interface KitPair {
+  readonly one: number;
+  readonly other: number;
+  readonly verdict: Verdict;
+  readonly summary: string;
+  /** The weightiest reason for or against. */
+  readonly weightiest: Reason | null;
+}
+
+/** One strong colour and everywhere it is. Three places make a triangle. */
+export interface InkPlaces {
+  readonly word: string;
+  readonly hex: string;
+  /** Kit ids: the member's number from 1, then the ink's letter: "2B". */
+  readonly inks: readonly string[];
+  /** How many members it is on. */
+  readonly places: number;
+}
+
+/** What a kit lacks. */
+export interface KitMissing {
+  readonly says: string;
+  readonly inks: readonly string[];
+}
+
+/** Several papers and plains for one page, judged as a whole. Inks are called "1A", "2B" …: member, then ink, base first. */
+export interface Kit {
+  readonly members: readonly KitMember[];
+  readonly verdict: Verdict;
+  readonly decision: Decision;
+  /** Every two members but the photographs: a matrix, upper half. */
+  readonly pairs: readonly KitPair[];
+  readonly reasons: readonly Reason[];
+  readonly repeats: readonly InkPlaces[];
+  readonly missing: readonly KitMissing[];
+}

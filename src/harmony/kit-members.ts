@@ -1,0 +1,74 @@
+import { idAt } from '../sheet/ink.ts';
+import type { Side } from '../sheet/model.ts';
+import { wordOf } from './ink-word.ts';
+import { type MeasuredInk, type MeasuredSide, measureSide } from './measured.ts';
+import type { KitMember } from './model.ts';
+import { type Pair, pairOf } from './pair.ts';
+import type { Said } from './sentences.ts';
+import { takeSide } from './take-side.ts';
+
+/** The members of a kit, measured once, and all their pairs. */
+export interface Measured {
+  readonly members: readonly KitMember[];
+  /** By place; ids are "1A", "2B" … */
+  readonly sides: readonly MeasuredSide[];
+  /** Places of all members but the photographs. */
+  readonly papers: readonly number[];
+  readonly pairs: readonly PlacedPair[];
+  /** Share of the page by place, of papers and plains together 1. */
+  readonly areas: readonly number[];
+  /** An ink ready to be said. */
+  readonly say: (ink: MeasuredInk) => Said;
+}
+
+export interface PlacedPair {
+  readonly one: number;
+  readonly other: number;
+  readonly pair: Pair;
+}
+
+export function measureKit(given: readonly KitMember[]): Measured {
+  const members = given.map((member, at) => ({ ...member, side: numbered(member.side, at + 1) }));
+  const sides = members.map(({ side }) => measureSide(side, 'anchor'));
+  const other = members.map(({ side }) => measureSide(side, 'candidate'));
+  const papers = members.flatMap(({ role }, at) => (role === 'photo' ? [] : [at]));
+  const pairs = papers.flatMap((one, n) =>
+    papers.slice(n + 1).map((to) => ({ one, other: to, pair: pairOf(sides[one]!, other[to]!) })),
+  );
+  return {
+    members,
+    sides,
+    papers,
+    pairs,
+    areas: areasOf(members, papers),
+    say: (ink) => ({
+      word: wordOf(ink),
+      id: ink.id,
+      of: members[placeOf(ink.id)]!.name,
+      share: ink.share,
+    }),
+  };
+}
+
+/** The member an ink of a kit belongs to, by its id. */
+export function placeOf(id: string): number {
+  return Number.parseInt(id, 10) - 1;
+}
+
+function numbered(side: Side, number: number): Side {
+  const whole = takeSide(side, 'anchor');
+  const name = <T extends { readonly id: string }>(ink: T, at: number): T => ({
+    ...ink,
+    id: `${number}${idAt(at)}`,
+  });
+  return { ...whole, base: name(whole.base, 0), inks: whole.inks.map((ink, at) => name(ink, at + 1)) };
+}
+
+function areasOf(members: readonly KitMember[], papers: readonly number[]): number[] {
+  const known = papers.map((at) => members[at]!.areaMm2 ?? 0).filter((area) => area > 0);
+  // A piece whose area is not known takes what the others take on average.
+  const usual = known.length > 0 ? known.reduce((a, b) => a + b, 0) / known.length : 1;
+  const area = (at: number) => members[at]!.areaMm2 || usual;
+  const sum = papers.reduce((total, at) => total + area(at), 0);
+  return members.map(({ role }, at) => (role === 'photo' ? 0 : area(at) / sum));
+}

@@ -1,0 +1,50 @@
+import { wordOf } from './ink-word.ts';
+import { type Measured, placeOf } from './kit-members.ts';
+import type { MeasuredInk } from './measured.ts';
+import { inkLimits } from './thresholds.ts';
+
+/** One strong colour and the inks in which it comes, one group of inks that repeat each other. */
+export interface ColourGroup {
+  readonly word: string;
+  readonly inks: readonly MeasuredInk[];
+  /** Members it is on. */
+  readonly places: number;
+}
+
+/** Every strong colour of a kit, most places first, then the larger. */
+export function colourGroups(kit: Measured): ColourGroup[] {
+  const strong = kit.papers.flatMap((at) => kit.sides[at]!.inks.filter(isStrong));
+  const group = new Map(strong.map((ink) => [ink.id, ink.id]));
+  const root = (id: string): string => (group.get(id) === id ? id : root(group.get(id)!));
+  for (const { pair } of kit.pairs) {
+    for (const { link, a, b } of pair.tied) {
+      if (link.kind !== 'repeat' || !group.has(a.id) || !group.has(b.id)) continue;
+      group.set(root(b.id), root(a.id));
+    }
+  }
+  const groups = new Map<string, MeasuredInk[]>();
+  for (const ink of strong) {
+    const name = root(ink.id);
+    groups.set(name, [...(groups.get(name) ?? []), ink]);
+  }
+  return [...groups.values()]
+    .map((inks) => ({
+      word: wordOf(largest(inks)),
+      inks,
+      places: new Set(inks.map(({ id }) => placeOf(id))).size,
+    }))
+    .sort((one, other) => other.places - one.places || areaOf(kit, other.inks) - areaOf(kit, one.inks));
+}
+
+/** Share of the page that some inks of a kit cover. */
+export function areaOf(kit: Measured, inks: readonly MeasuredInk[]): number {
+  return inks.reduce((sum, ink) => sum + ink.share * kit.areas[placeOf(ink.id)]!, 0);
+}
+
+function isStrong(ink: MeasuredInk): boolean {
+  return ink.actsAs === null && ink.chroma >= inkLimits.quietChroma && ink.share >= inkLimits.strayShare;
+}
+
+function largest(inks: readonly MeasuredInk[]): MeasuredInk {
+  return inks.reduce((best, ink) => (ink.share > best.share ? ink : best));
+}

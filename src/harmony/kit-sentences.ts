@@ -1,0 +1,79 @@
+import { capital, Ink, ink, listed, number, percent, type Said } from './sentences.ts';
+
+/** What is said of a kit as a whole, as functions of plain values. */
+
+const inks = (all: readonly Said[]): string => listed(all.map(ink));
+
+export const inPlaces = (word: string, all: readonly Said[]): string =>
+  all.length > 2
+    ? `${capital(word)} is in ${all.length} places, ${inks(all)}: they make a triangle, and the eye goes round.`
+    : `${capital(word)} is in two places, ${inks(all)}; a third would make a triangle.`;
+
+export const alone = (it: Said): string =>
+  `Nothing else in the kit answers ${ink(it)} of ${it.of}: no repeat, no neighbour, no opposite.`;
+
+export const missing = (it: Said): string =>
+  `Nothing here answers ${ink(it)} of ${it.of}: a letter, a thread or a scrap in ${it.word} would.`;
+
+export const missingThird = (it: Said): string =>
+  `A third place for ${it.word}, now ${ink(it)} and one more, would make a triangle.`;
+
+export const missingTie = (name: string): string =>
+  `No colour ties ${name} to the rest: carry one of its colours to another piece.`;
+
+export const missingNeutral = (): string =>
+  'There is no neutral to rest on: a strip of white, kraft or grey would calm the page.';
+
+export const basesAgree = (all: readonly Said[]): string =>
+  `All light grounds agree: ${inks(all)}. None will make another look dirty.`;
+
+export const neutrals = (all: readonly Said[]): string =>
+  `${capital(inks(all))} ${all.length > 1 ? 'are neutrals that give' : 'is a neutral that gives'} the colours room.`;
+
+export const noNeutral = (): string => 'There is no neutral among these: every piece speaks.';
+
+export const scalesAlike = (scale: string): string =>
+  `All prints are ${scale} in scale: the eye finds nothing to rest on and nothing to lead it.`;
+
+export const scalesApart = (scales: readonly string[]): string =>
+  `The prints are of different scales, ${listed(scales)}: they keep out of each other’s way.`;
+
+export const manyBusy = (names: readonly string[]): string =>
+  `${capital(listed(names))} are busy. One such print is plenty for a page: use the others in small pieces.`;
+
+export const oneBusy = (name: string): string =>
+  `${capital(name)} is the one busy print, and the rest let it be.`;
+
+export const lean = (value: number): string =>
+  value > 0 ? 'The kit as a whole leans warm.' : 'The kit as a whole leans cool.';
+
+export const leans = (warm: readonly string[], cool: readonly string[], total: number): string =>
+  `${capital(listed(warm))} ${warm.length > 1 ? 'lean' : 'leans'} warm and ${listed(cool)} ${cool.length > 1 ? 'lean' : 'leans'} cool; by area the page comes out ${total > 0 ? 'warm' : total < 0 ? 'cool' : 'even'}.`;
+
+export const photoSinks = (photo: string, photoL: number, paper: string, paperL: number): string =>
+  `${capital(photo)} is about as light as ${paper} (L* ${number(photoL, 0)} and ${number(paperL, 0)}) and will sink into it: put a mat of a plain, lighter or darker, under it.`;
+
+export const photoStands = (photo: string, photoL: number, paper: string, paperL: number): string =>
+  `${capital(photo)} stands out from ${paper} by lightness (L* ${number(photoL, 0)} and ${number(paperL, 0)}).`;
+
+export const largest = (name: string, share: number): string =>
+  `${capital(name)} takes ${percent(share)} of the page: one piece leads, as 60–30–10 would have it.`;
+
+export const noneLargest = (name: string, share: number): string =>
+  `No piece leads: the largest, ${name}, takes ${percent(share)}. The rule of thumb is 60–30–10.`;
+
+export const nearMissAcross = (a: Said, b: Said): string =>
+  `${Ink(a)} of ${a.of} and ${ink(b)} of ${b.of} are a near miss: too far apart to match, too close to be a choice.`;
+
+export const ruleHolds = (limit: number): string =>
+  `Every piece that has a strong colour is tied to another by ${number(limit, 2)} or more, or is alone in having one, and no trouble reaches the limit: that holds together.`;
+
+export const summaries = {
+  single: () => 'One piece alone agrees with itself.',
+  holds: (words: readonly string[]) =>
+    words.length > 0
+      ? `${capital(listed(words))} ${words.length > 1 ? 'run' : 'runs'} through it, and nothing quarrels.`
+      : 'Nothing quarrels.',
+  trouble: (says: string) => says,
+  untied: (name: string) => `Nothing ties ${name} to the rest.`,
+} as const;
