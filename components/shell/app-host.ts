@@ -1,6 +1,7 @@
 import type { LitElement } from 'lit';
 import type { PictureTarget, Session } from '../../src/workbench/session-types.ts';
 import type { Route } from './route.ts';
+import type { Supposing } from './supposing.ts';
 
 /** What is open beside the leaf; on a phone it covers it. */
 export type Opened = 'leaves' | 'drawer' | null;
@@ -10,6 +11,7 @@ export interface AppHost extends LitElement {
   readonly session: Session | null;
   readonly route: Route;
   readonly opened: Opened;
+  readonly supposing: Supposing;
   /** What a study has asked a paper for; the drawer shows it. */
   wanted: 'anchor' | 'candidate' | null;
   /** Opens one of them, shuts it where it is open already; null shuts both. */

@@ -3,15 +3,19 @@ import type { Session } from '../../src/workbench/session-types.ts';
 import type { AppHost } from './app-host.ts';
 import type { Command, Scene } from './command.ts';
 import { drawerCommands } from './drawer-commands.ts';
+import { furtherCommands } from './further-commands.ts';
 import { leafCommands } from './leaf-commands.ts';
 import { notebookCommands } from './notebook-commands.ts';
 import { studyCommands } from './study-commands.ts';
+import { whatIfCommands } from './what-if-commands.ts';
 
 const commands: Readonly<Record<string, Command>> = {
   ...notebookCommands,
   ...leafCommands,
   ...studyCommands,
   ...drawerCommands,
+  ...whatIfCommands,
+  ...furtherCommands,
 };
 
 /** Turns what the elements say into what the session does: one listener for each event, all on the page. */

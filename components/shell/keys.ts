@@ -25,7 +25,7 @@ export class Keys implements ReactiveController {
     if (key !== 'z' && key !== 'y') return;
     event.preventDefault();
     if (key === 'y' || event.shiftKey) this.app.session?.redo();
-    else this.app.session?.undo();
+    else if (!this.app.supposing.back()) this.app.session?.undo();
   };
 }
 

@@ -4,11 +4,11 @@ import type { Leaf } from '../../src/notebook/model.ts';
 import type { Session } from '../../src/workbench/session-types.ts';
 import '../notebook/qw-empty.ts';
 import '../notebook/qw-note.ts';
-import '../notebook/qw-sheet-leaf.ts';
-import '../study/qw-study.ts';
 import type { PlacesShelf } from './places-shelf.ts';
 import type { Place } from './route.ts';
-import { candidateViews, paperView } from './views.ts';
+import { studyTemplate } from './study-template.ts';
+import type { Supposing } from './supposing.ts';
+import { paperView } from './views.ts';
 
 /** What the open leaf is drawn from. */
 export interface LeafScene {
@@ -17,31 +17,27 @@ export interface LeafScene {
   /** Null in a notebook without leaves, or while the sources are open. */
   readonly leaf: Leaf | null;
   readonly place: Place;
+  readonly supposing: Supposing;
 }
 
 /**
  * The open leaf, by its kind. A new leaf gets new elements, so that nothing half-written moves to another leaf.
- * Sources and boards are fetched when they are first opened.
+ * Sources, boards and sheets are fetched when they are first opened.
  */
-export function leafTemplate({ session, shelf, leaf, place }: LeafScene): TemplateResult {
+export function leafTemplate({ session, shelf, leaf, place, supposing }: LeafScene): TemplateResult {
   if (place.at === 'sources') void import('./qw-open-sources.ts');
   if (leaf?.kind === 'board') void import('./qw-open-board.ts');
+  if (leaf?.kind === 'sheet') void import('../notebook/qw-sheet-leaf.ts');
   if (place.at === 'sources') return html`<qw-open-sources .current=${place.id}></qw-open-sources>`;
   if (!leaf) return html`<qw-empty></qw-empty>`;
-  return html`${keyed(leaf.id, ofKind(leaf, session, shelf))}`;
+  return html`${keyed(leaf.id, ofKind(leaf, session, shelf, supposing))}`;
 }
 
-function ofKind(leaf: Leaf, session: Session, shelf: PlacesShelf): TemplateResult {
+function ofKind(leaf: Leaf, session: Session, shelf: PlacesShelf, supposing: Supposing): TemplateResult {
   const margin = marginOf(leaf, session);
   switch (leaf.kind) {
     case 'study':
-      return html`<qw-study
-        .leaf=${leaf}
-        .margin=${margin}
-        .anchor=${leaf.anchor ? paperView(session, shelf, leaf.anchor, 'anchor') : null}
-        .candidates=${leaf.anchor ? candidateViews(session, shelf, leaf) : []}
-        .surround=${session.state.look.surround}
-      ></qw-study>`;
+      return studyTemplate(leaf, margin, session, shelf, supposing);
     case 'board':
       return html`<qw-open-board .leaf=${leaf} .margin=${margin} .session=${session} .notebook=${session.state.notebook} .pictures=${session.state.pictures}></qw-open-board>`;
     case 'sheet':

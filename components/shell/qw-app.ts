@@ -19,6 +19,7 @@ import { leafTemplate } from './leaf-template.ts';
 import { showLook } from './look.ts';
 import { PlacesShelf } from './places-shelf.ts';
 import { Route } from './route.ts';
+import { Supposing } from './supposing.ts';
 import { upkeepOf } from './upkeep-of.ts';
 import { drawerPapers } from './views.ts';
 
@@ -34,6 +35,7 @@ export class QwApp extends QwElement implements AppHost {
   session: Session | null = null;
   private shelf: PlacesShelf | null = null;
   readonly route: Route = new Route(this, () => this.turn());
+  readonly supposing: Supposing = new Supposing(this);
   private readonly zone = new DropZone(this, (files) => this.read(files));
 
   constructor() {
@@ -108,7 +110,7 @@ export class QwApp extends QwElement implements AppHost {
             : nothing
         }
         <div class="leaf ${leaf?.kind ?? this.route.place.at}">
-          ${leafTemplate({ session, shelf, leaf, place: this.route.place })}
+          ${leafTemplate({ session, shelf, leaf, place: this.route.place, supposing: this.supposing })}
         </div>
         </div>
       </main>

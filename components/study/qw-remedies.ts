@@ -14,6 +14,7 @@ const cut: readonly RemedyKind[] = ['cover', 'trim', 'buffer', 'carry', 'mount']
 /**
  * What scissors and glue can do for a pair, least work first.
  * @fires qw-point - `{ inks }`, the inks of the remedy that is pointed at, or none
+ * @fires qw-try - `{ changes }`, a remedy is to be tried on screen
  */
 @customElement('qw-remedies')
 export class QwRemedies extends QwElement {
@@ -50,6 +51,11 @@ export class QwRemedies extends QwElement {
       <h4>${remedy.title}</h4>
       <p>${withChips(remedy.says, remedy.inks, table)}</p>
       <small>${remedy.cost} · then: ${verdictInSentence(remedy.verdictAfter)}</small>
+      ${
+        remedy.changes?.length
+          ? html`<button type="button" class="word try" aria-label="Try it on screen: ${remedy.title}" @click=${() => emit(this, 'qw-try', { changes: remedy.changes })}><span>Try it on screen</span></button>`
+          : nothing
+      }
     </li>`;
   }
 }
@@ -83,6 +89,10 @@ function styles() {
       padding-top: 8px;
       font: 13px/1.3 var(--qw-sans);
       color: var(--qw-soft);
+    }
+    .try {
+      margin: 2px 0 -10px;
+      font-size: 13.5px;
     }
     .care {
       margin-top: 12px;

@@ -28,6 +28,8 @@ import { ledeOf } from './words.ts';
  * @fires qw-make-board - nothing
  * @fires qw-choose-paper - `{ as }` · qw-drop-paper - `{ key, as }` · qw-turn-over - `{ as, side }`
  * @fires qw-show-candidate, qw-remove-candidate - `{ index }`
+ * @slot what-if - stands between the papers and the verdict
+ * @slot further - stands after the remedies: ways to look further
  */
 @customElement('qw-study')
 export class QwStudy extends QwElement {
@@ -39,6 +41,8 @@ export class QwStudy extends QwElement {
   /** Best first. */
   @property({ attribute: false }) candidates: readonly CandidateView[] = [];
   @property() surround: Surround = 'grey';
+  /** What is only supposed of the pair that is shown, as a question; '' where all is as it is. */
+  @property() supposed = '';
   @state() private lit: readonly string[] = [];
 
   override render() {
@@ -55,7 +59,8 @@ export class QwStudy extends QwElement {
           <qw-study-tools .leaf=${leaf} .surround=${this.surround} ?has-pair=${shown !== null && this.anchor !== null}></qw-study-tools>
         </div>
       </div>
-      <div class="wide">
+      <div class="wide ${this.supposed ? 'supposed' : ''}">
+        ${this.supposed ? html`<p class="flag"><b>${this.supposed}</b> Drawn as it would be; nothing of it is kept.</p>` : nothing}
         <qw-mats
           .anchor=${this.anchor}
           .candidates=${this.candidates}
@@ -72,6 +77,7 @@ export class QwStudy extends QwElement {
         }
       </div>
       <div aria-live="polite" class="unseen">${shown && !quiet ? spoken(shown) : nothing}</div>
+      ${shown && !quiet ? html`<slot name="what-if"></slot>` : nothing}
       ${shown ? (quiet ? this.question(shown) : this.answer(shown)) : this.invitation()}
       <div class="row words">
         <div class="margin" aria-hidden="true"><b>your words</b></div>
@@ -92,9 +98,14 @@ export class QwStudy extends QwElement {
 
   private answer(shown: CandidateView) {
     const { comparison } = shown;
+    if (this.supposed) {
+      return html`<qw-verdict lead="What if: " .comparison=${comparison}></qw-verdict>
+        <qw-reasons .comparison=${comparison} .lit=${this.lit}></qw-reasons>`;
+    }
     return html`<qw-verdict .comparison=${comparison}></qw-verdict>
       <qw-reasons .comparison=${comparison} .lit=${this.lit}></qw-reasons>
       <qw-remedies .comparison=${comparison}></qw-remedies>
+      <slot name="further"></slot>
       <qw-opinion
         .opinion=${shown.opinion}
         .reading=${comparison.verdict}

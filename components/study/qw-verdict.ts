@@ -18,6 +18,8 @@ export class QwVerdict extends QwElement {
   static override styles = [controls, ruled, chipStyle, styles()];
 
   @property({ attribute: false }) comparison: Comparison | null = null;
+  /** Stands before the verdict: "What if: ". */
+  @property() lead = '';
 
   /** Takes the keyboard to the verdict: after it has been revealed. */
   override focus(options?: FocusOptions): void {
@@ -38,7 +40,7 @@ export class QwVerdict extends QwElement {
         <div class="verdict">
           ${verdictMark(verdict)}
           <div>
-            <h3 tabindex="-1">${verdictWords[verdict]}.</h3>
+            <h3 tabindex="-1">${this.lead ? this.lead + verdictWords[verdict].toLowerCase() : verdictWords[verdict]}.</h3>
             <p>${withChips(decision.summary, [...table.keys()], table)}</p>
           </div>
         </div>

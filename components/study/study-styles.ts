@@ -17,6 +17,18 @@ export const studyStyles = css`
     position: relative;
     margin: 8px 40px 26px 28px;
   }
+  .supposed {
+    outline: 1.5px dashed var(--qw-hair);
+    outline-offset: 5px;
+  }
+  .flag {
+    padding: 6px 2px 10px;
+    font: 14.5px/1.35 var(--qw-sans);
+    color: var(--qw-soft);
+  }
+  .flag b {
+    color: var(--qw-ink);
+  }
   qw-study-tools {
     margin: 0 -2px;
   }
@@ -45,6 +57,9 @@ export const studyStyles = css`
     }
     .wide {
       margin: 8px 0 20px;
+    }
+    .flag {
+      padding-inline: 18px;
     }
   }
 `;
