@@ -1,5 +1,5 @@
 import type { Wheel } from '../colour/model.ts';
-import type { Ink, Plain, Side } from '../sheet/model.ts';
+import type { Frame, Ink, Plain, Side } from '../sheet/model.ts';
 
 /** Two or more papers: what was found, as values. Every finding names inks by id and carries its number and source. */
 
@@ -221,4 +221,70 @@ export interface Kit {
   readonly reasons: readonly Reason[];
   readonly repeats: readonly InkPlaces[];
   readonly missing: readonly KitMissing[];
+}
+
+/** Which parts of a busy sheet hold with an anchor. */
+export interface Shading {
+  readonly width: number;
+  readonly height: number;
+  /** One number a cell of the reading's places: see `shades`. */
+  readonly cells: Uint8Array;
+  /** Square pieces, row by row: what each answers, and what is alone in it. */
+  readonly squares: readonly ShadedSquare[];
+  /** The parts worth cutting out, and those to leave, as sentences. */
+  readonly says: readonly string[];
+}
+
+export interface ShadedSquare {
+  /** On the sheet's picture, as fractions 0–1. */
+  readonly frame: Frame;
+  readonly verdict: Verdict;
+  /** True where a colour of the anchor comes back in it and nothing quarrels. */
+  readonly worthCutting: boolean;
+  /** Anchor inks that it answers, the strongest first. */
+  readonly answers: readonly string[];
+  /** Its own inks that are alone or nearly miss. */
+  readonly alone: readonly string[];
+}
+
+/** A stretch of colours, for drawing on wheel and strip. Hue runs upwards from the first angle. */
+export interface ColourRegion {
+  readonly hueDeg: readonly [from: number, to: number];
+  /** CIELAB L*. */
+  readonly lightness: readonly [from: number, to: number];
+  /** OKLCH chroma. */
+  readonly chroma: readonly [from: number, to: number];
+}
+
+/** Which colour a thing that takes any colour could have, to tie most together. */
+export interface ColourIt {
+  /** Where on wheel and strip; a colour anywhere in it does as well as another. */
+  readonly regions: readonly ColourRegion[];
+  /** One colour from the middle of the best region. */
+  readonly best: Ink | null;
+  /** Ink ids that it would answer. */
+  readonly answers: readonly string[];
+  /** The owned plain that comes nearest, as it looks on this base, and how near. */
+  readonly nearest: { readonly plain: Plain; readonly onBase: Ink; readonly deltaE00: number } | null;
+  readonly says: string;
+}
+
+/** A side in which a colour was found. */
+export interface FoundColour {
+  readonly index: number;
+  /** Id of the ink, as the side has it. */
+  readonly ink: string;
+  readonly deltaE00: number;
+  readonly share: number;
+}
+
+/** A side that could stand between two others. */
+export interface FoundBridge {
+  readonly index: number;
+  /** How it would hold with each. */
+  readonly toAnchor: Verdict;
+  readonly toCandidate: Verdict;
+  /** Weight of the weaker of its two strongest ties, 0–1; a quiet side needs none. */
+  readonly weaker: number;
+  readonly says: string;
 }

@@ -199,3 +199,10 @@ export const carriedShare = 0.03;
 export const matShare = 0.05;
 /** Neutrals that any shop has, for a strip where none is owned. O. */
 export const neutralHexes = { kraft: '#c9a878', grey: '#9a9a98' } as const;
+
+/** Colours that are tried for a thing that takes any colour: OKLCH lightness and chroma, and degrees of hue. O. */
+export const colourItGrid = {
+  lightness: [0.32, 0.42, 0.52, 0.62, 0.72, 0.82],
+  chroma: [0.06, 0.1, 0.14, 0.18],
+  hueStepDeg: 6,
+} as const;
