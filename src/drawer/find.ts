@@ -35,6 +35,24 @@ export function nameOfHeld(drawer: Drawer, held: Held): string {
   return sheet.sides.B === undefined ? sheet.name : `${sheet.name}, side ${held.side}`;
 }
 
+/**
+ * What two held papers are called in a sentence: a sheet by its bare name, unless that would leave the reader in doubt
+ * which of the two is meant.
+ */
+export function pairNames(
+  drawer: Drawer,
+  anchor: Held,
+  candidate: Held,
+): { readonly anchor: string; readonly candidate: string } {
+  const bare = (held: Held) =>
+    (held.kind === 'sheet' ? drawer.sheets.find((sheet) => sheet.id === held.id)?.name : undefined) ??
+    nameOfHeld(drawer, held);
+  const names = { anchor: bare(anchor), candidate: bare(candidate) };
+  return names.anchor !== names.candidate
+    ? names
+    : { anchor: nameOfHeld(drawer, anchor), candidate: nameOfHeld(drawer, candidate) };
+}
+
 /** The other side of a held sheet, or null. */
 export function otherSideOfHeld(drawer: Drawer, held: Held): Side | null {
   if (held.kind !== 'sheet') return null;

@@ -1,4 +1,4 @@
-import { heldKey, nameOfHeld, otherSideOfHeld, ownedFrom, sideOfHeld } from '../drawer/find.ts';
+import { heldKey, otherSideOfHeld, ownedFrom, pairNames, sideOfHeld } from '../drawer/find.ts';
 import type { Drawer, Held } from '../drawer/model.ts';
 import { compare } from '../harmony/compare.ts';
 import type { Comparison, Distance } from '../harmony/model.ts';
@@ -48,7 +48,7 @@ export function startComparisons(): Comparisons {
         ? null
         : compare(sides[0], sides[1], {
             distance,
-            names: { anchor: nameOfHeld(drawer, anchor), candidate: nameOfHeld(drawer, candidate) },
+            names: pairNames(drawer, anchor, candidate),
             owned: ownedFrom(drawer, [sheetOf(drawer, anchor), sheetOf(drawer, candidate)]),
             ...withOther(otherSideOfHeld(drawer, candidate)),
           });

@@ -5,6 +5,7 @@ import {
   nameOfHeld,
   otherSideOfHeld,
   ownedFrom,
+  pairNames,
   sideOfHeld,
 } from '../../../src/drawer/find.ts';
 import { placesForKept } from '../../../src/drawer/places.ts';
@@ -46,6 +47,15 @@ describe('what is held', () => {
     expect(otherSideOfHeld(drawer, ledger)).toBe(drawer.sheets[1]?.sides.B?.reading);
     expect(otherSideOfHeld(drawer, bunting)).toBeNull();
     expect(otherSideOfHeld(drawer, kraft)).toBeNull();
+  });
+});
+
+describe('what two papers are called in a sentence', () => {
+  it('is the bare name of a sheet, unless both would be called the same', () => {
+    const front = { kind: 'sheet', id: 'ledger', side: 'A' } as const;
+    expect(pairNames(drawer, bunting, front).candidate).toBe(drawer.sheets[1]?.name);
+    const both = pairNames(drawer, front, { ...front, side: 'B' });
+    expect(Object.values(both)).toEqual(['A', 'B'].map((side) => `${drawer.sheets[1]?.name}, side ${side}`));
   });
 });
 
