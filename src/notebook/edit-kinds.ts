@@ -2,7 +2,7 @@ import type { BoardSize } from '../board/model.ts';
 import type { Wheel } from '../colour/model.ts';
 import type { Held } from '../drawer/model.ts';
 import type { Distance, Verdict } from '../harmony/model.ts';
-import type { BaseKind, Ink, KeptSide, Part, Plain, Sheet, Side } from '../sheet/model.ts';
+import type { HandMade, KeptSide, Part, Plain, Sheet } from '../sheet/model.ts';
 import type { KitPiece, Leaf, Notebook, Opinion } from './model.ts';
 
 /** Everything that can be done to a notebook. Plain values, so they can be kept, sent and told. */
@@ -85,18 +85,8 @@ export type DrawerEdit =
 
 export type SheetChange = Partial<Pick<Sheet, 'name' | 'sizeMm' | 'weight' | 'count' | 'note'>>;
 
-/** The user's hand on a reading. Inks are named by the ids they have in the kept reading. */
+/** The user's hand on what was read of a sheet's side or a part. */
 export type HandEdit =
-  | { readonly do: 'set reading'; readonly of: Held; readonly reading: Side }
-  | { readonly do: 'change ink'; readonly of: Held; readonly inkId: string; readonly change: InkChange }
-  /** `ink.share` is taken from all others in proportion. */
-  | { readonly do: 'add ink'; readonly of: Held; readonly ink: Ink }
-  /** Sets an ink aside; its share goes to the others in proportion. */
-  | { readonly do: 'remove ink'; readonly of: Held; readonly inkId: string }
-  /** `from` becomes part of `into`, which keeps its colour and gets the share of both. */
-  | { readonly do: 'merge inks'; readonly of: Held; readonly from: string; readonly into: string };
-
-/** A `hex` without an `oklch` sets both, and the names with it. `kind` counts on a base only. */
-export type InkChange = Partial<
-  Pick<Ink, 'hex' | 'oklch' | 'name' | 'trade' | 'share' | 'accent' | 'special'> & { readonly kind: BaseKind }
->;
+  | { readonly do: 'correct'; readonly of: Held; readonly made: HandMade }
+  /** Takes one correction back: `index` into those that are kept. The others are made again without it. */
+  | { readonly do: 'take back'; readonly of: Held; readonly index: number };

@@ -38,11 +38,8 @@ export function applyEdit(notebook: Notebook, edit: Edit): Notebook {
     case 'set board size':
     case 'answer':
       return applyPageEdit(notebook, edit);
-    case 'set reading':
-    case 'change ink':
-    case 'add ink':
-    case 'remove ink':
-    case 'merge inks':
+    case 'correct':
+    case 'take back':
       return applyHandEdit(notebook, edit);
     default:
       return applyDrawerEdit(notebook, edit);

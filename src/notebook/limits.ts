@@ -12,6 +12,8 @@ export const limits = {
   inks: 64,
   candidates: 200,
   pieces: 500,
+  /** Corrections by hand of one reading. */
+  corrections: 500,
 } as const;
 
 /** Text as it is kept: control characters and marks that turn the reading direction are left out, and it is cut at `most` characters. */

@@ -2,6 +2,7 @@ import type { BoardSize } from '../board/model.ts';
 import type { Wheel } from '../colour/model.ts';
 import type { Drawer, Held } from '../drawer/model.ts';
 import type { Distance, Verdict } from '../harmony/model.ts';
+import type { SizeMm } from '../sheet/model.ts';
 
 /** The document: leaves in order, and the drawer they draw from. Pictures are kept beside it by storage. */
 export interface Notebook {
@@ -60,6 +61,17 @@ export interface KitPiece {
   readonly held: Held;
   /** Area on the page, mm². */
   readonly areaMm2: number | null;
+  /** A photograph is judged only for how it stands out. Default: a paper or a plain. */
+  readonly role?: 'photo';
+  /** What is cut of it for the page: size of one, and how many (default 1). */
+  readonly sizeMm?: SizeMm;
+  readonly count?: number;
+  /** A mat under each: of which plain, and how wide its border is. */
+  readonly mat?: KitMat;
+}
+export interface KitMat {
+  readonly plainId: string;
+  readonly borderMm: number;
 }
 
 export interface BoardLeaf extends LeafBase {

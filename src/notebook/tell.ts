@@ -1,3 +1,4 @@
+import type { HandChange } from '../sheet/model.ts';
 import type { Edit } from './edit-kinds.ts';
 
 /** A few words that say what an edit does, as they follow "Undo: ". */
@@ -7,6 +8,8 @@ export function tellEdit(edit: Edit): string {
       return `add a ${edit.leaf.kind} leaf`;
     case 'show candidate':
       return 'show another candidate';
+    case 'correct':
+      return handWords[edit.made.change.kind];
     case 'say':
       return edit.opinion.verdict === undefined ? 'say whether you like it' : 'say your verdict';
     default:
@@ -24,14 +27,12 @@ export function mergeKeyOf(edit: Edit): string | null {
       return edit.do;
     case 'update sheet':
       return `${edit.do} ${edit.sheetId} ${Object.keys(edit.change).sort().join()}`;
-    case 'change ink':
-      return `${edit.do} ${JSON.stringify(edit.of)} ${edit.inkId} ${Object.keys(edit.change).sort().join()}`;
     default:
       return null;
   }
 }
 
-const words: Record<Exclude<Edit['do'], 'add leaf' | 'show candidate' | 'say'>, string> = {
+const words: Record<Exclude<Edit['do'], 'add leaf' | 'show candidate' | 'say' | 'correct'>, string> = {
   'rename notebook': 'rename the notebook',
   'remove leaf': 'take out a leaf',
   'move leaf': 'move a leaf',
@@ -60,9 +61,16 @@ const words: Record<Exclude<Edit['do'], 'add leaf' | 'show candidate' | 'say'>, 
   'add part': 'add a part',
   'update part': 'change a part',
   'remove part': 'take away a part',
-  'set reading': 'change a reading',
-  'change ink': 'correct an ink',
-  'add ink': 'add an ink',
-  'remove ink': 'set an ink aside',
-  'merge inks': 'join two inks',
+  'take back': 'take a correction back',
+};
+
+const handWords: Record<HandChange['kind'], string> = {
+  rename: 'rename an ink',
+  merge: 'merge two inks',
+  split: 'split an ink',
+  keep: 'keep an ink as it is',
+  'set-aside': 'set an ink aside',
+  'set-share': 'set an ink’s share',
+  add: 'add an ink',
+  'move-spot': 'read an ink from another spot',
 };

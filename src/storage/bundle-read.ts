@@ -6,7 +6,7 @@ import type { BundlePicture } from './bundle-write.ts';
 import type { Picture } from './database.ts';
 import { notebookFromFile } from './notebook-file.ts';
 import { pictureIdsOf, withPictureIds } from './pictures-of.ts';
-import { idSchema } from './schema-sheet.ts';
+import { idSchema } from './schema-ink.ts';
 import { strippedPicture } from './strip-picture.ts';
 import { StorageTrouble } from './trouble.ts';
 import { unzipEntry, type ZipEntry, zipEntries } from './zip-directory.ts';

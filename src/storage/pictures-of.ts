@@ -1,28 +1,50 @@
 import type { Notebook } from '../notebook/model.ts';
-import type { KeptSide } from '../sheet/model.ts';
+import type { KeptSide, Part } from '../sheet/model.ts';
 
-/** Ids of all pictures that a notebook's sheets point at. */
+/** Ids of all pictures that a notebook's sheets and parts point at. */
 export function pictureIdsOf(notebook: Notebook): ReadonlySet<string> {
   const ids = new Set<string>();
-  for (const { sides } of notebook.drawer.sheets) {
-    if (sides.A.pictureId !== null) ids.add(sides.A.pictureId);
-    if (sides.B !== undefined && sides.B.pictureId !== null) ids.add(sides.B.pictureId);
+  const { sheets, parts } = notebook.drawer;
+  for (const { sides } of sheets) {
+    for (const kept of [sides.A, sides.B]) {
+      if (kept === undefined) continue;
+      if (kept.pictureId !== null) ids.add(kept.pictureId);
+      if (kept.taken !== undefined) ids.add(kept.taken.pictureId);
+    }
   }
+  for (const { pictureId } of parts) if (pictureId !== undefined) ids.add(pictureId);
   return ids;
 }
 
 /** The notebook with every picture's id changed; ids that `to` does not know become null: a sheet without a picture. */
 export function withPictureIds(notebook: Notebook, to: ReadonlyMap<string, string>): Notebook {
-  const renamed = (kept: KeptSide): KeptSide => ({
-    ...kept,
-    pictureId: kept.pictureId === null ? null : (to.get(kept.pictureId) ?? null),
-  });
-  const sheets = notebook.drawer.sheets.map((sheet) => ({
-    ...sheet,
-    sides:
-      sheet.sides.B === undefined
-        ? { A: renamed(sheet.sides.A) }
-        : { A: renamed(sheet.sides.A), B: renamed(sheet.sides.B) },
-  }));
-  return { ...notebook, drawer: { ...notebook.drawer, sheets } };
+  const renamed = ({ taken, ...kept }: KeptSide): KeptSide => {
+    const photograph = taken === undefined ? undefined : to.get(taken.pictureId);
+    return {
+      ...kept,
+      pictureId: kept.pictureId === null ? null : (to.get(kept.pictureId) ?? null),
+      ...(taken === undefined || photograph === undefined
+        ? {}
+        : { taken: { ...taken, pictureId: photograph } }),
+    };
+  };
+  const cut = ({ pictureId, ...part }: Part): Part => {
+    const picture = pictureId === undefined ? undefined : to.get(pictureId);
+    return picture === undefined ? part : { ...part, pictureId: picture };
+  };
+  const { sheets, parts } = notebook.drawer;
+  return {
+    ...notebook,
+    drawer: {
+      ...notebook.drawer,
+      sheets: sheets.map((sheet) => ({
+        ...sheet,
+        sides:
+          sheet.sides.B === undefined
+            ? { A: renamed(sheet.sides.A) }
+            : { A: renamed(sheet.sides.A), B: renamed(sheet.sides.B) },
+      })),
+      parts: parts.map(cut),
+    },
+  };
 }

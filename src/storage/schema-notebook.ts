@@ -11,16 +11,8 @@ import type {
   SheetLeaf,
   StudyLeaf,
 } from '../notebook/model.ts';
-import {
-  type EntriesOf,
-  idSchema,
-  nameSchema,
-  partSchema,
-  plainSchema,
-  sheetSchema,
-  textSchema,
-  whole,
-} from './schema-sheet.ts';
+import { type EntriesOf, idSchema, nameSchema, textSchema, whole } from './schema-ink.ts';
+import { partSchema, plainSchema, sheetSchema } from './schema-sheet.ts';
 
 /** What is believed of a notebook that comes from a file or the browser's store. */
 

@@ -1,10 +1,8 @@
 import * as v from 'valibot';
-import { keptName, keptText, limits } from '../notebook/limits.ts';
+import { limits } from '../notebook/limits.ts';
 import type {
   Base,
   Card,
-  Frame,
-  Ink,
   KeptSide,
   Part,
   Plain,
@@ -15,58 +13,33 @@ import type {
   Tags,
   Weight,
 } from '../sheet/model.ts';
-
-/** One schema for every field of T, so that a field added to the model and forgotten here is a compile error. */
-export type EntriesOf<T> = { [K in keyof Required<T>]: v.GenericSchema };
+import { handSchema, takenSchema } from './schema-hand.ts';
+import {
+  between,
+  type EntriesOf,
+  finite,
+  frameSchema,
+  idSchema,
+  inkEntries,
+  inkSchema,
+  length,
+  nameSchema,
+  share,
+  textSchema,
+} from './schema-ink.ts';
 
 /** What is believed of papers that come from a file or the browser's store: every field by its type and range. */
 
-/** Letters, digits and a few marks, so that an id can stand in an address, an attribute and a file name. */
-export const idSchema = v.pipe(v.string(), v.regex(/^[\w][\w .:~-]{0,99}$/));
-export const nameSchema = v.pipe(v.string(), v.maxLength(limits.text), v.transform(keptName));
-export const textSchema = v.pipe(
-  v.string(),
-  v.transform((text) => keptText(text, limits.text)),
-);
-
-const finite = v.pipe(v.number(), v.finite());
-const between = (low: number, high: number) => v.pipe(v.number(), v.minValue(low), v.maxValue(high));
-const share = between(0, 1);
-const length = between(0, 100_000);
-export const whole = (most: number) => v.pipe(v.number(), v.integer(), v.minValue(0), v.maxValue(most));
-
-const frame = v.strictObject({
-  x: finite,
-  y: finite,
-  width: between(0, 1e6),
-  height: between(0, 1e6),
-} satisfies EntriesOf<Frame>);
 const card = v.strictObject({
-  ...frame.entries,
+  ...frameSchema.entries,
   reflectance: v.exactOptional(share),
 } satisfies EntriesOf<Card>);
 
 const readOptions = v.strictObject({
   mmPerPixel: v.exactOptional(v.pipe(finite, v.gtValue(0))),
-  crop: v.exactOptional(frame),
+  crop: v.exactOptional(frameSchema),
   card: v.exactOptional(card),
 } satisfies EntriesOf<ReadOptions>);
-
-const oklch = v.strictTuple([between(-0.5, 1.5), between(0, 2), v.nullable(between(0, 360))]);
-
-const inkEntries = {
-  id: idSchema,
-  hex: v.pipe(v.string(), v.regex(/^#[0-9a-f]{6}$/i)),
-  oklch,
-  name: nameSchema,
-  trade: v.exactOptional(v.nullable(nameSchema)),
-  share,
-  accent: v.boolean(),
-  sure: v.exactOptional(share),
-  special: v.exactOptional(v.picklist(['foil', 'glitter', 'fluorescent', 'pearl'])),
-  byHand: v.exactOptional(v.boolean()),
-} satisfies EntriesOf<Ink>;
-export const inkSchema = v.strictObject(inkEntries) satisfies v.GenericSchema<unknown, Ink>;
 
 const base = v.strictObject({
   ...inkEntries,
@@ -141,6 +114,9 @@ const kept = v.strictObject({
   reading: sideSchema,
   pictureId: v.nullable(idSchema),
   options: v.exactOptional(readOptions),
+  taken: v.exactOptional(takenSchema),
+  asRead: v.exactOptional(sideSchema),
+  hand: v.exactOptional(handSchema),
 } satisfies EntriesOf<KeptSide>) satisfies v.GenericSchema<unknown, KeptSide>;
 
 const sizeMm = v.strictObject({ width: length, height: length });
@@ -169,7 +145,10 @@ export const partSchema = v.strictObject({
   name: nameSchema,
   sheetId: idSchema,
   side: v.picklist(['A', 'B']),
-  frame,
+  frame: frameSchema,
   sizeMm,
   reading: sideSchema,
+  pictureId: v.exactOptional(idSchema),
+  asRead: v.exactOptional(sideSchema),
+  hand: v.exactOptional(handSchema),
 } satisfies EntriesOf<Part>) satisfies v.GenericSchema<unknown, Part>;

@@ -114,7 +114,11 @@ describe('comparing', () => {
     expect(session.compare(bunting, ledger, 'touching')).not.toBe(found);
     session.dispatch({ do: 'set text', leafId: 'w1', text: 'x' });
     expect(session.compare(bunting, ledger, 'apart')).toBe(found);
-    session.dispatch({ do: 'change ink', of: bunting, inkId: 'B', change: { hex: '#8040a0' } });
+    session.dispatch({
+      do: 'correct',
+      of: bunting,
+      made: { change: { kind: 'move-spot', ink: 'B', spot: { x: 0.5, y: 0.5 } }, inks: {}, hex: '#8040a0' },
+    });
     expect(session.compare(bunting, ledger, 'apart')).not.toBe(found);
     expect(session.compare(bunting, { kind: 'sheet', id: 'gone', side: 'A' }, 'apart')).toBeNull();
   });
