@@ -55,11 +55,11 @@ function lookAt(scene: Scene, held: Held): void {
 }
 
 function leafOfSheet({ session }: Scene, held: Extract<Held, { kind: 'sheet' }>): string {
-  const { leaves } = session.state.notebook;
+  const { leaves, drawer } = session.state.notebook;
   const known = leaves.find((leaf) => leaf.kind === 'sheet' && leaf.sheetId === held.id);
   if (known) return known.id;
   const id = session.newId('leaf');
-  const title = session.nameOf(held);
+  const title = drawer.sheets.find(({ id: sheetId }) => sheetId === held.id)?.name ?? '';
   session.dispatch({ do: 'add leaf', leaf: { id, kind: 'sheet', title, sheetId: held.id, text: '' } });
   return id;
 }
