@@ -2,10 +2,11 @@ import { wordOf } from './ink-word.ts';
 import type { MeasuredInk } from './measured.ts';
 import type { Decision, Reason, ReasonKind } from './model.ts';
 import type { Told } from './reasons/build.ts';
-import * as sentences from './sentences.ts';
+import { listed } from './sentences.ts';
 import { verdictLimits } from './thresholds.ts';
 import type { Trouble } from './troubles.ts';
 import { counted } from './verdict.ts';
+import * as sentences from './verdict-sentences.ts';
 
 /** How the verdict was reached: its rule, the one or two reasons that turned it, and a sentence under it. */
 export function decisionOf(told: Told, reasons: readonly Reason[]): Decision {
@@ -69,7 +70,7 @@ function summaryOf(told: Told, reasons: readonly Reason[]): string {
   // A trouble below the limit turns nothing, and may still be worth a word.
   const uneasy = worst && worst.weight >= verdictLimits.trouble / 2 ? worst : null;
   const ties = tieWords(told, reasons);
-  const tied = sentences.listed(ties);
+  const tied = listed(ties);
   switch (judgement.rule) {
     case 'quiet': {
       const quiet = pair.candidate.quiet ? names.candidate : names.anchor;

@@ -6,10 +6,10 @@ import { type ColourGroup, colourGroups } from './kit-repeats.ts';
 import * as kitSentences from './kit-sentences.ts';
 import type { Decision, Kit, KitMember, KitMissing, KitPair, Reason } from './model.ts';
 import { reasonsOf } from './reasons/all.ts';
-import * as sentences from './sentences.ts';
 import { inkLimits, verdictLimits } from './thresholds.ts';
 import type { Stray } from './troubles.ts';
 import { judge } from './verdict.ts';
+import * as sentences from './verdict-sentences.ts';
 
 /**
  * Judges several papers and plains for one page as a whole: the pairs as a matrix, the reasons of the whole, where each

@@ -2,7 +2,7 @@ import type { Verdict } from './model.ts';
 
 /**
  * Every sentence that this room says, as functions of plain values: to translate the room, translate this file
- * and `remedy-sentences.ts`. An ink stands as its word followed by its id in brackets: "coral (C)".
+ * and those whose names end in `-sentences.ts`. An ink stands as its word followed by its id in brackets: "coral (C)".
  */
 
 /** An ink, ready to be said. */
@@ -257,55 +257,14 @@ export function lightUnknown(sheets: readonly string[]): string {
   return `${capital(sheets.join(' and '))} ${sheets.length > 1 ? 'were' : 'was'} read without a white or grey card in the picture: what is said of the base, and of warm and cool, may be the lamp’s doing.`;
 }
 
-/* The verdict */
-
-export const verdictWords: Readonly<Record<Verdict, string>> = {
-  'holds-together': 'holds together',
-  'needs-a-bridge': 'needs a bridge',
-  'pulls-apart': 'pulls apart',
-};
-
-export const rules = {
-  apart: (trouble: string, weight: number, serious: number) =>
-    `A trouble of ${number(weight, 2)} stands (${trouble}; ${number(serious, 2)} is serious), and no colour comes near to tying the two: that pulls apart.`,
-  strangers: (first: string, second: string, weight: number, serious: number) =>
-    `Two troubles of ${number(weight, 2)} or more stand (${first}, ${second}; ${number(serious, 2)} is serious), and no colour comes near to being on both sheets: that pulls apart.`,
-  trouble: (trouble: string, weight: number, limit: number) =>
-    `A trouble of ${number(weight, 2)} stands unanswered (${trouble}; the limit is ${number(limit, 2)}): that needs a bridge, whatever else ties them.`,
-  quiet: () =>
-    'One of the two has no strong colour, so nothing in it can clash by hue, and no trouble reaches the limit: that holds together.',
-  tied: (tie: string, weight: number, limit: number) =>
-    `A colour ties them (${tie}, weight ${number(weight, 2)}; ${number(limit, 2)} is enough), and no trouble reaches the limit: that holds together.`,
-  untied: (limit: number) =>
-    `No trouble reaches the limit, but no tie of colour weighs ${number(limit, 2)} or more: that needs a bridge.`,
-} as const;
-
 /** "cream", "cream and navy", "cream, navy and aqua". */
 export function listed(words: readonly string[]): string {
   return words.length < 2 ? (words[0] ?? '') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`;
 }
 
-/** Two inks named in a breath. */
-export const together = (one: string, other: string): string => `${one} with ${other}`;
-
-export const summaries = {
-  held: (ties: string) => `${capital(ties)} ties them, and nothing quarrels.`,
-  heldMany: (ties: string) => `${capital(ties)} tie them, and nothing quarrels.`,
-  quiet: (sheet: string) => `${capital(sheet)} is quiet: it lets the other speak.`,
-  quietUneasy: (sheet: string, trouble: string) =>
-    `${capital(sheet)} is quiet and lets the other speak. ${trouble}`,
-  bridge: (ties: string, many: boolean, trouble: string) =>
-    `${capital(ties)} ${many ? 'tie' : 'ties'} them. ${trouble}`,
-  bridgeUntied: () => 'Nothing quarrels, but nothing ties them either: carry a colour from one to the other.',
-  bridgeUntiedUneasy: (trouble: string) => `${trouble} And nothing ties the two.`,
-  troubleOnly: (trouble: string) => trouble,
-  apart: (trouble: string) => `${trouble} And no colour is there to tie them.`,
-  strangers: (first: string, second: string) => `${first} ${second} And no colour is on both sheets.`,
-} as const;
-
-export const troubleInShort = {
-  'near miss': (a: string, b: string) => `The ${a} and the ${b} are what the eye trips over.`,
-  stray: (word: string) => `The ${word} finds no partner.`,
-  'base quarrel': (a: string, b: string) => `The ${a} and the ${b} grounds do not agree.`,
-  'bright against muted': (bright: string, muted: string) => `${capital(bright)} outshouts ${muted}.`,
-} as const;
+/** The three verdicts, as they are said. */
+export const verdictWords: Readonly<Record<Verdict, string>> = {
+  'holds-together': 'holds together',
+  'needs-a-bridge': 'needs a bridge',
+  'pulls-apart': 'pulls apart',
+};

@@ -1,0 +1,128 @@
+import { ciede2000At } from '../colour/ciede2000.ts';
+import { degreesPerStep } from './links.ts';
+import { farDeltaE, kindOf, type Meeting } from './meeting.ts';
+import type { LinkKind } from './model.ts';
+import { at, type Lines } from './score-lines.ts';
+import { inkLimits, linkLimits, ramps } from './thresholds.ts';
+
+/** Two inks on lines of numbers: the same meeting as `links.ts` makes, asked for no more than can matter. */
+
+/** The link of two inks; their ΔE₀₀ is left in the meeting, Infinity where it is too large to matter. */
+export function relate(
+  m: Meeting,
+  limit: number,
+  a: Float64Array,
+  i: number,
+  b: Float64Array,
+  j: number,
+): LinkKind {
+  m.chromatic = a[i + at.neutral] === 0 && b[j + at.neutral] === 0;
+  if (m.chromatic) {
+    m.hueSteps = stepsApart(a[i + at.hue]!, b[j + at.hue]!);
+    // Two hues this far apart are no repeat, unless both are nearly grey.
+    const distinct =
+      m.hueSteps > linkLimits.neighbourToSteps && a[i + at.chroma]! >= tinted && b[j + at.chroma]! >= tinted;
+    m.deltaE00 = distinct ? Number.POSITIVE_INFINITY : differenceWithin(a, i, b, j, colourReach);
+    m.whites = false;
+    if (m.hueSteps <= linkLimits.nearMissToSteps)
+      m.valueSteps = Math.abs(b[j + at.value]! - a[i + at.value]!);
+    else if (m.hueSteps > linkLimits.neighbourToSteps) m.offSteps = offStepsOf(a, i, b, j);
+    return kindOf(m, limit);
+  }
+  const both = a[i + at.neutral] !== 0 && b[j + at.neutral] !== 0;
+  m.deltaE00 = differenceWithin(a, i, b, j, both ? farDeltaE : linkLimits.repeatApart);
+  if (m.deltaE00 === Number.POSITIVE_INFINITY) return 'unrelated';
+  m.whites =
+    lightNeutral(a, i) &&
+    lightNeutral(b, j) &&
+    Math.abs(b[j + at.b]! - a[i + at.b]!) > linkLimits.whitesDeltaB;
+  return kindOf(m, limit);
+}
+
+export function emptyMeeting(): Meeting {
+  return {
+    deltaE00: 0.5,
+    hueSteps: 0.5,
+    valueSteps: 0.5,
+    offSteps: 0.5,
+    chromatic: false,
+    whites: false,
+    size: 0.5,
+    missSize: 0.5,
+    seen: 0.5,
+    tint: 0.5,
+    strong: 0.5,
+  };
+}
+
+export function hues(m: Meeting, a: Float64Array, i: number, b: Float64Array, j: number): void {
+  m.hueSteps = stepsApart(a[i + at.hue]!, b[j + at.hue]!);
+  m.valueSteps = Math.abs(b[j + at.value]! - a[i + at.value]!);
+  m.offSteps = offStepsOf(a, i, b, j);
+}
+
+function stepsApart(one: number, other: number): number {
+  const apart = Math.abs(one - other);
+  return apart > 50 ? 100 - apart : apart;
+}
+
+function offStepsOf(a: Float64Array, i: number, b: Float64Array, j: number): number {
+  const eye = offDeg(a[i + at.eye]!, b[j + at.eye]!);
+  const painter = offDeg(a[i + at.painter]!, b[j + at.painter]!);
+  return Math.min(eye, painter) / degreesPerStep;
+}
+
+/** The numbers that give it weight. */
+export function weights(m: Meeting, a: Float64Array, i: number, b: Float64Array, j: number): void {
+  m.size = Math.min(a[i + at.size]!, b[j + at.size]!);
+  m.missSize = Math.min(a[i + at.missSize]!, b[j + at.missSize]!);
+  m.seen = Math.min(a[i + at.seen]!, b[j + at.seen]!);
+  const counts = Math.min(a[i + at.counts]!, b[j + at.counts]!);
+  m.tint = Math.min(a[i + at.tint]!, b[j + at.tint]!) * counts;
+  m.strong = Math.min(a[i + at.strong]!, b[j + at.strong]!) * counts;
+}
+
+function offDeg(one: number, other: number): number {
+  const apart = Math.abs(one - other);
+  return 180 - (apart > 180 ? 360 - apart : apart);
+}
+
+/** C*ab from which a hue is a hue: two that lie over 17 steps apart then differ by far more than `colourReach`. */
+const tinted = 14;
+/** ΔE₀₀ up to which anything asks how far two colours lie apart: the end of the widest ramp, and a little. */
+const colourReach = linkLimits.repeatApart + ramps.nearMissDeltaE + 0.1;
+
+/**
+ * ΔE₀₀, or Infinity where a bound says that it is above `reach`: S_L is 1.75 at most; S_H is below S_C, which is
+ * 1 + 0.045 C̄′ with C̄′ less than C̄ + 6; and the turn of the blues takes at most 0.866 of the sum of their squares.
+ */
+function differenceWithin(a: Float64Array, i: number, b: Float64Array, j: number, reach: number): number {
+  const dL = a[i]! - b[j]!;
+  if (dL > reach * 1.75 || dL < -reach * 1.75) return Number.POSITIVE_INFINITY;
+  const da = a[i + at.a]! - b[j + at.a]!;
+  const db = a[i + at.b]! - b[j + at.b]!;
+  const most = reach * (1.27 + 0.0225 * (a[i + at.chroma]! + b[j + at.chroma]!));
+  const square = da * da + db * db;
+  const blue = a[i + at.b]! + b[j + at.b]! < 0;
+  if (square > most * most * (blue ? 7.5 : 1.1)) return Number.POSITIVE_INFINITY;
+  return ciede2000At(a, i, b, j, false);
+}
+
+export function lightNeutral(lines: Float64Array, o: number): boolean {
+  return lines[o + at.neutral] !== 0 && lines[o + at.l]! >= linkLimits.lightNeutralL;
+}
+
+export function hasComplement(lines: Lines, o: number): boolean {
+  const { data, count } = lines;
+  for (let k = 0; k < count; k++) {
+    const p = k * at.width;
+    if (data[p + at.neutral] !== 0 || data[p + at.share]! < data[o + at.share]!) continue;
+    if (data[p + at.chroma]! < inkLimits.quietChroma) continue;
+    const off = Math.min(
+      offDeg(data[o + at.eye]!, data[p + at.eye]!),
+      offDeg(data[o + at.painter]!, data[p + at.painter]!),
+    );
+    if (off <= linkLimits.oppositeWithinSteps * degreesPerStep) return true;
+  }
+  return false;
+}
