@@ -18,15 +18,16 @@ export function keptFrom(
   fileName: string,
   pictureId = newId('picture'),
 ): { kept: KeptSide; picture: Picture | null } {
-  const { picture, thumb } = done;
+  const picture = pictureFrom(done, pictureId);
   return {
-    kept: {
-      reading: { ...done.side, file: fileName.slice(0, 200) },
-      pictureId: picture === null ? null : pictureId,
-    },
-    picture:
-      picture === null ? null : { id: pictureId, ...picture, thumb, addedAt: new Date().toISOString() },
+    kept: { reading: { ...done.side, file: fileName.slice(0, 200) }, pictureId: picture?.id ?? null },
+    picture,
   };
+}
+
+/** The picture that a reading gave, as it is stored; null where none was wanted. */
+export function pictureFrom({ picture, thumb }: ReadDone, id: string): Picture | null {
+  return picture === null ? null : { id, ...picture, thumb, addedAt: new Date().toISOString() };
 }
 
 /** A sheet with one side, named for its file; its longer side is taken as 12 in until the user says otherwise. */

@@ -19,7 +19,7 @@ export interface Boards {
 export function startBoards(comparisons: Comparisons, pictures: Pictures): Boards {
   async function dataAddress(notebook: Notebook, held: Held): Promise<string | null> {
     const source = sourceOf(notebook, held);
-    const id = source?.kept.pictureId ?? null;
+    const id = source?.pictureId ?? null;
     const picture = id === null || source?.part != null ? null : await pictures.get(id);
     return picture === null ? null : addressOf(new Uint8Array(picture.bytes), picture.type);
   }

@@ -13,13 +13,21 @@ export interface Pictures {
   /** Stores what is not stored yet. @throws StorageTrouble; all of it is still in memory then. */
   storePending(): Promise<void>;
   get(id: string): Promise<Picture | null>;
+  /** Remembers the file that a picture was read from, for as long as the page is open. */
+  from(id: string, file: Blob): void;
+  /** The file that a picture was read from, at its full size, or the stored picture where it is not at hand. */
+  best(id: string): Promise<Blob | null>;
   /** A blob: address, or null while it is being fetched; `onArrive` is called when it is there. */
   url(notebook: Notebook, held: Held, size: 'full' | 'thumb'): string | null;
+  /** The same of a picture by its id. */
+  urlOf(id: string): string | null;
   close(): void;
 }
 
 export function holdPictures(shelf: Shelf, onArrive: () => void): Pictures {
   const pending = new Map<string, Picture>();
+  /** Handles of files, which the browser keeps on its disk. */
+  const files = new Map<string, Blob>();
   /** Address, or null while fetched and where there is none. */
   const urls = new Map<string, string | null>();
 
@@ -56,9 +64,34 @@ export function holdPictures(shelf: Shelf, onArrive: () => void): Pictures {
     },
     storePending,
     get,
+    from: (id, file) => void files.set(id, file),
+    async best(id) {
+      const file = files.get(id);
+      // A file may have been moved since; the stored picture is always there.
+      const there = await file
+        ?.slice(0, 1)
+        .arrayBuffer()
+        .then(
+          () => true,
+          () => false,
+        );
+      if (file !== undefined && there === true) return file;
+      const picture = await get(id);
+      return picture === null ? null : new Blob([picture.bytes], { type: picture.type });
+    },
+    urlOf(id) {
+      const key = `full ${id}`;
+      if (!urls.has(key)) {
+        void fetch(key, async () => {
+          const picture = await get(id);
+          return picture === null ? null : new Blob([picture.bytes], { type: picture.type });
+        });
+      }
+      return urls.get(key) ?? null;
+    },
     url(notebook, held, size) {
       const source = sourceOf(notebook, held);
-      const id = source?.kept.pictureId ?? null;
+      const id = source?.pictureId ?? null;
       if (source === null || id === null) return null;
       const { part } = source;
       const key = part === null ? `${size} ${id}` : `part ${id} ${JSON.stringify(part.frame)}`;
@@ -80,17 +113,21 @@ export function holdPictures(shelf: Shelf, onArrive: () => void): Pictures {
   };
 }
 
-/** The kept side that a held paper's picture comes from; null for plains and for what is gone. */
-export function sourceOf(
-  notebook: Notebook,
-  held: Held,
-): { readonly kept: KeptSide; readonly part: Part | null } | null {
+/** Where a held paper's picture comes from. */
+export interface PictureSource {
+  readonly kept: KeptSide;
+  readonly part: Part | null;
+  readonly pictureId: string | null;
+}
+
+/** The kept side and picture of a held paper; null for plains and for what is gone. */
+export function sourceOf(notebook: Notebook, held: Held): PictureSource | null {
   const { sheets, parts } = notebook.drawer;
   if (held.kind === 'plain') return null;
   const part = held.kind === 'part' ? (parts.find((one) => one.id === held.id) ?? null) : null;
   const at = held.kind === 'sheet' ? held : part === null ? null : { id: part.sheetId, side: part.side };
   const kept = at === null ? undefined : sheets.find((sheet) => sheet.id === at.id)?.sides[at.side];
-  return kept === undefined ? null : { kept, part };
+  return kept === undefined ? null : { kept, part, pictureId: part?.pictureId ?? kept.pictureId };
 }
 
 async function cut(picture: Picture, part: Part): Promise<Blob> {

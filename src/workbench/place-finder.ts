@@ -36,7 +36,7 @@ export function startPlaceFinder(pictures: Pictures, client: ReadClient): PlaceF
     async of(notebook, held) {
       const source = sourceOf(notebook, held);
       const side = sideOfHeld(notebook.drawer, held);
-      const id = source?.kept.pictureId ?? null;
+      const id = source?.pictureId ?? null;
       if (source === null || side === null || id === null) return null;
       const options = source.kept.options ?? {};
       const frame = source.part?.frame ?? null;

@@ -1,6 +1,6 @@
 import type { Places, Side } from '../sheet/model.ts';
 import { UnreadableImage } from '../sheet/unreadable.ts';
-import type { ReadAnswer, ReadDone, ReadProgress, ReadRequest } from '../workers/messages.ts';
+import type { Look, Looked, ReadAnswer, ReadDone, ReadProgress, ReadRequest } from '../workers/messages.ts';
 
 export interface ReadResult {
   readonly side: Side;
@@ -22,6 +22,11 @@ export interface ReadClient {
     request: Omit<ReadRequest, 'withPicture'> & { withPicture?: boolean },
     onProgress?: (progress: ReadProgress) => void,
   ): Promise<ReadResult>;
+  /**
+   * Looks for something on a picture off the page's thread.
+   * @throws as `read`.
+   */
+  look(id: string, bytes: ArrayBuffer, look: Look): Promise<Looked>;
   /** Starts the worker before it is needed: starting one takes the page some milliseconds. */
   warm(): void;
   /** Stops a reading at once. Others go on. */
@@ -32,7 +37,7 @@ export interface ReadClient {
 interface Waiting {
   readonly request: ReadRequest;
   readonly onProgress: ((progress: ReadProgress) => void) | undefined;
-  readonly resolve: (result: ReadResult) => void;
+  readonly resolve: (answer: ReadDone | Looked) => void;
   readonly reject: (error: Error) => void;
 }
 
@@ -95,20 +100,29 @@ export function startReadClient(make: WorkerMaker = makeReadWorker): ReadClient 
     if (busy === null || answer.id !== busy.request.id) return;
     if (answer.kind === 'progress') busy.onProgress?.(answer);
     else if (answer.kind === 'failed') settle((one) => one.reject(new UnreadableImage(answer.says)));
-    else settle((one) => one.resolve({ side: answer.side, places: answer.places, done: answer }));
+    else settle((one) => one.resolve(answer));
+  }
+
+  function ask(request: ReadRequest, onProgress?: Waiting['onProgress']): Promise<ReadDone | Looked> {
+    return new Promise((resolve, reject) => {
+      queue.push({ request, onProgress, resolve, reject });
+      next();
+    });
   }
 
   return {
     warm() {
       worker ??= start();
     },
-    read(request, onProgress) {
-      const { id, bytes, options } = request;
-      const whole = { id, bytes, options, withPicture: request.withPicture ?? true };
-      return new Promise((resolve, reject) => {
-        queue.push({ request: whole, onProgress, resolve, reject });
-        next();
-      });
+    async read(request, onProgress) {
+      const done = await ask({ ...request, withPicture: request.withPicture ?? true }, onProgress);
+      if (done.kind !== 'done') throw new Error('The reader looked where it was to read.');
+      return { side: done.side, places: done.places, done };
+    },
+    async look(id, bytes, look) {
+      const found = await ask({ id, bytes, options: {}, withPicture: false, look });
+      if (found.kind !== 'looked') throw new Error('The reader read where it was to look.');
+      return found;
     },
     cancel(id) {
       if (busy?.request.id === id) {

@@ -1,8 +1,8 @@
 import type { Held } from '../drawer/model.ts';
 import type { Edit } from '../notebook/edits.ts';
 import type { Leaf, StudyLeaf } from '../notebook/model.ts';
-import type { ReadOptions } from '../sheet/model.ts';
 import { UnreadableImage } from '../sheet/unreadable.ts';
+import type { ReadRequest } from '../workers/messages.ts';
 import { pictureLimits } from '../workers/picture-limits.ts';
 import { keptFrom, ontoStudy, sheetFrom, studyFor } from './add-pictures.ts';
 import type { Book } from './book.ts';
@@ -14,9 +14,13 @@ import type { StateHolder } from './state-holder.ts';
 
 export interface Readings {
   add(files: readonly File[], target?: PictureTarget): Promise<readonly Held[]>;
-  again(sheetId: string, side: 'A' | 'B', options: ReadOptions): Promise<void>;
+  /** Reads a picture that is there already, shown as underway. Null where it was cancelled or could not be read. */
+  readStored(name: string, picture: Blob, wanted: Wanted): Promise<ReadResult | null>;
   cancel(id: string): void;
 }
+
+/** What is wanted of a reading. */
+export type Wanted = Omit<ReadRequest, 'id' | 'bytes' | 'look'>;
 
 interface Parts {
   readonly holder: StateHolder;
@@ -43,13 +47,7 @@ export function startReadings({ holder, book, pictures, client, onPlaces }: Part
   };
 
   /** Null where it was cancelled or could not be read; a message has said so. */
-  async function read(
-    id: string,
-    name: string,
-    file: Blob,
-    options: ReadOptions,
-    withPicture: boolean,
-  ): Promise<ReadResult | null> {
+  async function read(id: string, name: string, file: Blob, wanted: Wanted): Promise<ReadResult | null> {
     try {
       if (file.size > pictureLimits.file) {
         throw new UnreadableImage(
@@ -58,7 +56,7 @@ export function startReadings({ holder, book, pictures, client, onPlaces }: Part
       }
       const bytes = await bytesOf(file);
       if (!holder.state.readings.some((one) => one.id === id)) return null;
-      return await client.read({ id, bytes, options, withPicture }, ({ stage, fraction }) =>
+      return await client.read({ ...wanted, id, bytes }, ({ stage, fraction }) =>
         show(id, { stage, fraction }),
       );
     } catch (error) {
@@ -71,12 +69,13 @@ export function startReadings({ holder, book, pictures, client, onPlaces }: Part
   }
 
   async function addOne(id: string, file: File, place: Place, step: string): Promise<Held | null> {
-    const result = await read(id, file.name, file, {}, true);
+    const result = await read(id, file.name, file, { options: {}, withPicture: true });
     if (result === null) return null;
     for (const note of result.done.notes) holder.say('note', `“${file.name}”: ${note}`);
     const { kept, picture } = keptFrom(result.done, file.name);
     if (picture !== null) {
       onPlaces(picture.id, result);
+      pictures.from(picture.id, file);
       await pictures.add([picture]);
     }
     const { edits, held } = place(kept, result, file.name);
@@ -125,26 +124,11 @@ export function startReadings({ holder, book, pictures, client, onPlaces }: Part
       }
       return added;
     },
-    async again(sheetId, side, options) {
-      const sheet = book.notebook.drawer.sheets.find((one) => one.id === sheetId);
-      const kept = sheet?.sides[side];
-      const picture = kept?.pictureId == null ? null : await pictures.get(kept.pictureId);
-      if (sheet === undefined || kept === undefined || picture === null) return;
-      const id = begin(sheet.name);
-      const blob = new Blob([picture.bytes], { type: picture.type });
-      const result = await read(id, sheet.name, blob, options, false);
+    async readStored(name, picture, wanted) {
+      const id = begin(name);
+      const result = await read(id, name, picture, wanted);
       show(id, null);
-      if (result === null) return;
-      const { file, tags } = kept.reading;
-      const reading = {
-        ...result.side,
-        ...(file === undefined ? {} : { file }),
-        ...(tags === undefined ? {} : { tags }),
-      };
-      book.dispatchAll(
-        [{ do: 'set side', sheetId, side, kept: { reading, pictureId: picture.id, options } }],
-        'read a side again',
-      );
+      return result;
     },
     cancel(id) {
       show(id, null);

@@ -2,7 +2,7 @@ import type { Held } from '../drawer/model.ts';
 import type { Comparison, Distance } from '../harmony/model.ts';
 import type { Edit } from '../notebook/edit-kinds.ts';
 import type { Leaf, Notebook, Surround } from '../notebook/model.ts';
-import type { Places, ReadOptions } from '../sheet/model.ts';
+import type { Corners, Frame, LightMark, Places, ReadOptions, SizeMm, Spot } from '../sheet/model.ts';
 
 /** What the page talks to: the one session that is open. All of its state is an immutable snapshot. */
 export interface Session {
@@ -41,14 +41,30 @@ export interface Session {
    * @returns what was added, in the order of the files.
    */
   addPictures(files: readonly File[], target?: PictureTarget): Promise<readonly Held[]>;
-  /** Reads a stored picture again, with another crop, card or scale. Hand corrections are lost and can be undone. */
+  /** Reads a stored picture again, with another crop, card or scale. Corrections by hand are made again. */
   readAgain(sheetId: string, side: 'A' | 'B', options: ReadOptions): Promise<void>;
+  /**
+   * Straightens a side's photograph or undoes its light, always from the photograph as it was taken, and reads it again.
+   * From the file itself while the page that read it is open, later from the stored picture.
+   * @returns false where it could not be done; a message says why.
+   */
+  prepareSide(sheetId: string, side: 'A' | 'B', change: SidePreparation): Promise<boolean>;
+  /** Sets how large a sheet is and measures its print again; colours stay. */
+  resizeSheet(sheetId: string, sizeMm: SizeMm): Promise<void>;
+  /** Cuts a part out of a side's picture and reads it from its own pixels. */
+  cutPart(part: PartToCut): Promise<Held | null>;
+  /** Looks for the sheet's corners on its photograph, or for blocks on its picture. Finds nothing rather than rejects. */
+  lookOn(sheetId: string, side: 'A' | 'B', look: 'corners' | 'blocks'): Promise<FoundOnPicture>;
+  /** What lies at a spot of a paper's picture; null where there is no picture. */
+  colourAt(held: Held, spot: Spot): Promise<SpotReading | null>;
   cancelReading(id: string): void;
   /**
    * A blob: address of the paper's picture, or null while it is loading or where there is none; `state` changes when
    * it arrives. `thumb` is a small one for the drawer. Default `full`.
    */
   pictureUrl(held: Held, size?: 'full' | 'thumb'): string | null;
+  /** The same of a side's photograph as it was taken. */
+  takenUrl(sheetId: string, side: 'A' | 'B'): string | null;
   /** Where each ink lies, computed again off the page's thread when first asked; null where there is no picture. */
   places(held: Held): Promise<Places | null>;
 
@@ -153,6 +169,35 @@ export type PictureTarget =
   | { readonly to: 'new study' }
   | { readonly to: 'other side'; readonly sheetId: string }
   | { readonly to: 'drawer' };
+
+/** What changes of what is done to a photograph: left out stays as it is, null is taken back. In fractions of the photograph. */
+export interface SidePreparation {
+  readonly corners?: Corners | null;
+  readonly light?: LightMark | null;
+  readonly sizeMm?: SizeMm;
+}
+
+export interface PartToCut {
+  readonly sheetId: string;
+  readonly side: 'A' | 'B';
+  readonly name: string;
+  /** Fractions 0–1 of the side's picture. */
+  readonly frame: Frame;
+  readonly sizeMm: SizeMm;
+}
+
+/** In fractions of the picture that was looked on. */
+export interface FoundOnPicture {
+  readonly corners: Corners | null;
+  readonly blocks: readonly Frame[];
+}
+
+export interface SpotReading {
+  /** `#rrggbb`. */
+  readonly hex: string;
+  /** Share of the picture near that colour, 0–1. */
+  readonly share: number;
+}
 
 export interface KeptNotebook {
   readonly id: string;

@@ -20,6 +20,8 @@ import { type ReadClient, startReadClient } from './read-client.ts';
 import { startReadings } from './readings.ts';
 import type { Session as SessionInterface } from './session-types.ts';
 import { defaultLook, readSettings } from './settings.ts';
+import { startSheetWork } from './sheet-work.ts';
+import { startSpotReader } from './spot-reader.ts';
 import { holdState } from './state-holder.ts';
 
 export type Session = SessionInterface;
@@ -85,6 +87,8 @@ export const Session = {
     });
     const places = startPlaceFinder(pictures, client);
     const readings = startReadings({ holder, book, pictures, client, onPlaces: places.known });
+    const work = startSheetWork({ book, pictures, client, readings });
+    const spots = startSpotReader(pictures);
     const comparisons = startComparisons();
     const boards: Boards = startBoards(comparisons, pictures);
     const bundles = startBundles({ holder, book, pictures, shelf, settings, take: keeper.take });
@@ -143,9 +147,19 @@ export const Session = {
         askToPersist();
         return readings.add(files, target);
       },
-      readAgain: readings.again,
+      readAgain: work.again,
+      prepareSide: work.prepare,
+      resizeSheet: work.resize,
+      cutPart: work.cut,
+      lookOn: work.look,
+      colourAt: (held, spot) => spots.at(book.notebook, held, spot).catch(() => null),
       cancelReading: readings.cancel,
       pictureUrl: (held, size = 'full') => pictures.url(book.notebook, held, size),
+      takenUrl(sheetId, side) {
+        const kept = book.notebook.drawer.sheets.find((sheet) => sheet.id === sheetId)?.sides[side];
+        const id = kept?.taken?.pictureId ?? kept?.pictureId ?? null;
+        return id === null ? null : pictures.urlOf(id);
+      },
       places: (held) => places.of(book.notebook, held),
       clear() {
         const notebook = emptyNotebook(newId('notebook'));

@@ -1,5 +1,6 @@
-import { encodedFromLinear, linearFromEncoded } from '../colour/spaces.ts';
+import { linearFromEncoded } from '../colour/spaces.ts';
 import type { PixelImage } from '../sheet/model.ts';
+import { encodedTable } from './encoded-table.ts';
 import { reduction } from './picture-limits.ts';
 
 /** Fills `row` with one row of a picture: linear-light RGBA, 0–1, colour not multiplied by alpha. */
@@ -101,14 +102,4 @@ function written(sum: Float32Array, data: Uint8ClampedArray, at: number, area: n
     data[at + i + 2] = encoded[Math.min(65_535, Math.round(sum[i + 2]! * scale))]!;
     data[at + i + 3] = Math.round((seen / area) * 255);
   }
-}
-
-let keptEncoded: Uint8Array | undefined;
-
-/** 8-bit encoded sRGB of 65 536 steps of linear light; fine enough that every 8-bit value comes back as itself. */
-function encodedTable(): Uint8Array {
-  keptEncoded ??= Uint8Array.from({ length: 65_536 }, (_, i) =>
-    Math.round(encodedFromLinear(i / 65_535) * 255),
-  );
-  return keptEncoded;
 }

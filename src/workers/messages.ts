@@ -1,4 +1,5 @@
-import type { Places, ReadOptions, Side } from '../sheet/model.ts';
+import type { Corners, Frame, Places, ReadOptions, Side, Spot } from '../sheet/model.ts';
+import type { Preparation } from './prepared.ts';
 
 /** What the page asks of the reading worker. One answer `done` or `failed` comes for each `id`. */
 export interface ReadRequest {
@@ -9,9 +10,27 @@ export interface ReadRequest {
   readonly options: ReadOptions;
   /** False where only the reading is wanted. */
   readonly withPicture: boolean;
+  /** What is done to the picture before it is read; the picture that comes back has it done. */
+  readonly prepare?: Preparation;
+  /** Where colours are wanted, on the picture that is read. */
+  readonly spots?: readonly Spot[];
+  /** Looks for something in place of reading. */
+  readonly look?: Look;
 }
 
-export type ReadAnswer = ReadProgress | ReadDone | ReadFailed;
+/** What can be looked for on a picture: the sheet's corners against the table, or blocks that can be cut out. */
+export type Look = 'corners' | 'blocks';
+
+/** What was found, in fractions of the picture. */
+export interface Looked {
+  readonly id: string;
+  readonly kind: 'looked';
+  /** Null where no sheet stands out. */
+  readonly corners: Corners | null;
+  readonly blocks: readonly Frame[];
+}
+
+export type ReadAnswer = ReadProgress | ReadDone | ReadFailed | Looked;
 
 export interface ReadProgress {
   readonly id: string;
@@ -34,6 +53,8 @@ export interface ReadDone {
   readonly fullHeight: number;
   /** What was done on the way, one plain sentence each; often none. */
   readonly notes: readonly string[];
+  /** Colours at the spots that were asked for, `#rrggbb`, in their order. */
+  readonly spotColours?: readonly string[];
   readonly picture: EncodedPicture | null;
   readonly thumb: EncodedPicture | null;
 }

@@ -1,11 +1,14 @@
-import type { ReadOptions } from '../sheet/model.ts';
+import type { PixelImage, ReadOptions } from '../sheet/model.ts';
 import { readWithPlaces } from '../sheet/read-side.ts';
 import { UnreadableImage } from '../sheet/unreadable.ts';
-import { decodePicture } from './decode.ts';
+import { type Decoded, decodePicture } from './decode.ts';
 import { encodedPicture } from './encode.ts';
+import { lookedAt } from './looked.ts';
 import type { ReadAnswer, ReadRequest } from './messages.ts';
 import { pictureLimits } from './picture-limits.ts';
+import { prepared } from './prepared.ts';
 import { scaledOptions } from './scaled-options.ts';
+import { colourAtSpot } from './spot-colour.ts';
 
 /** A thin shell: bytes in; reading, places and the picture to keep out. Requests are taken one after the other. */
 const page = self as unknown as {
@@ -19,26 +22,49 @@ page.onmessage = ({ data }) => {
 };
 
 async function answer(request: ReadRequest): Promise<void> {
-  const { id } = request;
+  const { id, look } = request;
   const tell = (stage: 'opening' | 'reading' | 'keeping', fraction: number) =>
     page.postMessage({ id, kind: 'progress', stage, fraction });
   try {
     tell('opening', 0.05);
     const decoded = await decodePicture(request.bytes);
-    const { image, canvas, opaque, fullWidth, fullHeight, notes } = decoded;
-    const { width, height } = image;
+    if (look !== undefined) {
+      page.postMessage({ id, kind: 'looked', ...lookedAt(decoded.image, look) });
+      return;
+    }
+    const { fullWidth, fullHeight, notes } = decoded;
     tell('reading', 0.4);
-    const options: ReadOptions = scaledOptions(request.options, width / fullWidth);
-    const { side, places } = readWithPlaces(image, options);
+    const made = request.prepare === undefined ? null : prepared(decoded.image, request.prepare);
+    const image = made?.image ?? decoded.image;
+    const { width, height } = image;
+    const options: ReadOptions =
+      made === null ? scaledOptions(request.options, width / fullWidth) : { mmPerPixel: made.mmPerPixel };
+    const { side: read, places } = readWithPlaces(image, options);
+    const side = made?.light == null ? read : { ...read, light: made.light };
+    const spotColours = (request.spots ?? []).map((spot) => colourAtSpot(image, spot));
     tell('keeping', 0.85);
-    const drawn = decoded.kind !== 'jpeg' && decoded.kind !== 'heic';
+    const canvas = request.withPicture ? canvasOf(decoded, image) : null;
+    const drawn = made === null && decoded.kind !== 'jpeg' && decoded.kind !== 'heic';
     const encode = (longest: number) =>
-      request.withPicture ? encodedPicture(canvas, longest, opaque, drawn) : null;
+      canvas === null ? null : encodedPicture(canvas, longest, decoded.opaque, drawn);
     const picture = await encode(pictureLimits.keptSide);
     const thumb = await encode(pictureLimits.thumbSide);
     const handed = [places.labels.buffer, picture?.bytes, thumb?.bytes].filter((part) => part !== undefined);
     page.postMessage(
-      { id, kind: 'done', side, places, width, height, fullWidth, fullHeight, notes, picture, thumb },
+      {
+        id,
+        kind: 'done',
+        side,
+        places,
+        width,
+        height,
+        fullWidth,
+        fullHeight,
+        notes,
+        spotColours,
+        picture,
+        thumb,
+      },
       handed as Transferable[],
     );
   } catch (error) {
@@ -48,4 +74,13 @@ async function answer(request: ReadRequest): Promise<void> {
         : 'This picture could not be read: there may be too little memory. Close other pages, or drop a smaller copy.';
     page.postMessage({ id, kind: 'failed', says });
   }
+}
+
+/** The canvas that it was decoded to, or a fresh one where something was done to it since. */
+function canvasOf(decoded: Decoded, image: PixelImage): OffscreenCanvas {
+  if (image === decoded.image) return decoded.canvas;
+  const canvas = new OffscreenCanvas(image.width, image.height);
+  const data = image.data as Uint8ClampedArray<ArrayBuffer>;
+  canvas.getContext('2d', { colorSpace: 'srgb' })?.putImageData(new ImageData(data, image.width), 0, 0);
+  return canvas;
 }

@@ -40,6 +40,7 @@ export function quickReader(): ReadClient {
       };
       return { side, places, done };
     },
+    look: (id) => Promise.resolve({ id, kind: 'looked', corners: null, blocks: [] }),
     cancel: (id) => waiting.get(id)?.(new ReadingCancelled('cancelled')),
     warm: () => {},
     close: () => {},

@@ -1,0 +1,252 @@
+import type { Held } from '../drawer/model.ts';
+import { correctedBy } from '../notebook/apply-hand.ts';
+import type { Edit } from '../notebook/edits.ts';
+import type {
+  Corners,
+  Frame,
+  HandMade,
+  KeptSide,
+  LightMark,
+  Part,
+  ReadOptions,
+  Side,
+  SizeMm,
+  Taken,
+} from '../sheet/model.ts';
+import type { Picture } from '../storage/database.ts';
+import type { Look } from '../workers/messages.ts';
+import { pictureFrom } from './add-pictures.ts';
+import type { Book } from './book.ts';
+import { newId } from './new-id.ts';
+import type { Pictures } from './pictures.ts';
+import type { ReadClient } from './read-client.ts';
+import type { Readings } from './readings.ts';
+import type { FoundOnPicture, PartToCut, SidePreparation } from './session-types.ts';
+
+/** Everything that is worked out again from a sheet's picture, off the page's thread; each is one step of undo. */
+export interface SheetWork {
+  again(sheetId: string, side: 'A' | 'B', options: ReadOptions): Promise<void>;
+  prepare(sheetId: string, side: 'A' | 'B', change: SidePreparation): Promise<boolean>;
+  resize(sheetId: string, sizeMm: SizeMm): Promise<void>;
+  cut(part: PartToCut): Promise<Held | null>;
+  look(sheetId: string, side: 'A' | 'B', look: Look): Promise<FoundOnPicture>;
+}
+
+interface Tools {
+  readonly book: Book;
+  readonly pictures: Pictures;
+  readonly client: ReadClient;
+  readonly readings: Readings;
+}
+
+export function startSheetWork({ book, pictures, client, readings }: Tools): SheetWork {
+  const find = (sheetId: string, side: 'A' | 'B') => {
+    const sheet = book.notebook.drawer.sheets.find((one) => one.id === sheetId);
+    const kept = sheet?.sides[side];
+    return sheet === undefined || kept === undefined ? null : { sheet, kept };
+  };
+
+  return {
+    async again(sheetId, side, options) {
+      const found = find(sheetId, side);
+      const picture = await pictureOf(found?.kept.pictureId);
+      if (found === null || picture === null) return;
+      const { sheet, kept } = found;
+      const result = await readings.readStored(sheet.name, blobOf(picture), { options, withPicture: false });
+      if (result === null) return;
+      const after: KeptSide = {
+        ...withoutHand(kept),
+        ...correctedBy(withOwn(result.side, kept.reading), kept.hand),
+        options,
+      };
+      book.dispatchAll([{ do: 'set side', sheetId, side, kept: after }], 'read a side again');
+    },
+
+    async prepare(sheetId, side, change) {
+      const found = find(sheetId, side);
+      const takenId = found?.kept.taken?.pictureId ?? found?.kept.pictureId ?? null;
+      const blob = takenId === null ? null : await pictures.best(takenId);
+      if (found === null || takenId === null || blob === null) return false;
+      const { sheet, kept } = found;
+      const sizeMm = change.sizeMm ?? sheet.sizeMm;
+      const taken = takenAfter(takenId, kept.taken, change);
+      const plain = taken.corners === undefined && taken.light === undefined;
+      const hand = kept.hand ?? [];
+      // Spots lie on the picture that was read, so they are read again only where its outline stays.
+      const sameOutline = change.corners === undefined;
+      const spotted = sameOutline ? hand.filter(hasSpot) : [];
+      const result = await readings.readStored(sheet.name, blob, {
+        options: {},
+        withPicture: !plain,
+        spots: spotted.flatMap(({ change: one }) => ('spot' in one && one.spot ? [one.spot] : [])),
+        prepare: { ...taken, sizeMm },
+      });
+      if (result === null) return false;
+      const picture = plain ? await pictures.get(takenId) : pictureFrom(result.done, newId('picture'));
+      if (picture === null) return false;
+      if (!plain) await pictures.add([picture]);
+      const options = { mmPerPixel: mmPerPixel(sizeMm, picture) };
+      const again = hand.map((made): HandMade => {
+        const hex = result.done.spotColours?.[spotted.indexOf(made)];
+        return hex === undefined ? made : { ...made, hex };
+      });
+      const after: KeptSide = {
+        ...correctedBy(withOwn(result.side, kept.reading), again),
+        pictureId: picture.id,
+        options,
+        ...(plain ? {} : { taken }),
+      };
+      const parts = book.notebook.drawer.parts.filter((part) => isOf(part, sheetId, side));
+      const edits = await Promise.all(
+        parts.map((part) =>
+          sameOutline ? readPart(part, picture, options, after.reading) : leavePart(part, kept.pictureId),
+        ),
+      );
+      book.dispatchAll(
+        [
+          ...(change.sizeMm === undefined
+            ? []
+            : [{ do: 'update sheet', sheetId, change: { sizeMm } } as const]),
+          { do: 'set side', sheetId, side, kept: after },
+          ...edits.flat(),
+        ],
+        sayWhat(change),
+      );
+      return true;
+    },
+
+    async resize(sheetId, sizeMm) {
+      const sheet = book.notebook.drawer.sheets.find((one) => one.id === sheetId);
+      if (sheet === undefined) return;
+      const sides = await Promise.all(
+        (['A', 'B'] as const).map(async (side): Promise<readonly Edit[]> => {
+          const kept = sheet.sides[side];
+          const picture = await pictureOf(kept?.pictureId);
+          if (kept === undefined || picture === null) return [];
+          const options = { ...kept.options, mmPerPixel: mmPerPixel(sizeMm, picture) };
+          const again = await client
+            .read({ id: newId('print'), bytes: picture.bytes.slice(0), options, withPicture: false })
+            .catch(() => null);
+          if (again === null) return [];
+          // A size changes lengths, never colours.
+          const sized = (reading: Side): Side => ({ ...reading, print: again.side.print });
+          const asRead = kept.asRead === undefined ? {} : { asRead: sized(kept.asRead) };
+          return [
+            {
+              do: 'set side',
+              sheetId,
+              side,
+              kept: { ...kept, ...asRead, reading: sized(kept.reading), options },
+            },
+          ];
+        }),
+      );
+      book.dispatchAll(
+        [{ do: 'update sheet', sheetId, change: { sizeMm } }, ...sides.flat()],
+        'set a sheet’s size',
+      );
+    },
+
+    async cut({ sheetId, side, frame, name, sizeMm }) {
+      const found = find(sheetId, side);
+      const picture = await pictureOf(found?.kept.pictureId);
+      if (found === null || picture === null) return null;
+      const { sheet, kept } = found;
+      const options = { mmPerPixel: mmPerPixel(sheet.sizeMm, picture), crop: cropOf(frame, picture) };
+      const result = await readings.readStored(name, blobOf(picture), { options, withPicture: false });
+      if (result === null) return null;
+      const id = newId('part');
+      const reading: Side = { ...result.side, light: kept.reading.light };
+      const part: Part = { id, name, sheetId, side, frame, sizeMm, reading };
+      book.dispatchAll([{ do: 'add part', part }], 'keep a part of a sheet');
+      return { kind: 'part', id };
+    },
+
+    async look(sheetId, side, look) {
+      const kept = find(sheetId, side)?.kept;
+      const id = look === 'corners' ? (kept?.taken?.pictureId ?? kept?.pictureId) : kept?.pictureId;
+      const picture = await pictureOf(id);
+      if (picture === null) return { corners: null, blocks: [] };
+      const bytes = picture.bytes.slice(0);
+      return client.look(newId('look'), bytes, look).catch(() => ({ corners: null, blocks: [] }));
+    },
+  };
+
+  async function pictureOf(id: string | null | undefined): Promise<Picture | null> {
+    return id == null ? null : pictures.get(id);
+  }
+
+  /** The same outline under another light: a part is read again from its own pixels. */
+  async function readPart(
+    part: Part,
+    picture: Picture,
+    options: ReadOptions,
+    { light }: Side,
+  ): Promise<readonly Edit[]> {
+    if (part.pictureId !== undefined) return [];
+    const again = await client
+      .read({
+        id: newId('part'),
+        bytes: picture.bytes.slice(0),
+        options: { ...options, crop: cropOf(part.frame, picture) },
+        withPicture: false,
+      })
+      .catch(() => null);
+    if (again === null) return [];
+    const change = correctedBy({ ...withOwn(again.side, part.reading), light }, part.hand);
+    return [{ do: 'update part', partId: part.id, change }];
+  }
+}
+
+/** Another outline: a part stays as it was cut from the picture before. */
+function leavePart(part: Part, pictureId: string | null): readonly Edit[] {
+  return pictureId === null || part.pictureId !== undefined
+    ? []
+    : [{ do: 'update part', partId: part.id, change: { pictureId } }];
+}
+
+function takenAfter(pictureId: string, before: Taken | undefined, change: SidePreparation): Taken {
+  const corners: Corners | null = change.corners === undefined ? (before?.corners ?? null) : change.corners;
+  const light: LightMark | null = change.light === undefined ? (before?.light ?? null) : change.light;
+  return { pictureId, ...(corners === null ? {} : { corners }), ...(light === null ? {} : { light }) };
+}
+
+function sayWhat({ corners, light }: SidePreparation): string {
+  if (corners !== undefined) return corners === null ? 'leave a sheet as it was taken' : 'straighten a sheet';
+  return light == null ? 'take a light correction back' : 'correct the light';
+}
+
+/** What the user said of a side stays when it is read again. */
+function withOwn(fresh: Side, before: Side): Side {
+  const { file, tags } = before;
+  return { ...fresh, ...(file === undefined ? {} : { file }), ...(tags === undefined ? {} : { tags }) };
+}
+
+function withoutHand({ asRead: _, hand: __, ...kept }: KeptSide): KeptSide {
+  return kept;
+}
+
+function hasSpot({ change }: HandMade): boolean {
+  return 'spot' in change && change.spot !== undefined;
+}
+
+function isOf(part: Part, sheetId: string, side: 'A' | 'B'): boolean {
+  return part.sheetId === sheetId && part.side === side;
+}
+
+function mmPerPixel(sizeMm: SizeMm, { width, height }: { width: number; height: number }): number {
+  return Math.max(sizeMm.width, sizeMm.height) / Math.max(width, height);
+}
+
+function cropOf({ x, y, width, height }: Frame, picture: { width: number; height: number }): Frame {
+  return {
+    x: x * picture.width,
+    y: y * picture.height,
+    width: width * picture.width,
+    height: height * picture.height,
+  };
+}
+
+function blobOf({ bytes, type }: Picture): Blob {
+  return new Blob([bytes], { type });
+}
