@@ -1,0 +1,102 @@
+import { describe, expect, it } from 'vitest';
+import { compare } from '../../../src/harmony/compare.ts';
+import { byStanding, rank, readyPlaces } from '../../../src/harmony/rank.ts';
+import { scorerOf } from '../../../src/harmony/score.ts';
+import { takeSide } from '../../../src/harmony/take-side.ts';
+import { verdictOrder } from '../../../src/harmony/verdict.ts';
+import { chanceOf, chancePair } from '../../support/chance.ts';
+import { handSide } from '../../support/sides.ts';
+import { tradeCases } from './trade-cases.ts';
+
+const bunting = handSide(tradeCases[0]!.anchor);
+const candidates = tradeCases.map(({ candidate }) => handSide(candidate));
+
+describe('a ranking', () => {
+  it('decides by the very numbers of a comparison, bit for bit', () => {
+    const chance = chanceOf(7);
+    for (let n = 0; n < 1500; n++) {
+      const pair = chancePair(chance, 6);
+      const [anchor, candidate] = pair.of(pair.labs);
+      const distance = chance() < 0.4 ? 'touching' : 'apart';
+      const strip = chance() < 0.2;
+      const { verdict, standing } = compare(anchor, candidate, { distance, strip, withoutRemedies: true });
+      const score = scorerOf(takeSide(anchor, 'anchor'), distance, strip)(candidate);
+      expect({ ...score, verdict: verdictOrder[score.verdict] }).toEqual({ verdict, ...standing });
+    }
+  });
+
+  it('stands in the written order: verdict, worst trouble, anchor answered, candidate intruding, order given', () => {
+    const ranked = rank(bunting, candidates);
+    expect(ranked).toHaveLength(candidates.length);
+    expect(new Set(ranked.map(({ index }) => index)).size).toBe(candidates.length);
+    const key = ({ verdict, standing, index }: (typeof ranked)[number]) =>
+      [
+        verdictOrder.indexOf(verdict),
+        standing!.worst,
+        -standing!.answered,
+        standing!.intrudes,
+        index,
+      ] as const;
+    for (let i = 1; i < ranked.length; i++) {
+      const [before, after] = [key(ranked[i - 1]!), key(ranked[i]!)];
+      const at = before.findIndex((value, k) => value !== after[k]);
+      expect(before[at]).toBeLessThan(after[at]!);
+    }
+  });
+
+  it('decides each step of that order by the step before it being equal', () => {
+    const place = (
+      verdict: (typeof verdictOrder)[number],
+      worst: number,
+      answered: number,
+      intrudes: number,
+      index: number,
+    ) => ({
+      verdict,
+      index,
+      standing: { worst, answered, intrudes },
+    });
+    const best = place('holds-together', 0.1, 0.9, 0.1, 5);
+    expect(byStanding(best, place('needs-a-bridge', 0, 1, 0, 0))).toBeLessThan(0);
+    expect(byStanding(best, place('holds-together', 0.2, 1, 0, 0))).toBeLessThan(0);
+    expect(byStanding(best, place('holds-together', 0.1, 0.8, 0, 0))).toBeLessThan(0);
+    expect(byStanding(best, place('holds-together', 0.1, 0.9, 0.2, 0))).toBeLessThan(0);
+    expect(byStanding(best, place('holds-together', 0.1, 0.9, 0.1, 6))).toBeLessThan(0);
+    expect(byStanding(best, best)).toBe(0);
+  });
+
+  it('keeps equal candidates in the order given', () => {
+    const twins = rank(bunting, [candidates[6]!, candidates[0]!, candidates[6]!, candidates[0]!]);
+    expect(twins.map(({ index }) => index)).toEqual([1, 3, 0, 2]);
+  });
+
+  it('is made of plain comparisons: each place says what compare says, spread or serialised', () => {
+    for (const options of [{}, { distance: 'touching' as const }, { strip: true }]) {
+      for (const place of rank(bunting, candidates.slice(0, 30), options)) {
+        const plain = { index: place.index, ...compare(bunting, candidates[place.index]!, options) };
+        expect({ ...place }).toEqual(plain);
+        expect(JSON.parse(JSON.stringify(place))).toEqual(JSON.parse(JSON.stringify(plain)));
+      }
+    }
+  });
+
+  it('works a place out once, when it is read', () => {
+    const [place] = rank(bunting, [candidates[6]!]);
+    expect(place!.remedies).toBe(place!.remedies);
+    expect(place!.reasons).toBe(place!.reasons);
+    expect(place!.remedies.length).toBeGreaterThan(1);
+    expect(rank(bunting, [candidates[6]!], { withoutRemedies: true })[0]!.remedies).toEqual([]);
+  });
+
+  it('takes candidates written by hand', () => {
+    const bare = { base: { id: 'a', hex: '#f1e4c6', kind: 'cream' } } as never;
+    const [place] = rank(bunting, [bare]);
+    expect(place!.verdict).toBe('holds-together');
+    expect(place!.candidate.inks).toEqual([]);
+  });
+
+  it('has nothing to say of no candidates, and reasons ready for a first screen', () => {
+    expect(rank(bunting, [])).toEqual([]);
+    expect(readyPlaces).toBe(24);
+  });
+});
