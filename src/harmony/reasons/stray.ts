@@ -1,5 +1,6 @@
+import type { MeasuredInk } from '../measured.ts';
 import * as sentences from '../sentences.ts';
-import { inkLimits, troubleWeights, verdictLimits, troubleWeights as weights } from '../thresholds.ts';
+import { inkLimits, troubleWeights, verdictLimits } from '../thresholds.ts';
 import type { Stray } from '../troubles.ts';
 import { type ReasonBuilder, reason, say, type Told } from './build.ts';
 
@@ -12,7 +13,7 @@ export const strayReasons: ReasonBuilder = (told) =>
         kind: 'stray',
         weighs: -stray.weight,
         says: sentence(told, stray),
-        inks: stray.beside ? [stray.ink, stray.beside] : [stray.ink],
+        inks: [stray.ink, ...spokenOf(stray)],
         evidence: {
           chroma: stray.ink.chroma,
           share: stray.ink.share,
@@ -24,12 +25,18 @@ export const strayReasons: ReasonBuilder = (told) =>
       }),
     );
 
+/** The other ink that the sentence names. */
+function spokenOf({ ink, beside, misses }: Pick<Stray, 'ink' | 'beside' | 'misses'>): MeasuredInk[] {
+  if (beside) return [beside];
+  return misses ? [misses.a === ink ? misses.b : misses.a] : [];
+}
+
 function sentence(told: Told, { ink, beside, misses, weight }: Stray): string {
   const it = say(told, ink);
   const other = told.names[ink.of === 'anchor' ? 'candidate' : 'anchor'];
   if (beside) return sentences.strayTolerated(it, say(told, beside), other);
-  if (misses) return sentences.strayWithMiss(it, other, say(told, misses.a === ink ? misses.b : misses.a));
-  const drawnIn = told.pair.repeated >= weights.strayTied;
+  if (misses) return sentences.strayWithMiss(it, other, say(told, spokenOf({ ink, beside, misses })[0]!));
+  const drawnIn = told.pair.repeated >= troubleWeights.strayTied;
   if (drawnIn && weight < verdictLimits.trouble && weight >= troubleWeights.worthSaying)
     return sentences.strayTied(it, other);
   return ink.share < inkLimits.accentShare ? sentences.straySmall(it, other) : sentences.stray(it, other);
