@@ -3,125 +3,177 @@ import { nothing } from './label-counts.ts';
 import { Edges } from './mixtures.ts';
 import type { Planes } from './planes.ts';
 
+interface Colour3 {
+  readonly l: number;
+  readonly a: number;
+  readonly b: number;
+}
+
 /** Every pixel told as an ink, an edge between two inks near it, or neither. */
 export interface Explained {
   /** The ink at each pixel: on an edge the one that has more of it; where nothing explains the pixel, the nearest. */
   readonly labels: Uint8Array;
-  /** How far each pixel is from its explanation, 0 where it is explained. */
-  readonly off: Float32Array;
+  /** How far each pixel is from its explanation, in steps of 1/200; 0 where it is explained. */
+  readonly off: Uint8Array;
   /** How many pixels each ink covers, edges shared out by linear light. */
   readonly amounts: Float64Array;
+  /** The pixels that nothing explains. */
+  readonly open: Int32Array;
 }
 
+/** Steps of `off` in a unit of OKLab. */
+const offSteps = 200;
 /** How far around an edge the inks on its two sides are looked for, in pixels. */
 const reach = 4;
 
 /** Explains every pixel by these colours (a and b doubled). `near` is how close an explanation must come. */
-export function explain(
-  planes: Planes,
-  colours: readonly { readonly l: number; readonly a: number; readonly b: number }[],
-  near: number,
-): Explained {
+export function explain(planes: Planes, colours: readonly Colour3[], near: number): Explained {
   const { l, a, b, on } = planes;
   const size = l.length;
   const labels = new Uint8Array(size).fill(nothing);
-  const off = new Float32Array(size);
+  const off = new Uint8Array(size);
   const amounts = new Float64Array(colours.length);
   // Nearest ink of each histogram cell, plus 1; from 128 up the ink is too far to explain it.
   const known = new Uint8Array(cellCount);
+  let waiting = 0;
   for (let i = 0; i < size; i++) {
     if (!on[i]) continue;
     const cell = cellOf(l[i]!, a[i]!, b[i]!);
-    let k = known[cell]!;
-    if (!k) {
-      const [cl, ca, cb] = middleOf(cell);
-      let best = 1e9;
-      for (let n = 0; n < colours.length; n++) {
-        const c = colours[n]!;
-        const d = (c.l - cl) ** 2 + (c.a - ca) ** 2 + (c.b - cb) ** 2;
-        if (d < best) {
-          best = d;
-          k = n + 1;
-        }
-      }
-      if (best > near * near) k |= 128;
-      known[cell] = k;
-    }
+    const k = known[cell]! || (known[cell] = nearestIn(cell, colours, near));
     if (k & 128) {
       labels[i] = (k & 127) - 1;
-      off[i] = 1;
+      off[i] = 255;
+      waiting++;
     } else {
       labels[i] = k - 1;
       amounts[k - 1]!++;
     }
   }
-  shareEdges(planes, colours, near, labels, off, amounts);
-  return { labels, off, amounts };
+  const list = new Int32Array(waiting);
+  for (let i = 0, n = 0; n < waiting; i++) if (off[i]) list[n++] = i;
+  const open = shareEdges(planes, colours, near, labels, off, amounts, list);
+  return { labels, off, amounts, open };
 }
 
+/** The same with more colours: `colours` begins with those that explained before. Only what was open is looked at again. */
+export function explainMore(
+  planes: Planes,
+  before: Explained,
+  colours: readonly Colour3[],
+  near: number,
+): Explained {
+  const { labels, off, open } = before;
+  const { l, a, b } = planes;
+  const fresh = before.amounts.length;
+  const amounts = new Float64Array(colours.length);
+  amounts.set(before.amounts);
+  let waiting = 0;
+  const list = new Int32Array(open.length);
+  for (const i of open) {
+    amounts[labels[i]!]!--;
+    let best = distance2(colours[labels[i]!]!, l[i]!, a[i]!, b[i]!);
+    for (let k = fresh; k < colours.length; k++) {
+      const d = distance2(colours[k]!, l[i]!, a[i]!, b[i]!);
+      if (d >= best) continue;
+      best = d;
+      labels[i] = k;
+    }
+    if (best <= near * near) {
+      off[i] = 0;
+      amounts[labels[i]!]!++;
+    } else {
+      off[i] = 255;
+      list[waiting++] = i;
+    }
+  }
+  const left = shareEdges(planes, colours, near, labels, off, amounts, list.subarray(0, waiting));
+  return { labels, off, amounts, open: left };
+}
+
+function distance2(c: Colour3, l: number, a: number, b: number): number {
+  return (c.l - l) ** 2 + (c.a - a) ** 2 + (c.b - b) ** 2;
+}
+
+function nearestIn(cell: number, colours: readonly Colour3[], near: number): number {
+  const [l, a, b] = middleOf(cell);
+  let best = 1e9;
+  let at = 0;
+  for (let n = 0; n < colours.length; n++) {
+    const d = distance2(colours[n]!, l, a, b);
+    if (d < best) {
+      best = d;
+      at = n;
+    }
+  }
+  return best > near * near ? (at + 1) | 128 : at + 1;
+}
+
+/** Tells which waiting pixels are edges between inks that lie near them; those that are not are handed back. */
 function shareEdges(
   { width, height, l, a, b }: Planes,
-  colours: readonly { readonly l: number; readonly a: number; readonly b: number }[],
+  colours: readonly Colour3[],
   near: number,
   labels: Uint8Array,
-  off: Float32Array,
+  off: Uint8Array,
   amounts: Float64Array,
-): void {
+  waiting: Int32Array,
+): Int32Array {
   const ring = ringSteps(width);
   const edges = new Edges(colours);
   const here = new Uint8Array(8);
-  const relabelled: number[] = [];
-  for (let y = 0; y < height; y++)
-    for (let x = 0; x < width; x++) {
-      const i = y * width + x;
-      if (off[i] === 0) continue;
-      const k = labels[i]!;
-      const c = colours[k]!;
-      const pl = l[i]!;
-      const pa = a[i]!;
-      const pb = b[i]!;
-      let least = Math.sqrt((c.l - pl) ** 2 + (c.a - pa) ** 2 + (c.b - pb) ** 2);
-      let first = -1;
-      let second = -1;
-      if (x >= reach && y >= reach && x < width - reach && y < height - reach) {
-        let n = 0;
-        for (let s = 0; s < ring.length && n < 8; s++) {
-          const j = i + ring[s]!;
-          // Pixels that wait for an explanation hold 1 or more in `off`; those already told on this pass hold less.
-          if (off[j]! !== 0) continue;
-          const m = labels[j]!;
-          if (m === nothing) continue;
-          let seen = false;
-          for (let e = 0; e < n; e++) if (here[e] === m) seen = true;
-          if (!seen) here[n++] = m;
-        }
-        for (let p = 1; p < n; p++)
-          for (let q = 0; q < p; q++) {
-            const d = edges.between(here[p]!, here[q]!).off(pl, pa, pb);
-            if (d < least) {
-              least = d;
-              first = Math.min(here[p]!, here[q]!);
-              second = Math.max(here[p]!, here[q]!);
-            }
-          }
+  // Told labels wait until the end, so that a pixel never leans on another that was itself told as an edge.
+  const told = new Uint8Array(waiting.length).fill(nothing);
+  let open = 0;
+  for (let w = 0; w < waiting.length; w++) {
+    const i = waiting[w]!;
+    const x = i % width;
+    const y = (i - x) / width;
+    const k = labels[i]!;
+    const pl = l[i]!;
+    const pa = a[i]!;
+    const pb = b[i]!;
+    let least = Math.sqrt(distance2(colours[k]!, pl, pa, pb));
+    let first = -1;
+    let second = -1;
+    let n = 0;
+    if (x >= reach && y >= reach && x < width - reach && y < height - reach)
+      for (let s = 0; s < ring.length && n < 8; s++) {
+        const j = i + ring[s]!;
+        const m = labels[j]!;
+        if (off[j] !== 0 || m === nothing) continue;
+        let seen = false;
+        for (let e = 0; e < n; e++) if (here[e] === m) seen = true;
+        if (!seen) here[n++] = m;
       }
-      if (first >= 0 && least <= near) {
-        const t = edges.between(first, second).share(pl, pa, pb);
-        amounts[first]! += 1 - t;
-        amounts[second]! += t;
-        relabelled.push(i, t < 0.5 ? first : second);
-      } else {
-        amounts[k]!++;
-        off[i] = Math.max(least, 1e-6);
-        relabelled.push(i, -1);
+    for (let p = 1; p < n; p++)
+      for (let q = 0; q < p; q++) {
+        const d = edges.between(here[p]!, here[q]!).off(pl, pa, pb);
+        if (d >= least) continue;
+        least = d;
+        first = Math.min(here[p]!, here[q]!);
+        second = Math.max(here[p]!, here[q]!);
       }
+    if (first >= 0 && least <= near) {
+      const t = edges.between(first, second).share(pl, pa, pb);
+      amounts[first]! += 1 - t;
+      amounts[second]! += t;
+      told[w] = t < 0.5 ? first : second;
+    } else {
+      amounts[k]!++;
+      open++;
+      off[i] = Math.min(254, Math.max(1, Math.round(least * offSteps)));
     }
-  for (let r = 0; r < relabelled.length; r += 2) {
-    const k = relabelled[r + 1]!;
-    if (k < 0) continue;
-    labels[relabelled[r]!] = k;
-    off[relabelled[r]!] = 0;
   }
+  const left = new Int32Array(open);
+  for (let w = 0, n = 0; w < waiting.length; w++) {
+    const i = waiting[w]!;
+    if (told[w] === nothing) left[n++] = i;
+    else {
+      labels[i] = told[w]!;
+      off[i] = 0;
+    }
+  }
+  return left;
 }
 
 /** Places on four rings about a pixel, nearest first, as steps in a plane. */

@@ -1,12 +1,13 @@
 import { ColourCells } from './cells.ts';
-import { type Explained, explain } from './explain.ts';
+import { type Explained, explain, explainMore } from './explain.ts';
+import type { Flatness } from './flatness.ts';
 import { countLabels } from './label-counts.ts';
 import { type Mode, modesOf } from './modes.ts';
 import { numbers } from './numbers.ts';
 import type { Planes } from './planes.ts';
 import { residualModes } from './residue.ts';
 import { apart, mergeNear, offMixture } from './settle.ts';
-import { eachWindow } from './windows.ts';
+import { eachWindowRow } from './windows.ts';
 
 /** The colours a sheet is printed in, and where each lies. */
 export interface Found extends Explained {
@@ -14,30 +15,32 @@ export interface Found extends Explained {
 }
 
 /** Finds the inks by what flat places say, then what those leave unexplained; drops what is only a mixture or a rim. */
-export function findInks(planes: Planes): Found {
-  const flat = flatLimit(planes, 1);
+export function findInks(planes: Planes, flat: Flatness): Found {
   const cells = flatVotes(planes, flat.limit);
   const near = Math.max(numbers.explainedNear, numbers.explainedTimesNoise * flat.noise);
   let colours = mergeNear(modesOf(cells).filter((m) => m.votes >= numbers.leastVotes * cells.total));
   let explained = explain(planes, colours, near);
+  let whole = true;
   for (let turn = 0; turn < 3; turn++) {
-    const fresh = newModes(planes, colours, explained.off);
+    const fresh = newModes(planes, colours, explained);
     if (!fresh.length) break;
     colours = [...colours, ...fresh];
-    explained = explain(planes, colours, near);
+    explained = explainMore(planes, explained, colours, near);
+    whole = false;
   }
   for (let turn = 0; turn < 6; turn++) {
     const keep = sifted(colours, explained, planes);
-    if (keep.length === colours.length) break;
+    if (whole && keep.length === colours.length) break;
     colours = keep;
     explained = explain(planes, colours, near);
+    whole = true;
   }
   return { colours, ...explained };
 }
 
-function newModes(planes: Planes, colours: readonly Mode[], off: Float32Array): Mode[] {
+function newModes(planes: Planes, colours: readonly Mode[], explained: Explained): Mode[] {
   const fresh: Mode[] = [];
-  for (const mode of residualModes(planes, off)) {
+  for (const mode of residualModes(planes, explained)) {
     if (mode.votes < numbers.leastHearts * planes.count) break;
     if ([...colours, ...fresh].every((c) => apart(c, mode) > 0.08)) fresh.push(mode);
     if (fresh.length === 4) break;
@@ -47,46 +50,21 @@ function newModes(planes: Planes, colours: readonly Mode[], off: Float32Array): 
 
 function flatVotes(planes: Planes, limit: Float64Array): ColourCells {
   const cells = new ColourCells();
-  eachWindow(planes, 1, 1, (_, l, a, b, spread) => {
-    if (spread <= limit[Math.min(limit.length - 1, Math.max(0, (l * limit.length) | 0))]!)
-      cells.add(l, a, b, 1);
+  const step = planes.count > numbers.everyOther ? 2 : 1;
+  const bands = limit.length;
+  eachWindowRow(planes, step, (_, { l, a, b, spread }) => {
+    for (let x = 1; x < planes.width - 1; x += step) {
+      const s = spread[x]!;
+      if (s < 0) continue;
+      const band = (l[x]! * bands) | 0;
+      if (s <= limit[band < 0 ? 0 : band >= bands ? bands - 1 : band]!) cells.add(l[x]!, a[x]!, b[x]!);
+    }
   });
-  if (cells.total === 0) eachWindow(planes, 0, 1, (_, l, a, b) => cells.add(l, a, b, 1));
+  // Nothing flat at all (a picture of a few pixels): every pixel speaks.
+  if (cells.total === 0)
+    for (let i = 0; i < planes.l.length; i++)
+      if (planes.on[i]) cells.add(planes.l[i]!, planes.a[i]!, planes.b[i]!);
   return cells;
-}
-
-/** The most spread a flat window may have, by lightness in ten bands, from the quietest windows of each band. */
-function flatLimit(planes: Planes, reach: number): { limit: Float64Array; noise: number } {
-  const bands = 10;
-  const steps = 200;
-  const top = 0.2;
-  const counts = Array.from({ length: bands }, () => new Float64Array(steps));
-  const all = new Float64Array(steps);
-  eachWindow(planes, reach, 3, (_, l, _a, _b, spread) => {
-    const band = Math.min(bands - 1, Math.max(0, (l * bands) | 0));
-    const at = Math.min(steps - 1, ((spread / top) * steps) | 0);
-    counts[band]![at]!++;
-    all[at]!++;
-  });
-  const everywhere = percentile(all, numbers.noisePercentile) * (top / steps);
-  const limit = Float64Array.from(counts, (band) => {
-    const enough = band.reduce((s, n) => s + n, 0) > 400;
-    const noise = enough
-      ? Math.min(percentile(band, numbers.noisePercentile) * (top / steps), 3 * everywhere)
-      : everywhere;
-    return Math.min(numbers.flatCeiling, Math.max(numbers.flatFloor, numbers.flatTimesNoise * noise));
-  });
-  return { limit, noise: everywhere };
-}
-
-function percentile(counts: Float64Array, part: number): number {
-  const goal = part * counts.reduce((s, n) => s + n, 0);
-  let sum = 0;
-  for (let i = 0; i < counts.length; i++) {
-    sum += counts[i]!;
-    if (sum >= goal) return i + 1;
-  }
-  return counts.length;
 }
 
 function sifted(colours: readonly Mode[], { labels, amounts }: Explained, planes: Planes): Mode[] {

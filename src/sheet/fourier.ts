@@ -1,35 +1,29 @@
-/** A Fourier transform of squares of `side` × `side` complex numbers, side a power of two. Tables are made once. */
-export class SquareTransform {
-  readonly side: number;
+/** Fourier transforms of lines of `length` complex numbers, a power of two. Tables are made once. */
+export class LineTransform {
+  readonly length: number;
   private readonly cos: Float64Array;
   private readonly sin: Float64Array;
   private readonly swap: Uint16Array;
-  private readonly lineRe: Float64Array;
-  private readonly lineIm: Float64Array;
+  private readonly re: Float64Array;
+  private readonly im: Float64Array;
 
-  constructor(side: number) {
-    this.side = side;
-    this.cos = Float64Array.from({ length: side / 2 }, (_, k) => Math.cos((-2 * Math.PI * k) / side));
-    this.sin = Float64Array.from({ length: side / 2 }, (_, k) => Math.sin((-2 * Math.PI * k) / side));
-    const bits = Math.log2(side);
-    this.swap = Uint16Array.from({ length: side }, (_, i) => {
+  constructor(length: number) {
+    this.length = length;
+    this.cos = Float64Array.from({ length: length / 2 }, (_, k) => Math.cos((-2 * Math.PI * k) / length));
+    this.sin = Float64Array.from({ length: length / 2 }, (_, k) => Math.sin((-2 * Math.PI * k) / length));
+    const bits = Math.log2(length);
+    this.swap = Uint16Array.from({ length }, (_, i) => {
       let r = 0;
       for (let b = 0; b < bits; b++) r |= ((i >> b) & 1) << (bits - 1 - b);
       return r;
     });
-    this.lineRe = new Float64Array(side);
-    this.lineIm = new Float64Array(side);
+    this.re = new Float64Array(length);
+    this.im = new Float64Array(length);
   }
 
-  /** Transforms row-major `re`, `im` in place, unscaled. */
-  run(re: Float64Array, im: Float64Array): void {
-    const n = this.side;
-    for (let y = 0; y < n; y++) this.line(re, im, y * n, 1);
-    for (let x = 0; x < n; x++) this.line(re, im, x, n);
-  }
-
-  private line(re: Float64Array, im: Float64Array, start: number, step: number): void {
-    const { side: n, lineRe: lr, lineIm: li, swap, cos, sin } = this;
+  /** Transforms, in place and unscaled, the numbers at start, start + step … */
+  run(re: Float64Array, im: Float64Array, start = 0, step = 1): void {
+    const { length: n, re: lr, im: li, swap, cos, sin } = this;
     for (let i = 0; i < n; i++) {
       const from = start + swap[i]! * step;
       lr[i] = re[from]!;
@@ -53,5 +47,12 @@ export class SquareTransform {
       re[start + i * step] = lr[i]!;
       im[start + i * step] = li[i]!;
     }
+  }
+
+  /** Transforms a square of `length` × `length` numbers, row-major, in place. */
+  runSquare(re: Float64Array, im: Float64Array): void {
+    const n = this.length;
+    for (let y = 0; y < n; y++) this.run(re, im, y * n, 1);
+    for (let x = 0; x < n; x++) this.run(re, im, x, n);
   }
 }

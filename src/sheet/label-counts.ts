@@ -3,9 +3,9 @@ export const nothing = 255;
 
 /** What a label map says of each label. */
 export interface LabelCounts {
-  /** Pixels of it. */
+  /** Pixels of it away from the border (of every other row, on a large map). */
   readonly area: Float64Array;
-  /** Pixels of it whose eight neighbours are of it too. */
+  /** Those of them whose eight neighbours are of it too. */
   readonly inside: Float64Array;
   /** Pixels of it on the sheet's border. */
   readonly border: Float64Array;
@@ -16,14 +16,15 @@ export function countLabels(labels: Uint8Array, width: number, height: number, n
   const area = new Float64Array(n);
   const inside = new Float64Array(n);
   const border = new Float64Array(n);
-  for (let y = 0; y < height; y++)
-    for (let x = 0; x < width; x++) {
-      const i = y * width + x;
+  // On a large map every other row tells as much.
+  const step = labels.length > 400000 ? 2 : 1;
+  for (let y = 1; y < height - 1; y += step) {
+    const row = y * width;
+    for (let i = row + 1; i < row + width - 1; i++) {
       const k = labels[i]!;
       if (k === nothing) continue;
       area[k]!++;
-      if (x === 0 || y === 0 || x === width - 1 || y === height - 1) border[k]!++;
-      else if (
+      if (
         labels[i - 1] === k &&
         labels[i + 1] === k &&
         labels[i - width] === k &&
@@ -35,5 +36,18 @@ export function countLabels(labels: Uint8Array, width: number, height: number, n
       )
         inside[k]!++;
     }
+  }
+  const addBorder = (i: number): void => {
+    const k = labels[i]!;
+    if (k !== nothing) border[k]!++;
+  };
+  for (let x = 0; x < width; x++) {
+    addBorder(x);
+    addBorder((height - 1) * width + x);
+  }
+  for (let y = 1; y < height - 1; y++) {
+    addBorder(y * width);
+    addBorder(y * width + width - 1);
+  }
   return { area, inside, border };
 }

@@ -12,7 +12,7 @@ export interface Mode {
 
 /** The hills of a histogram, highest vote first. Hills without a real valley between them are one. */
 export function modesOf(cells: ColourCells): Mode[] {
-  const n = cells.cell.length;
+  const n = cells.filled;
   const density = smoothed(cells);
   const order = Array.from({ length: n }, (_, i) => i).sort(
     (p, q) => density[q]! - density[p]! || cells.cell[p]! - cells.cell[q]!,
@@ -56,7 +56,7 @@ export function modesOf(cells: ColourCells): Mode[] {
 }
 
 function smoothed(cells: ColourCells): Float64Array {
-  const out = new Float64Array(cells.cell.length);
+  const out = new Float64Array(cells.filled);
   for (let i = 0; i < out.length; i++) {
     let sum = cells.votes[i]!;
     const cell = cells.cell[i]!;

@@ -13,6 +13,8 @@ export const numbers = {
   flatCeiling: 0.06,
   /** The part of the windows, by lightness, that is taken for flat when the noise is measured. */
   noisePercentile: 0.2,
+  /** Above this many pixels only every other window across and down votes. */
+  everyOther: 400000,
   /** A hill is its own mode where the pass to a higher one lies under this share of its top. */
   passUnderTop: 0.55,
   /** A mode counts from this share of the flat votes. */
@@ -31,6 +33,10 @@ export const numbers = {
   leastHearts: 0.0003,
   /** Printed dots are averaged by a kernel of this many screen periods (standard deviation). */
   screenSigma: 0.45,
+  /** Light that differs by less than this over the sheet (natural logarithm of OKLab lightness) is even. */
+  leastUnevenness: 0.012,
+  /** Where colour drifts by more than this part of the light's range, the print shades, not the light. */
+  mostDrift: 0.4,
   /** Least share of an ink. */
   leastShare: 0.003,
   /** An ink under this share is an accent … */

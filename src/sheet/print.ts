@@ -1,3 +1,4 @@
+import { LineTransform } from './fourier.ts';
 import { nothing } from './label-counts.ts';
 import type { Places, Print, PrintScale } from './model.ts';
 
@@ -47,23 +48,23 @@ function spacingOf({ width, height, labels }: Places, mmPerPlace: number): numbe
   return ((2 * 2 * width * height) / edges) * mmPerPlace;
 }
 
-/** The shortest shift, along a row or a column, at which the print agrees with itself. */
+/** The shortest shift, along a row or a column, at which the print agrees with itself; the longer of the two. */
 function repeatOf(places: Places, lightness: readonly number[], mmPerPlace: number): number | null {
-  const across = shiftOf(places, lightness, true);
-  const down = shiftOf(places, lightness, false);
-  const shifts = [across, down].filter((s): s is number => s !== null);
-  return shifts.length ? Math.round(Math.max(...shifts) * mmPerPlace * 10) / 10 : null;
+  const shifts = [true, false].map((across) => repeatAlong(agreement(places, lightness, across)));
+  const found = shifts.filter((s) => s !== null);
+  return found.length ? Math.round(Math.max(...found) * mmPerPlace * 10) / 10 : null;
 }
 
-function shiftOf(
+/** How far lines of the print agree with themselves shifted by 0, 1, 2 … places, as a part of the agreement at 0. */
+function agreement(
   { width, height, labels }: Places,
   lightness: readonly number[],
   across: boolean,
-): number | null {
+): Float64Array {
   const along = across ? width : height;
   const lines = across ? height : width;
-  const most = Math.floor(along / 2);
-  const value = new Float32Array(256);
+  const stride = across ? 1 : width;
+  const value = new Float64Array(256);
   let mean = 0;
   let n = 0;
   for (const k of labels) {
@@ -71,38 +72,45 @@ function shiftOf(
     mean += lightness[k]!;
     n++;
   }
-  mean /= n || 1;
-  for (let k = 0; k < lightness.length; k++) value[k] = lightness[k]! - mean;
-  const stride = across ? 1 : width;
-  const step = across ? width : 1;
-  const every = Math.max(1, Math.floor(lines / 160));
-  const agree = new Float64Array(most + 1);
-  for (let shift = 0; shift <= most; shift++) {
-    let sum = 0;
-    let used = 0;
-    for (let line = 0; line < lines; line += every) {
-      const start = line * step;
-      for (let i = 0; i + shift < along; i++)
-        sum += value[labels[start + i * stride]!]! * value[labels[start + (i + shift) * stride]!]!;
-      used += along - shift;
+  for (let k = 0; k < lightness.length; k++) value[k] = lightness[k]! - mean / (n || 1);
+  // By the power spectrum, each line followed by as many noughts, so that no end meets a beginning; two lines in one transform.
+  const length = 2 ** Math.ceil(Math.log2(2 * along));
+  const transform = new LineTransform(length);
+  const power = new Float64Array(length);
+  const re = new Float64Array(length);
+  const im = new Float64Array(length);
+  const every = Math.max(1, Math.floor(lines / 64));
+  for (let line = 0; line + every < lines; line += 2 * every) {
+    re.fill(0);
+    im.fill(0);
+    const start = line * (across ? width : 1);
+    const next = start + every * (across ? width : 1);
+    for (let i = 0; i < along; i++) {
+      re[i] = value[labels[start + i * stride]!]!;
+      im[i] = value[labels[next + i * stride]!]!;
     }
-    agree[shift] = sum / used;
+    transform.run(re, im);
+    for (let k = 0; k < length; k++) power[k]! += re[k]! * re[k]! + im[k]! * im[k]!;
   }
-  const whole = agree[0]!;
-  if (!(whole > 1e-6)) return null;
-  let low = 1;
+  im.fill(0);
+  transform.run(power, im);
+  const most = Math.floor(along / 2);
+  const whole = power[0]! / along;
+  return Float64Array.from({ length: most + 1 }, (_, s) => (whole > 0 ? power[s]! / (along - s) / whole : 0));
+}
+
+function repeatAlong(agree: Float64Array): number | null {
+  const most = agree.length - 1;
   let shift = 1;
-  while (shift < most && agree[shift]! / whole > 0.4) shift++;
+  while (shift < most && agree[shift]! > 0.4) shift++;
+  let low = 1;
   for (; shift < most; shift++) {
-    const here = agree[shift]! / whole;
+    const here = agree[shift]!;
     if (here < low) low = here;
-    if (
-      here > 0.45 &&
-      here - low > 0.3 &&
-      here >= agree[shift - 1]! / whole &&
-      here >= agree[shift + 1]! / whole
-    )
-      return shift;
+    if (here < 0.45 || here - low < 0.3 || here < agree[shift - 1]! || here < agree[shift + 1]!) continue;
+    // The top lies between places: through the three highest, a parabola.
+    const bend = agree[shift - 1]! - 2 * here + agree[shift + 1]!;
+    return shift + (bend < 0 ? (0.5 * (agree[shift - 1]! - agree[shift + 1]!)) / bend : 0);
   }
   return null;
 }

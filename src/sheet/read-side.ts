@@ -1,10 +1,12 @@
 import { labFromOklch, oklchFromTuple } from '../colour/spaces.ts';
 import { lightFromCard } from './card.ts';
+import { evenOut, lightSurface } from './evenness.ts';
 import { type Found, findInks } from './find-inks.ts';
+import { flatness } from './flatness.ts';
 import { baseKind, groundOf, groundPrinted } from './ground.ts';
 import { idAt, inkOf } from './ink.ts';
 import { countLabels } from './label-counts.ts';
-import type { Base, Ink, Light, PixelImage, Reading, ReadOptions, Side } from './model.ts';
+import type { Base, Frame, Ink, Light, PixelImage, Reading, ReadOptions, Side } from './model.ts';
 import { numbers } from './numbers.ts';
 import { placesOf } from './places.ts';
 import { blockFor, clampFrame, linearPlanes, oklabPlanes, type Planes, soften } from './planes.ts';
@@ -53,8 +55,20 @@ export function readWithPlaces(image: PixelImage, options: ReadOptions = {}): Re
   if (period) soften(linear, softenings(period, block));
   if (!linear.count) throw new UnreadableImage('The picture is fully transparent: there is nothing to read.');
   const planes = oklabPlanes(linear, card?.matrix ?? null);
-  const found = findInks(planes);
+  const flat = flatness(planes);
+  const surface = lightSurface(planes, flat.limit);
+  if (surface) evenOut(planes, surface, options.card ? middleOn(options.card, frame) : null);
+  const found = findInks(planes, flat);
   return settled(planes, found, mmPerPixel, lightNote(card));
+}
+
+/** The middle of a card, on the sheet's −1…1; far beyond the sheet nothing is known of the light. */
+function middleOn(card: Frame, sheet: Frame): { x: number; y: number } {
+  const within = (v: number): number => Math.min(1.15, Math.max(-1.15, v));
+  return {
+    x: within((2 * (card.x + card.width / 2 - sheet.x)) / sheet.width - 1),
+    y: within((2 * (card.y + card.height / 2 - sheet.y)) / sheet.height - 1),
+  };
 }
 
 function refuse({ data, width, height }: PixelImage): void {

@@ -1,30 +1,30 @@
 import { ColourCells } from './cells.ts';
+import type { Explained } from './explain.ts';
 import { type Mode, modesOf } from './modes.ts';
 import type { Planes } from './planes.ts';
 
 /**
- * Colours that neither an ink nor an edge between inks explains: thin lines, tiny accents. `off` is how far each pixel lies from
- * its explanation. Only the heart of such a place speaks, for its rim is itself a mixture. Most hearts first.
+ * Colours that neither an ink nor an edge between inks explains: thin lines, tiny accents. Only the heart of such a place speaks, for its rim is itself a mixture. Most hearts first.
  */
-export function residualModes(planes: Planes, off: Float32Array): Mode[] {
-  return modesOf(heartVotes(planes, off));
+export function residualModes(planes: Planes, { off, open }: Explained): Mode[] {
+  return modesOf(heartVotes(planes, off, open));
 }
 
-function heartVotes({ width, height, l, a, b }: Planes, off: Float32Array): ColourCells {
+function heartVotes({ width, l, a, b }: Planes, off: Uint8Array, open: Int32Array): ColourCells {
   const cells = new ColourCells();
-  const places: number[] = [];
-  const soft = new Float32Array(off.length);
-  for (let y = 3; y < height - 3; y++)
-    for (let x = 3; x < width - 3; x++) {
-      const i = y * width + x;
-      if (!off[i]) continue;
-      let sum = 0;
-      for (let dy = -width; dy <= width; dy += width)
-        sum += off[i + dy - 1]! + off[i + dy]! + off[i + dy + 1]!;
-      soft[i] = sum / 9;
-      places.push(i);
-    }
-  for (const i of places) {
+  // Sums over 3 × 3 pixels: in the middle of a place they are highest.
+  const soft = new Uint16Array(off.length);
+  const first = 3 * width;
+  const last = off.length - first;
+  for (const i of open) {
+    if (i < first || i >= last) continue;
+    let sum = 0;
+    for (let dy = -width; dy <= width; dy += width) sum += off[i + dy - 1]! + off[i + dy]! + off[i + dy + 1]!;
+    soft[i] = sum;
+  }
+  for (const i of open) {
+    const x = i % width;
+    if (!soft[i] || x < 3 || x >= width - 3) continue;
     if (!isTop(soft, i, width)) continue;
     let sl = 0;
     let sa = 0;
@@ -39,13 +39,13 @@ function heartVotes({ width, height, l, a, b }: Planes, off: Float32Array): Colo
           sb += b[j]!;
           sn++;
         }
-    if (sn > 1) cells.add(sl / sn, sa / sn, sb / sn, 1);
+    if (sn > 1) cells.add(sl / sn, sa / sn, sb / sn);
   }
   return cells;
 }
 
 /** Whether no place within two pixels is more than a tenth further off. */
-function isTop(soft: Float32Array, i: number, width: number): boolean {
+function isTop(soft: Uint16Array, i: number, width: number): boolean {
   const limit = soft[i]! / 0.9;
   for (let dy = -2; dy <= 2; dy++) {
     const row = i + dy * width;

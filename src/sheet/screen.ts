@@ -1,4 +1,4 @@
-import { SquareTransform } from './fourier.ts';
+import { LineTransform } from './fourier.ts';
 import type { Frame, PixelImage } from './model.ts';
 
 /** Side of the tiles that are looked at, in pixels. */
@@ -26,7 +26,7 @@ const quietSteps = 3;
 export function screenPeriod(image: PixelImage, frame: Frame): number | null {
   if (frame.width < tile || frame.height < tile) return null;
   const power = [0, 1, 2].map(() => new Float64Array(tile * tile));
-  const transform = new SquareTransform(tile);
+  const transform = new LineTransform(tile);
   for (const [x, y] of tilePlaces(frame)) addTile(image, x, y, transform, power);
   const peaks = power.map(strongestPeak).filter((p) => p !== null);
   if (!peaks.length) return null;
@@ -49,8 +49,8 @@ interface Peak {
 
 function tilePlaces(frame: Frame): [x: number, y: number][] {
   const places: [number, number][] = [];
-  const across = Math.min(6, Math.floor(frame.width / tile));
-  const down = Math.min(6, Math.floor(frame.height / tile));
+  const across = Math.min(5, Math.floor(frame.width / tile));
+  const down = Math.min(5, Math.floor(frame.height / tile));
   for (let j = 0; j < down; j++)
     for (let i = 0; i < across; i++)
       places.push([
@@ -70,14 +70,14 @@ function addTile(
   image: PixelImage,
   x0: number,
   y0: number,
-  transform: SquareTransform,
+  transform: LineTransform,
   power: Float64Array[],
 ): void {
   const re = new Float64Array(tile * tile);
   const im = new Float64Array(tile * tile);
   load(image, x0, y0, 0, re);
   load(image, x0, y0, 1, im);
-  transform.run(re, im);
+  transform.runSquare(re, im);
   const n = tile;
   const first = new Float64Array(n * n);
   const second = new Float64Array(n * n);
@@ -92,7 +92,7 @@ function addTile(
   addQuiet(second, power[1]!);
   load(image, x0, y0, 2, re);
   im.fill(0);
-  transform.run(re, im);
+  transform.runSquare(re, im);
   for (let i = 0; i < re.length; i++) first[i] = re[i]! * re[i]! + im[i]! * im[i]!;
   addQuiet(first, power[2]!);
 }

@@ -1,75 +1,95 @@
 import type { Planes } from './planes.ts';
 
-/** Calls `each(index, meanL, meanA, meanB, spread)` for every full window of side 2·reach+1, from the top row by row. */
-export function eachWindow(
-  planes: Planes,
-  reach: number,
-  step: number,
-  each: (index: number, l: number, a: number, b: number, spread: number) => void,
-): void {
-  const { width, height, l, a, b, on } = planes;
-  const side = 2 * reach + 1;
-  if (width < side || height < side) return;
-  // Column sums over the window's rows, updated as the window moves down: four numbers and the count a column.
-  const cl = new Float64Array(width);
-  const ca = new Float64Array(width);
-  const cb = new Float64Array(width);
-  const cq = new Float64Array(width);
-  const cn = new Int32Array(width);
-  const addRow = (y: number, sign: number): void => {
-    const row = y * width;
-    for (let x = 0; x < width; x++) {
-      const i = row + x;
-      if (!on[i]) continue;
-      const pl = l[i]!;
-      const pa = a[i]!;
-      const pb = b[i]!;
-      cl[x]! += sign * pl;
-      ca[x]! += sign * pa;
-      cb[x]! += sign * pb;
-      cq[x]! += sign * (pl * pl + pa * pa + pb * pb);
-      cn[x]! += sign;
-    }
+/** What windows of 3 × 3 pixels centred on one row hold. Indexed by x; `spread` is −1 where the window leaves the sheet. */
+export interface WindowRow {
+  readonly l: Float32Array;
+  readonly a: Float32Array;
+  readonly b: Float32Array;
+  /** Standard deviation over L, 2a and 2b together. */
+  readonly spread: Float32Array;
+}
+
+/** Mean colour and spread of the 3 × 3 windows of every `step`-th row, one row at a time; the arrays are used again. */
+export function eachWindowRow(planes: Planes, step: number, each: (y: number, row: WindowRow) => void): void {
+  const { width, height, on } = planes;
+  if (width < 3 || height < 3) return;
+  const whole = planes.count === width * height;
+  const row: WindowRow = {
+    l: new Float32Array(width),
+    a: new Float32Array(width),
+    b: new Float32Array(width),
+    spread: new Float32Array(width).fill(-1),
   };
-  for (let y = 0; y < side - 1; y++) addRow(y, 1);
-  const full = side * side;
-  for (let y = reach; y < height - reach; y++) {
-    addRow(y + reach, 1);
-    if ((y - reach) % step === 0) {
-      let sl = 0;
-      let sa = 0;
-      let sb = 0;
-      let sq = 0;
-      let sn = 0;
-      for (let x = 0; x < side - 1; x++) {
-        sl += cl[x]!;
-        sa += ca[x]!;
-        sb += cb[x]!;
-        sq += cq[x]!;
-        sn += cn[x]!;
-      }
-      for (let x = reach; x < width - reach; x++) {
-        const add = x + reach;
-        sl += cl[add]!;
-        sa += ca[add]!;
-        sb += cb[add]!;
-        sq += cq[add]!;
-        sn += cn[add]!;
-        if (sn === full && (x - reach) % step === 0) {
-          const ml = sl / full;
-          const ma = sa / full;
-          const mb = sb / full;
-          const variance = sq / full - ml * ml - ma * ma - mb * mb;
-          each(y * width + x, ml, ma, mb, variance > 0 ? Math.sqrt(variance) : 0);
-        }
-        const drop = x - reach;
-        sl -= cl[drop]!;
-        sa -= ca[drop]!;
-        sb -= cb[drop]!;
-        sq -= cq[drop]!;
-        sn -= cn[drop]!;
-      }
-    }
-    addRow(y - reach, -1);
+  const sums = {
+    l: new Float32Array(width),
+    a: new Float32Array(width),
+    b: new Float32Array(width),
+    q: new Float32Array(width),
+  };
+  for (let y = 1; y < height - 1; y += step) {
+    columnSums(planes, y, sums);
+    rowOf(sums, row, width);
+    if (!whole) markOff(on, y, width, row.spread);
+    each(y, row);
+  }
+}
+
+interface Sums {
+  readonly l: Float32Array;
+  readonly a: Float32Array;
+  readonly b: Float32Array;
+  readonly q: Float32Array;
+}
+
+function columnSums({ width, l, a, b }: Planes, y: number, sums: Sums): void {
+  const { l: sl, a: sa, b: sb, q } = sums;
+  let i = (y - 1) * width;
+  let j = y * width;
+  let k = (y + 1) * width;
+  for (let x = 0; x < width; x++, i++, j++, k++) {
+    const l0 = l[i]!;
+    const l1 = l[j]!;
+    const l2 = l[k]!;
+    const a0 = a[i]!;
+    const a1 = a[j]!;
+    const a2 = a[k]!;
+    const b0 = b[i]!;
+    const b1 = b[j]!;
+    const b2 = b[k]!;
+    sl[x] = l0 + l1 + l2;
+    sa[x] = a0 + a1 + a2;
+    sb[x] = b0 + b1 + b2;
+    q[x] = l0 * l0 + l1 * l1 + l2 * l2 + a0 * a0 + a1 * a1 + a2 * a2 + b0 * b0 + b1 * b1 + b2 * b2;
+  }
+}
+
+function rowOf({ l, a, b, q }: Sums, row: WindowRow, width: number): void {
+  const { l: ml, a: ma, b: mb, spread } = row;
+  for (let x = 1; x < width - 1; x++) {
+    const u = (l[x - 1]! + l[x]! + l[x + 1]!) / 9;
+    const v = (a[x - 1]! + a[x]! + a[x + 1]!) / 9;
+    const w = (b[x - 1]! + b[x]! + b[x + 1]!) / 9;
+    const variance = (q[x - 1]! + q[x]! + q[x + 1]!) / 9 - u * u - v * v - w * w;
+    ml[x] = u;
+    ma[x] = v;
+    mb[x] = w;
+    spread[x] = variance > 0 ? Math.sqrt(variance) : 0;
+  }
+}
+
+function markOff(on: Uint8Array, y: number, width: number, spread: Float32Array): void {
+  for (let x = 1; x < width - 1; x++) {
+    const i = y * width + x;
+    const all =
+      on[i - width - 1]! &
+      on[i - width]! &
+      on[i - width + 1]! &
+      on[i - 1]! &
+      on[i]! &
+      on[i + 1]! &
+      on[i + width - 1]! &
+      on[i + width]! &
+      on[i + width + 1]!;
+    if (!all) spread[x] = -1;
   }
 }

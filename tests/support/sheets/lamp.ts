@@ -54,13 +54,15 @@ export function adaptationCast(roll: Dice): Cast {
   const warm = times(cat02, [0.9505 + warmth * (1.0985 - 0.9505), 1, 1.089 + warmth * (0.3558 - 1.089)]);
   const back = inverse(cat02);
   const fromXyz = inverse(toXyz);
+  // The camera exposes so that white paper does not clip.
+  const top = Math.max(...times(fromXyz, times(back, warm)));
   return (rgb) => {
     const cone = times(cat02, times(toXyz, linearOf(rgb)));
     const lit = times(
       fromXyz,
       times(back, cone.map((v, i) => (v * warm[i]!) / white[i]!) as unknown as Rgb3),
     );
-    return lit.map((v) => Math.max(0, v * exposure)) as unknown as Rgb3;
+    return lit.map((v) => Math.max(0, (v * exposure) / top)) as unknown as Rgb3;
   };
 }
 
