@@ -10,7 +10,7 @@ import type { DrawerPaper } from './drawer-view.ts';
 import './qw-miniature.ts';
 
 /** What a paper can be taken out for. */
-export type TakeAs = 'anchor' | 'candidate' | 'look';
+export type TakeAs = 'anchor' | 'candidate' | 'piece' | 'look';
 
 /**
  * The drawer: a rail of miniature papers, and the open drawer that slides over the page. Papers can be dragged
@@ -25,10 +25,12 @@ export class QwDrawer extends QwElement {
 
   @property({ attribute: false }) papers: readonly DrawerPaper[] = [];
   @property({ type: Boolean, reflect: true }) open = false;
-  /** What the next paper is wanted for, where a study has asked. */
-  @property() wanted: 'anchor' | 'candidate' | null = null;
+  /** What the next paper is wanted for, where a study or a kit has asked. */
+  @property() wanted: 'anchor' | 'candidate' | 'piece' | null = null;
   /** True where the open leaf is a study, so that papers can be held against its anchor. */
   @property({ type: Boolean, attribute: 'on-study' }) onStudy = false;
+  /** True where the open leaf is a kit. */
+  @property({ type: Boolean, attribute: 'on-kit' }) onKit = false;
   @state() private sought = '';
   @state() private picked: string | null = null;
   @query('.shut') private shut!: HTMLButtonElement | null;
@@ -79,7 +81,7 @@ export class QwDrawer extends QwElement {
     const found = this.papers.filter(({ name, about }) => `${name} ${about}`.toLowerCase().includes(sought));
     return html`<div class="panel">
       <div class="top">
-        <h2>${this.wanted ? `Choose ${this.wanted === 'anchor' ? 'the anchor' : 'a candidate'}` : 'Drawer'}</h2>
+        <h2>${this.wanted ? wantedWords[this.wanted] : 'Drawer'}</h2>
         <button type="button" class="word shut" @click=${() => this.ask(false)}><span>Shut</span></button>
       </div>
       <div class="find">
@@ -128,6 +130,7 @@ export class QwDrawer extends QwElement {
         <span>${words}</span>
       </button>`;
     return html`<div class="ways">
+      ${this.onKit ? way('piece', 'Put it into the kit') : nothing}
       ${this.onStudy ? [way('candidate', 'Hold it against the anchor'), way('anchor', 'Make it the anchor')] : way('anchor', 'Start a study with it')}
       ${way('look', 'Look at it alone')}
     </div>`;
@@ -157,6 +160,12 @@ export class QwDrawer extends QwElement {
     emit(this, 'qw-drawer', { open });
   }
 }
+
+const wantedWords = {
+  anchor: 'Choose the anchor',
+  candidate: 'Choose a candidate',
+  piece: 'Choose pieces',
+} as const;
 
 function carry(event: DragEvent, key: string): void {
   event.dataTransfer?.setData(paperType, key);

@@ -12,8 +12,8 @@ export interface AppHost extends LitElement {
   readonly route: Route;
   readonly opened: Opened;
   readonly supposing: Supposing;
-  /** What a study has asked a paper for; the drawer shows it. */
-  wanted: 'anchor' | 'candidate' | null;
+  /** What a study or a kit has asked a paper for; the drawer shows it. */
+  wanted: 'anchor' | 'candidate' | 'piece' | null;
   /** Opens one of them, shuts it where it is open already; null shuts both. */
   open(what: Opened): void;
   /** Reads pictures onto the open leaf, or to where they were asked for. */

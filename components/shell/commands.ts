@@ -4,8 +4,10 @@ import type { AppHost } from './app-host.ts';
 import type { Command, Scene } from './command.ts';
 import { drawerCommands } from './drawer-commands.ts';
 import { furtherCommands } from './further-commands.ts';
+import { kitCommands } from './kit-commands.ts';
 import { leafCommands } from './leaf-commands.ts';
 import { notebookCommands } from './notebook-commands.ts';
+import { sheetCommands } from './sheet-commands.ts';
 import { studyCommands } from './study-commands.ts';
 import { whatIfCommands } from './what-if-commands.ts';
 
@@ -14,6 +16,8 @@ const commands: Readonly<Record<string, Command>> = {
   ...leafCommands,
   ...studyCommands,
   ...drawerCommands,
+  ...sheetCommands,
+  ...kitCommands,
   ...whatIfCommands,
   ...furtherCommands,
 };

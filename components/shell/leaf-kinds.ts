@@ -5,12 +5,13 @@ import type { LeafKind } from '../notebook/qw-leaves.ts';
 
 const study: LeafKind = { kind: 'study', label: 'Study', about: 'hold papers against one sheet' };
 const note: LeafKind = { kind: 'note', label: 'Note', about: 'words of your own' };
+const kit: LeafKind = { kind: 'kit', label: 'Kit', about: 'papers and plains for one page' };
 const board: LeafKind = { kind: 'board', label: 'Board', about: 'one picture of a study, to share' };
 
 /** Kinds of leaf that can be added now, with what each is for: a board only where a study has a pair. */
 export function leafKinds(notebook: Notebook): readonly LeafKind[] {
   const hasPair = notebook.leaves.some((leaf) => leaf.kind === 'study' && pairOf(leaf) !== null);
-  return hasPair ? [study, note, board] : [study, note];
+  return hasPair ? [study, kit, note, board] : [study, kit, note];
 }
 
 /** What a leaf is, for the list: "study, 3 candidates". */
@@ -46,6 +47,7 @@ export function newStudy(id: string, anchor: Held | null = null): StudyLeaf {
 export function newLeaf(kind: string, id: string, notebook: Notebook, openId: string | null): Leaf | null {
   if (kind === 'study') return newStudy(id);
   if (kind === 'note') return { id, kind: 'note', title: '', text: '' };
+  if (kind === 'kit') return { id, kind: 'kit', title: '', text: '', pieces: [] };
   if (kind !== 'board') return null;
   const pairs = notebook.leaves.filter((leaf): leaf is StudyLeaf => leaf.kind === 'study' && !!pairOf(leaf));
   const study = pairs.find((leaf) => leaf.id === openId) ?? pairs.at(-1);

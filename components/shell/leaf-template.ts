@@ -8,7 +8,6 @@ import type { PlacesShelf } from './places-shelf.ts';
 import type { Place } from './route.ts';
 import { studyTemplate } from './study-template.ts';
 import type { Supposing } from './supposing.ts';
-import { paperView } from './views.ts';
 
 /** What the open leaf is drawn from. */
 export interface LeafScene {
@@ -26,8 +25,9 @@ export interface LeafScene {
  */
 export function leafTemplate({ session, shelf, leaf, place, supposing }: LeafScene): TemplateResult {
   if (place.at === 'sources') void import('./qw-open-sources.ts');
+  if (leaf?.kind === 'kit') void import('./qw-open-kit.ts');
   if (leaf?.kind === 'board') void import('./qw-open-board.ts');
-  if (leaf?.kind === 'sheet') void import('../notebook/qw-sheet-leaf.ts');
+  if (leaf?.kind === 'sheet') void import('./qw-open-sheet.ts');
   if (place.at === 'sources') return html`<qw-open-sources .current=${place.id}></qw-open-sources>`;
   if (!leaf) return html`<qw-empty></qw-empty>`;
   return html`${keyed(leaf.id, ofKind(leaf, session, shelf, supposing))}`;
@@ -41,24 +41,14 @@ function ofKind(leaf: Leaf, session: Session, shelf: PlacesShelf, supposing: Sup
     case 'board':
       return html`<qw-open-board .leaf=${leaf} .margin=${margin} .session=${session} .notebook=${session.state.notebook} .pictures=${session.state.pictures}></qw-open-board>`;
     case 'sheet':
-      return html`<qw-sheet-leaf
-        .leaf=${leaf}
-        .margin=${margin}
-        .sides=${sidesOf(leaf.sheetId, session, shelf)}
-        .surround=${session.state.look.surround}
-      ></qw-sheet-leaf>`;
+      return html`<qw-open-sheet .leaf=${leaf} .margin=${margin} .session=${session} .shelf=${shelf} .book=${session.state} .placed=${shelf.version}></qw-open-sheet>`;
     case 'note':
       return html`<qw-note .leaf=${leaf} .margin=${margin}></qw-note>`;
     case 'kit':
+      return html`<qw-open-kit .leaf=${leaf} .margin=${margin} .session=${session} .drawer=${session.state.notebook.drawer} .pictures=${session.state.pictures}></qw-open-kit>`;
     case 'exercise':
       return html`<qw-note .leaf=${{ ...leaf, kind: 'note' }} .margin=${margin}></qw-note>`;
   }
-}
-
-function sidesOf(sheetId: string, session: Session, shelf: PlacesShelf) {
-  return (['A', 'B'] as const)
-    .map((side) => paperView(session, shelf, { kind: 'sheet', id: sheetId, side }, 'anchor'))
-    .filter((view) => view !== null);
 }
 
 function marginOf(leaf: Leaf, session: Session): readonly string[] {

@@ -14,6 +14,7 @@ import { appStyles } from './app-styles.ts';
 import { Commands } from './commands.ts';
 import { DropZone } from './drop-zone.ts';
 import { Keys } from './keys.ts';
+import { kitOn, readIntoKit } from './kit-commands.ts';
 import { aboutLeaf, leafKinds } from './leaf-kinds.ts';
 import { leafTemplate } from './leaf-template.ts';
 import { showLook } from './look.ts';
@@ -31,7 +32,7 @@ export class QwApp extends QwElement implements AppHost {
   @state() private book: SessionState | null = null;
   @state() opened: Opened = null;
   /** What a study has asked a paper for; the drawer shows it. */
-  @state() wanted: 'anchor' | 'candidate' | null = null;
+  @state() wanted: AppHost['wanted'] = null;
   session: Session | null = null;
   private shelf: PlacesShelf | null = null;
   readonly route: Route = new Route(this, () => this.turn());
@@ -64,7 +65,9 @@ export class QwApp extends QwElement implements AppHost {
 
   /** Reads pictures onto the open leaf, or to where they were asked for. */
   read(files: readonly File[], target?: PictureTarget): void {
-    void this.session?.addPictures(files, target);
+    if (!this.session) return;
+    if (!target && kitOn(this.session)) void readIntoKit(this.session, files);
+    else void this.session.addPictures(files, target);
   }
 
   override render() {
@@ -119,6 +122,7 @@ export class QwApp extends QwElement implements AppHost {
         .wanted=${this.wanted}
         ?open=${this.opened === 'drawer'}
         ?on-study=${leaf?.kind === 'study'}
+        ?on-kit=${leaf?.kind === 'kit'}
       ></qw-drawer>
       <qw-messages .messages=${book.messages} .readings=${book.readings}></qw-messages>
       ${this.zone.over ? html`<div class="zone" aria-hidden="true"><p>Let go: the pictures are read here, and stay on this device.</p></div>` : nothing}

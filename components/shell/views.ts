@@ -47,19 +47,21 @@ export function candidateViews(
 /** Everything in the drawer, sheets first. */
 export function drawerPapers(session: Session): readonly DrawerPaper[] {
   const { drawer } = session.state.notebook;
-  return allHeld(drawer).flatMap((held) => {
-    const reading = sideOfHeld(drawer, held);
-    if (!reading) return [];
-    return [
-      {
-        key: heldKey(held),
-        name: plainName(drawer, held) ?? session.nameOf(held),
-        about: aboutHeld(drawer, held),
-        picture: session.pictureUrl(held, 'thumb'),
-        bands: [reading.base, ...reading.inks].map(({ hex, share }) => ({ hex, share })),
-      },
-    ];
-  });
+  return allHeld(drawer).flatMap((held) => drawerPaper(session, held) ?? []);
+}
+
+/** A held paper in small, or null where it has left the drawer. */
+export function drawerPaper(session: Session, held: Held): DrawerPaper | null {
+  const { drawer } = session.state.notebook;
+  const reading = sideOfHeld(drawer, held);
+  if (!reading) return null;
+  return {
+    key: heldKey(held),
+    name: plainName(drawer, held) ?? session.nameOf(held),
+    about: aboutHeld(drawer, held),
+    picture: session.pictureUrl(held, 'thumb'),
+    bands: [reading.base, ...reading.inks].map(({ hex, share }) => ({ hex, share })),
+  };
 }
 
 /** The held thing that a key of the drawer names, or null. */

@@ -1,13 +1,13 @@
 import { html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
-import type { Comparison, Reason } from '../../src/harmony/model.ts';
+import type { Comparison, Kit, Reason } from '../../src/harmony/model.ts';
 import { controls, ruled } from '../support/controls.ts';
 import { QwElement } from '../support/element.ts';
 import { emit } from '../support/emit.ts';
 import { lowered } from '../support/lowered.ts';
 import { chipStyle } from './chip-style.ts';
 import { reasonStyles } from './reason-styles.ts';
-import { type InkTable, inkTable, withChips } from './sentence.ts';
+import { type InkTable, inksSpokenOf, withChips } from './sentence.ts';
 
 /** Diameter of a reason's dot in CSS pixels: from the lightest to the weightiest. A choice of ours. */
 const dotPx = { least: 5, most: 17 };
@@ -21,7 +21,7 @@ const dotPx = { least: 5, most: 17 };
 export class QwReasons extends QwElement {
   static override styles = [controls, ruled, chipStyle, reasonStyles];
 
-  @property({ attribute: false }) comparison: Comparison | null = null;
+  @property({ attribute: false }) comparison: Comparison | Kit | null = null;
   /** Ids of inks that are pointed at somewhere: the reasons that speak of them stand out. */
   @property({ attribute: false }) lit: readonly string[] = [];
   /** Start of the address of a source: its id follows. */
@@ -31,7 +31,7 @@ export class QwReasons extends QwElement {
   override render() {
     const { comparison } = this;
     if (!comparison) return nothing;
-    const table = inkTable(comparison.anchor, comparison.candidate);
+    const table = inksSpokenOf(comparison);
     const weighing = comparison.reasons.filter(({ weighs }) => weighs !== 0);
     const idle = comparison.reasons.filter(({ weighs }) => weighs === 0);
     return html`<h3 class="unseen">Reasons, weightiest first</h3>

@@ -1,11 +1,11 @@
 import { css, html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
-import type { Comparison, Reason } from '../../src/harmony/model.ts';
+import type { Comparison, Kit, Reason } from '../../src/harmony/model.ts';
 import { controls, ruled } from '../support/controls.ts';
 import { QwElement } from '../support/element.ts';
 import { lowered } from '../support/lowered.ts';
 import { chipStyle } from './chip-style.ts';
-import { inkTable, withChips } from './sentence.ts';
+import { inksSpokenOf, withChips } from './sentence.ts';
 import { verdictMark } from './verdict-mark.ts';
 import { verdictWords } from './words.ts';
 
@@ -17,7 +17,7 @@ import { verdictWords } from './words.ts';
 export class QwVerdict extends QwElement {
   static override styles = [controls, ruled, chipStyle, styles()];
 
-  @property({ attribute: false }) comparison: Comparison | null = null;
+  @property({ attribute: false }) comparison: Comparison | Kit | null = null;
   /** Stands before the verdict: "What if: ". */
   @property() lead = '';
 
@@ -31,7 +31,7 @@ export class QwVerdict extends QwElement {
     if (!comparison) return nothing;
     const { verdict, decision } = comparison;
     const turned = decision.turnedBy.map((index) => comparison.reasons[index]).filter((found) => !!found);
-    const table = inkTable(comparison.anchor, comparison.candidate);
+    const table = inksSpokenOf(comparison);
     return html`<div class="row">
       <div class="margin" aria-hidden="true">
         ${turned.length ? html`<b>decided by</b>${kindsOf(turned).map((words) => html`<span>${words}</span>`)}` : nothing}

@@ -1,5 +1,6 @@
 import { html, type TemplateResult } from 'lit';
 import { letterOn } from '../../src/drawing/ladders.ts';
+import type { Comparison, Kit } from '../../src/harmony/model.ts';
 import type { Ink, Side } from '../../src/sheet/model.ts';
 import { lowered } from '../support/lowered.ts';
 
@@ -9,6 +10,13 @@ export type InkTable = ReadonlyMap<string, Ink>;
 /** Both sides' inks by id: capitals from the anchor, small letters from the candidate. */
 export function inkTable(...sides: readonly Side[]): InkTable {
   return new Map(sides.flatMap((side) => [side.base, ...side.inks]).map((ink) => [ink.id, ink]));
+}
+
+/** The inks that the sentences of a comparison or a kit speak of. */
+export function inksSpokenOf(of: Comparison | Kit): InkTable {
+  return 'members' in of
+    ? inkTable(...of.members.map(({ side }) => side))
+    : inkTable(of.anchor, of.candidate);
 }
 
 /**
@@ -27,7 +35,7 @@ export function withChips(says: string, inks: readonly string[], table: InkTable
 export function pieces(says: string, inks: readonly string[], table: InkTable): readonly (string | Ink)[] {
   const found: (string | Ink)[] = [];
   let from = 0;
-  for (const match of says.matchAll(/\(([A-Za-z]{1,2})\)/g)) {
+  for (const match of says.matchAll(/\((\d{0,3}[A-Za-z]\d?)\)/g)) {
     const ink = inks.includes(match[1]!) ? table.get(match[1]!) : undefined;
     if (!ink) continue;
     found.push(says.slice(from, match.index), ink);

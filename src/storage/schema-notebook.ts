@@ -5,13 +5,14 @@ import type {
   BoardLeaf,
   ExerciseLeaf,
   KitLeaf,
+  KitPiece,
   Leaf,
   Notebook,
   NoteLeaf,
   SheetLeaf,
   StudyLeaf,
 } from '../notebook/model.ts';
-import { type EntriesOf, idSchema, nameSchema, textSchema, whole } from './schema-ink.ts';
+import { type EntriesOf, idSchema, length, nameSchema, textSchema, whole } from './schema-ink.ts';
 import { partSchema, plainSchema, sheetSchema } from './schema-sheet.ts';
 
 /** What is believed of a notebook that comes from a file or the browser's store. */
@@ -62,7 +63,11 @@ const leafSchema = v.variant('kind', [
         v.strictObject({
           held: heldSchema,
           areaMm2: v.nullable(v.pipe(v.number(), v.minValue(0), v.maxValue(1e9))),
-        }),
+          role: v.exactOptional(v.literal('photo')),
+          sizeMm: v.exactOptional(v.strictObject({ width: length, height: length })),
+          count: v.exactOptional(whole(limits.pieces)),
+          mat: v.exactOptional(v.strictObject({ plainId: idSchema, borderMm: length })),
+        } satisfies EntriesOf<KitPiece>),
       ),
       v.maxLength(limits.pieces),
     ),

@@ -157,7 +157,20 @@ const leaf: fc.Arbitrary<Leaf> = fc.oneof(
     kind: fc.constant('kit' as const),
     ...head,
     text,
-    pieces: fc.array(fc.record({ held, areaMm2: maybe(length) }), { maxLength: 3 }),
+    pieces: fc.array(
+      fc.record(
+        {
+          held,
+          areaMm2: maybe(length),
+          role: fc.constant('photo' as const),
+          sizeMm: fc.record({ width: length, height: length }),
+          count: fc.integer({ min: 0, max: 60 }),
+          mat: fc.record({ plainId: id, borderMm: length }),
+        },
+        { requiredKeys: ['held', 'areaMm2'], noNullPrototype: true },
+      ),
+      { maxLength: 3 },
+    ),
   }),
   fc.record({
     kind: fc.constant('board' as const),
