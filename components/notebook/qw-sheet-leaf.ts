@@ -9,8 +9,9 @@ import '../support/qw-title.ts';
 import '../support/qw-writing.ts';
 
 /**
- * One sheet by itself: its sides with their inks, its wheel and strip, and what is noted of it.
- * @fires qw-retitle - `{ title }` · qw-write - `{ text }`
+ * One sheet by itself: a side with its inks, its wheel and strip, what can be done to it, and what is noted of it.
+ * @slot tools - what can be done to the side
+ * @fires qw-retitle - `{ title }` · qw-write - `{ text }` · qw-turn-over - `{ side }`
  */
 @customElement('qw-sheet-leaf')
 export class QwSheetLeaf extends QwElement {
@@ -18,32 +19,33 @@ export class QwSheetLeaf extends QwElement {
 
   @property({ attribute: false }) leaf: SheetLeaf | null = null;
   @property({ attribute: false }) margin: readonly string[] = [];
-  /** Side A, and B where it has one; none where the sheet has left the drawer. */
-  @property({ attribute: false }) sides: readonly PaperView[] = [];
+  /** The side that is looked at; null where the sheet has left the drawer. */
+  @property({ attribute: false }) paper: PaperView | null = null;
   @property() surround: Surround = 'grey';
   @state() private lit: readonly string[] = [];
-  @state() private shown = 0;
 
   override render() {
-    const { leaf } = this;
+    const { leaf, paper } = this;
     if (!leaf) return nothing;
-    const side = this.sides[this.shown] ?? this.sides[0];
     return html`<div class="row head">
         <div class="margin">${this.margin.map((line) => html`<span>${line}</span>`)}</div>
         <div class="text"><qw-title .value=${leaf.title}></qw-title></div>
       </div>
-      ${side ? html`<div class="wide" @qw-point=${this.onPoint}>${this.mat(side)}</div>` : html`<div class="row"><div class="margin"></div><p class="text">This sheet is no longer in the drawer.</p></div>`}
-      ${side ? this.inks(side) : nothing}
+      ${
+        paper
+          ? html`<div class="wide" @qw-point=${this.onPoint}>
+              <qw-mats alone .anchor=${paper} .surround=${this.surround} .lit=${this.lit}></qw-mats>
+            </div>
+            ${this.inks(paper)}
+            <slot name="tools"></slot>`
+          : html`<div class="row"><div class="margin"></div><p class="text">This sheet is no longer in the drawer.</p></div>`
+      }
       <div class="row">
         <div class="margin" aria-hidden="true"><b>your words</b></div>
         <div class="text">
           <qw-writing label="Your words on this sheet" prompt="Where it came from, how much is left, what it was kept for." .value=${leaf.text}></qw-writing>
         </div>
       </div>`;
-  }
-
-  private mat(side: PaperView) {
-    return html`<qw-mats alone .anchor=${side} .surround=${this.surround} .lit=${this.lit} @qw-turn-over=${this.onTurn}></qw-mats>`;
   }
 
   private inks({ side }: PaperView) {
@@ -56,12 +58,6 @@ export class QwSheetLeaf extends QwElement {
         )}
       </ul>
     </div>`;
-  }
-
-  private onTurn(event: Event): void {
-    // Only what is looked at changes; no paper of the notebook is turned.
-    event.stopPropagation();
-    this.shown = this.shown === 0 && this.sides.length > 1 ? 1 : 0;
   }
 
   private onPoint(event: CustomEvent<{ inks: readonly string[] }>): void {

@@ -13,7 +13,7 @@ import type { PaperView } from './study-view.ts';
 
 /**
  * One paper on the mat with what is known of it and its torn chips; or the empty place where one can be put.
- * @fires qw-turn-over - `{ as, index, side }`
+ * @fires qw-turn-over - `{ as, index, side }` · qw-look-closer - `{ held }`
  * @fires qw-choose-paper - `{ as }` · qw-drop-paper - `{ key, as }`
  */
 @customElement('qw-mounted')
@@ -52,7 +52,7 @@ export class QwMounted extends QwElement {
     return html`<qw-paper .paper=${named} .picture=${picture} .places=${places} .surround=${this.surround} .lit=${this.lit}></qw-paper>
       <figcaption>
         <b>${name}</b>
-        <span>${facts.join(' · ')}${this.turn(paper)}</span>
+        <span>${facts.join(' · ')}${this.turn(paper)}${this.closer(paper)}</span>
         <span class="light">${side.light.note}</span>
       </figcaption>
       ${this.quiet ? nothing : html`<qw-palette bare .paper=${named} .surround=${this.surround} .lit=${this.lit}></qw-palette>`}
@@ -65,6 +65,12 @@ export class QwMounted extends QwElement {
     if (!turnsTo) return nothing;
     const turn = () => emit(this, 'qw-turn-over', { as: this.as, index: this.index, side: turnsTo });
     return html` · <button type="button" class="turn" @click=${turn}>turn to side ${turnsTo}</button>`;
+  }
+
+  private closer({ held, name }: PaperView) {
+    if (this.alone || held.kind === 'plain') return nothing;
+    const look = () => emit(this, 'qw-look-closer', { held });
+    return html` · <button type="button" class="turn" aria-label="Look closer at ${name}" @click=${look}>look closer</button>`;
   }
 
   private place() {

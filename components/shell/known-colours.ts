@@ -1,0 +1,21 @@
+import { formatMunsell, munsellFromLab } from '../../src/colour/munsell.ts';
+import { isccName } from '../../src/colour/names.ts';
+import { labFromHex } from '../../src/colour/spaces.ts';
+import { parseColourText } from '../../src/sheet/plain-text.ts';
+import type { KnownColour } from '../picture/known-colour.ts';
+
+/** What a colour is, in words: its ISCC-NBS name and its Munsell notation. */
+export function knownColour(hex: string): KnownColour {
+  const lab = labFromHex(hex);
+  return { hex, says: `${isccName(lab)}, Munsell ${formatMunsell(munsellFromLab(lab))}` };
+}
+
+/** What a typed colour is; undefined where it is none. */
+export function colourOfText(text: string): KnownColour | undefined {
+  const typed = parseColourText(text);
+  if (!typed) return undefined;
+  const known = knownColour(typed.hex);
+  return typed.mapped
+    ? { ...known, says: `${known.says}; a screen can’t show it as strong as it is` }
+    : known;
+}

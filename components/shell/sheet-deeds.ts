@@ -1,0 +1,108 @@
+import type { Held } from '../../src/drawer/model.ts';
+import type { HandChange, HandMade, Ink, KeptSide, LightMark, Side, Weight } from '../../src/sheet/model.ts';
+import { weightFromPounds, weightFromScales } from '../../src/sheet/weight.ts';
+import type { Session } from '../../src/workbench/session-types.ts';
+import { asideIndex } from '../picture/hand-view.ts';
+import type { CardDetail } from '../picture/qw-light.ts';
+import type { PartDetail } from '../picture/qw-part.ts';
+import type { SheetDetails } from '../picture/qw-sheet-form.ts';
+import type { CornersDetail } from '../picture/qw-straighten.ts';
+import type { GivenWeight } from '../picture/qw-weight.ts';
+
+type SheetSide = Extract<Held, { kind: 'sheet' }>;
+
+/** What one event of a sheet's tools does to the side that is looked at. */
+// biome-ignore lint/suspicious/noExplicitAny: each deed states the detail of its own event
+export type Deed = (session: Session, at: SheetSide, detail: any) => unknown;
+
+export const sheetDeeds: Readonly<Record<string, Deed>> = {
+  'qw-corners': (session, { id, side }, { corners, sizeMm }: CornersDetail) =>
+    session.prepareSide(id, side, { corners, sizeMm }),
+  'qw-leave-straight': (session, { id, side }) => session.prepareSide(id, side, { corners: null }),
+  'qw-card': (session, { id, side }, detail: CardDetail) => {
+    const light: LightMark | null = detail.kind === 'none' ? null : detail;
+    if (light === null && keptOf(session, { kind: 'sheet', id, side })?.taken?.light === undefined) return;
+    return session.prepareSide(id, side, { light });
+  },
+  'qw-card-undo': (session, { id, side }) => session.prepareSide(id, side, { light: null }),
+  'qw-part': (session, { id, side }, { frame, name, sizeMm }: PartDetail) =>
+    session.cutPart({ sheetId: id, side, frame, name, sizeMm }),
+  'qw-hand': (session, at, { edit }: { edit: HandChange }) => correct(session, at, edit),
+  'qw-sheet-details': (session, at, { change }: { change: SheetDetails }) => tell(session, at, change),
+};
+
+async function correct(session: Session, at: SheetSide, change: HandChange): Promise<void> {
+  const back = change.kind === 'keep' ? asideIndex(change.ink) : null;
+  if (back !== null) return session.dispatch({ do: 'take back', of: at, index: back });
+  const reading = keptOf(session, at)?.reading;
+  if (!reading) return;
+  const spot = 'spot' in change ? change.spot : undefined;
+  const read = spot ? await session.colourAt(at, spot) : null;
+  const made: HandMade = {
+    change,
+    inks: namedBy(change, reading),
+    ...(read ? { hex: read.hex, share: read.share } : {}),
+  };
+  session.dispatch({ do: 'correct', of: at, made });
+}
+
+function namedBy(change: HandChange, { base, inks }: Side): Record<string, Ink> {
+  const ids = 'ink' in change ? [change.ink] : 'from' in change ? [change.from, change.into] : [];
+  return Object.fromEntries(
+    [base, ...inks].filter(({ id }) => ids.includes(id)).map((ink) => [ink.id, plainInk(ink)]),
+  );
+}
+
+/** A base without what only a base has. */
+function plainInk(ink: Ink): Ink {
+  const { kind: _, printed: __, ...plain } = ink as Ink & { kind?: unknown; printed?: unknown };
+  return plain;
+}
+
+function tell(session: Session, at: SheetSide, change: SheetDetails): unknown {
+  const { name, count, note, sizeMm, weight, side, motifs, finishes } = change;
+  const sheet = session.state.notebook.drawer.sheets.find(({ id }) => id === at.id);
+  if (!sheet) return;
+  if (sizeMm) return session.resizeSheet(at.id, sizeMm);
+  if (side) {
+    const kept = sheet.sides[side];
+    if (!kept) return;
+    const tags = {
+      ...kept.reading.tags,
+      ...(motifs ? { motifs } : {}),
+      ...(finishes ? { finishes } : {}),
+    };
+    const tagged = (reading: Side): Side => ({ ...reading, tags });
+    const after: KeptSide = {
+      ...kept,
+      reading: tagged(kept.reading),
+      ...(kept.asRead ? { asRead: tagged(kept.asRead) } : {}),
+    };
+    return session.dispatch({ do: 'set side', sheetId: at.id, side, kept: after });
+  }
+  session.dispatch({
+    do: 'update sheet',
+    sheetId: at.id,
+    change: {
+      ...(name === undefined ? {} : { name }),
+      ...(count === undefined ? {} : { count }),
+      ...(note === undefined ? {} : { note }),
+      ...(weight === undefined ? {} : { weight: weight && weightOf(weight, sheet.sizeMm) }),
+    },
+  });
+}
+
+function weightOf(given: GivenWeight, { width, height }: { width: number; height: number }): Weight {
+  switch (given.by) {
+    case 'gsm':
+      return { gsm: given.gsm };
+    case 'pounds':
+      return weightFromPounds(given.lb, given.grade);
+    case 'scales':
+      return weightFromScales(given.grams, width, height);
+  }
+}
+
+function keptOf(session: Session, { id, side }: SheetSide): KeptSide | undefined {
+  return session.state.notebook.drawer.sheets.find((sheet) => sheet.id === id)?.sides[side];
+}
