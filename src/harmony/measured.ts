@@ -45,7 +45,7 @@ export interface MeasuredSide {
   readonly inks: readonly MeasuredInk[];
   /** True where no ink of it is strong enough to clash by hue. */
   readonly quiet: boolean;
-  /** True for a one-colour paper. */
+  /** True for a one-colour paper: nothing on it is large enough to be seen. */
   readonly plain: boolean;
 }
 
@@ -69,7 +69,7 @@ export function measureSide(side: Side, of: 'anchor' | 'candidate'): MeasuredSid
   const quiet = inks.every(
     (ink) => ink.actsAs !== null || ink.chroma < inkLimits.quietChroma || ink.share < inkLimits.strayShare,
   );
-  return { side, inks, quiet, plain: side.inks.length === 0 };
+  return { side, inks, quiet, plain: inks.every((ink) => ink.isBase || ink.share < inkLimits.strayShare) };
 }
 
 /** Measures one ink's colour. The same tuple is measured once. */

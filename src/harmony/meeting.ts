@@ -52,8 +52,11 @@ export function tieOf(m: Meeting, kind: LinkKind, limit: number): number {
     case 'repeat': {
       if (!m.chromatic) return (tieWeights.neutral.least + tieWeights.neutral.size * m.size) * m.seen;
       const fade = ramp(m.deltaE00, (sameness.full * limit) / linkLimits.repeatApart, limit);
-      const whole = (tieWeights.repeat.least + tieWeights.repeat.size * m.size) * m.seen * m.tint;
-      return whole * between(1, tieWeights.repeat.atLimit, fade);
+      const whole = (tieWeights.repeat.least + tieWeights.repeat.size * m.size) * m.seen;
+      // A colour that hardly counts as one still ties where it comes back.
+      return (
+        whole * between(tieWeights.repeat.greyish, 1, m.tint) * between(1, tieWeights.repeat.atLimit, fade)
+      );
     }
     case 'tonal':
     case 'neighbour':

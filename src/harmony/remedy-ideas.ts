@@ -159,7 +159,7 @@ function plainIdeas(told: Told, { owned }: CompareOptions): Idea[] {
       const laid = (['anchor', 'candidate'] as const).map((of): Idea => {
         const changes: Change[] = [{ kind: 'add', of, ink: plain.ink, share: carriedShare }];
         const say = words.carryPlain(plain.name, told.names[of]);
-        return { kind: 'carry', words: say, changes, inks: [], effort: remedyEffort.carry };
+        return { kind: 'carry', words: say, changes, inks: [], effort: remedyEffort.carryOwned };
       });
       if (plain.kind !== 'cardstock') return laid;
       const changes: Change[] = [

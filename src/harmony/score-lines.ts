@@ -33,6 +33,8 @@ export interface Lines {
   presence: number;
   /** True where no ink of it is strong enough to clash by hue. */
   quiet: boolean;
+  /** True for a one-colour paper. */
+  plain: boolean;
   /** Share-weighted means over the inks that have a hue; 0 without one. */
   chroma: number;
   saturation: number;
@@ -45,6 +47,7 @@ export function emptyLines(): Lines {
     count: 0,
     presence: 0,
     quiet: true,
+    plain: true,
     chroma: 0,
     saturation: 0,
   };
@@ -92,12 +95,14 @@ function sumUp(lines: Lines): void {
   const { data, count } = lines;
   let presence = 0;
   let quiet = true;
+  let plain = true;
   let area = 0;
   let chroma = 0;
   let saturation = 0;
   for (let i = 0, o = 0; i < count; i++, o += at.width) {
-    if (data[o + at.neutral] !== 0) continue;
     const share = data[o + at.share]!;
+    if (i > 0 && share >= inkLimits.strayShare) plain = false;
+    if (data[o + at.neutral] !== 0) continue;
     const c = data[o + at.chroma]!;
     area += share;
     chroma += c * share;
@@ -108,6 +113,7 @@ function sumUp(lines: Lines): void {
   }
   lines.presence = presence;
   lines.quiet = quiet;
+  lines.plain = plain;
   lines.chroma = area > 0 ? chroma / area : 0;
   lines.saturation = area > 0 ? saturation / area : 0;
 }

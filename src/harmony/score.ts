@@ -228,7 +228,7 @@ class Table {
   private baseQuarrel(): number {
     const { a, b } = this;
     if (!lightNeutral(a.data, 0) || !lightNeutral(b.data, 0)) return 0;
-    const bare = a.count === 1 || b.count === 1;
+    const bare = a.plain || b.plain;
     return baseQuarrelWeight(b.data[at.b]! - a.data[at.b]!, this.far[0]!, bare, this.strip);
   }
 

@@ -80,7 +80,7 @@ export const ramps = {
 
 /** Weights of ties, 0–1: what the smallest weighs, and what its size adds. O. */
 export const tieWeights = {
-  repeat: { least: 0.55, size: 0.35, atLimit: 0.6 },
+  repeat: { least: 0.55, size: 0.35, atLimit: 0.6, greyish: 0.6 },
   neutral: { least: 0.12, size: 0.2 },
   tonal: { least: 0.4, size: 0.2 },
   neighbour: { least: 0.35, size: 0.15 },
@@ -179,6 +179,7 @@ export const remedyEffort = {
   turn: 0.2,
   swap: 0.5,
   strip: 1,
+  carryOwned: 1.8,
   carry: 2,
   trim: 2.5,
   punch: 3,
