@@ -1,5 +1,5 @@
 import { css, html, nothing } from 'lit';
-import { customElement, property } from 'lit/decorators.js';
+import { customElement, property, state } from 'lit/decorators.js';
 import { controls } from '../support/controls.ts';
 import { QwElement } from '../support/element.ts';
 import { emit } from '../support/emit.ts';
@@ -16,9 +16,21 @@ export interface UpkeepState {
   readonly hand: 'left' | 'right';
 }
 
+/** Another notebook that is kept in this browser. */
+export interface KeptLine {
+  readonly id: string;
+  readonly title: string;
+  /** When it was saved: "2 March 2027, 14:05". */
+  readonly saved: string;
+  /** False where it can't be opened any more. */
+  readonly sound: boolean;
+}
+
 /**
  * Undo and redo, sources, backups, a fresh start, and how the page looks.
  * @fires qw-undo, qw-redo, qw-save-backup, qw-open-backup, qw-clear, qw-open-demo - nothing
+ * @fires qw-ask-kept - when the other notebooks that are kept are wanted
+ * @fires qw-open-kept, qw-remove-kept - `{ id }`
  * @fires qw-prefer - `{ theme }` or `{ hand }`
  */
 @customElement('qw-upkeep')
@@ -33,6 +45,10 @@ export class QwUpkeep extends QwElement {
     hand: 'right',
   };
 
+  /** Other notebooks that are kept in this browser, newest first. */
+  @state() private sure: string | null = null;
+  @property({ attribute: false }) kept: readonly KeptLine[] = [];
+
   override render() {
     const { undoes, redoes, lastBackup, theme, hand } = this.value;
     return html`<div class="pair">
@@ -40,17 +56,50 @@ export class QwUpkeep extends QwElement {
         ${this.button('qw-redo', 'Redo', redoes === null, redoes ? `Redo: ${redoes}` : nothing)}
         <a class="word" href="#sources"><span>Sources</span></a>
       </div>
-      <details>
+      <details @toggle=${this.onKeep}>
         <summary class="word"><span>Keep or begin again</span></summary>
         <p>${lastBackup ? `Last backup: ${lastBackup}.` : 'No backup yet. The notebook lives in this browser only: a backup is one file.'}</p>
         ${this.button('qw-save-backup', 'Save a backup')} ${this.button('qw-open-backup', 'Open a backup')}
         ${this.button('qw-clear', 'Start an empty notebook')} ${this.button('qw-open-demo', 'Open the demo again')}
+        ${this.kept.length > 0 ? this.others() : nothing}
       </details>
       <details>
         <summary class="word"><span>How it looks</span></summary>
         <qw-choice label="Light" shows-label .choices=${lights} .value=${theme} @qw-choose=${this.prefer('theme')}></qw-choice>
         <qw-choice label="Drawer at my" shows-label .choices=${hands} .value=${hand} @qw-choose=${this.prefer('hand')}></qw-choice>
       </details>`;
+  }
+
+  private others() {
+    return html`<h3>Other notebooks in this browser</h3>
+      <ul>
+        ${this.kept.map(
+          ({ id, title, saved, sound }) =>
+            html`<li>
+              <span>${title}<small>${saved}</small></span>
+              <button type="button" class="word" ?disabled=${!sound} aria-label="Open ${title}, ${saved}" @click=${() => emit(this, 'qw-open-kept', { id })}>
+                <span>Open</span>
+              </button>
+              <button type="button" class="word" aria-label=${this.sure === id ? `Remove ${title} for good` : `Remove ${title}`} @click=${() => this.askRemoval(id)}>
+                <span>${this.sure === id ? 'Remove for good' : 'Remove'}</span>
+              </button>
+            </li>`,
+        )}
+      </ul>`;
+  }
+
+  private onKeep(event: Event): void {
+    if ((event.target as HTMLDetailsElement).open) emit(this, 'qw-ask-kept', {});
+  }
+
+  /** What is removed can't be brought back, so it is asked twice. */
+  private askRemoval(id: string): void {
+    if (this.sure !== id) {
+      this.sure = id;
+      return;
+    }
+    this.sure = null;
+    emit(this, 'qw-remove-kept', { id });
   }
 
   private button(event: string, words: string, off = false, title: string | typeof nothing = nothing) {
@@ -105,6 +154,27 @@ function styles() {
     }
     p {
       margin: 2px 0 6px;
+      font-size: 13px;
+    }
+    h3 {
+      margin: 10px 0 2px;
+      font: 600 13px/1.3 var(--qw-sans);
+    }
+    li {
+      display: flex;
+      flex-wrap: wrap;
+      align-items: center;
+      gap: 0 14px;
+      border-top: 1px solid var(--qw-rule);
+    }
+    li > span {
+      flex: 1 1 100%;
+      padding-top: 6px;
+      overflow-wrap: anywhere;
+    }
+    li small {
+      display: block;
+      color: var(--qw-soft);
       font-size: 13px;
     }
   `;

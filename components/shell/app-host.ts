@@ -1,5 +1,5 @@
 import type { LitElement } from 'lit';
-import type { PictureTarget, Session } from '../../src/workbench/session-types.ts';
+import type { KeptNotebook, PictureTarget, Session } from '../../src/workbench/session-types.ts';
 import type { Route } from './route.ts';
 import type { Supposing } from './supposing.ts';
 
@@ -14,6 +14,8 @@ export interface AppHost extends LitElement {
   readonly supposing: Supposing;
   /** What a study or a kit has asked a paper for; the drawer shows it. */
   wanted: 'anchor' | 'candidate' | 'piece' | null;
+  /** Other notebooks that are kept in this browser, as they were when last asked for. */
+  kept: readonly KeptNotebook[];
   /** Opens one of them, shuts it where it is open already; null shuts both. */
   open(what: Opened): void;
   /** Reads pictures onto the open leaf, or to where they were asked for. */

@@ -68,6 +68,14 @@ export const appStyles = css`
     border-bottom: 1px solid var(--qw-rule);
     font: 14px/1.35 var(--qw-sans);
   }
+  .demo p {
+    flex: 1 1 260px;
+  }
+  .demo div {
+    display: flex;
+    flex-wrap: wrap;
+    gap: 6px 10px;
+  }
   qw-drawer {
     grid-area: drawer;
     position: sticky;

@@ -1,4 +1,4 @@
-import type { Command } from './command.ts';
+import type { Command, Scene } from './command.ts';
 import { askForFiles, handOver } from './files.ts';
 import { newLeaf } from './leaf-kinds.ts';
 
@@ -21,7 +21,16 @@ export const notebookCommands: Readonly<Record<string, Command>> = {
   'qw-save-backup': ({ session }) => void session.saveBundle().then((file) => file && handOver(file)),
   'qw-open-backup': ({ session }) =>
     void askForFiles('', false).then(([file]) => file && session.openBundle(file)),
+  'qw-ask-kept': (scene) => void askKept(scene),
+  'qw-open-kept': (scene, { id }: { id: string }) =>
+    void scene.session.openKept(id).then(() => askKept(scene)),
+  'qw-remove-kept': (scene, { id }: { id: string }) =>
+    void scene.session.removeKept(id).then(() => askKept(scene)),
   'qw-dismiss': ({ session }, { id }: { id: string }) => session.dismiss(id),
   'qw-stop-reading': ({ session }, { id }: { id: string }) => session.cancelReading(id),
   'qw-prefer': ({ session }, look: object) => session.prefer(look),
 };
+
+async function askKept({ app, session }: Scene): Promise<void> {
+  app.kept = await session.keptNotebooks();
+}

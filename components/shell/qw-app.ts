@@ -13,6 +13,7 @@ import type { AppHost, Opened } from './app-host.ts';
 import { appStyles } from './app-styles.ts';
 import { Commands } from './commands.ts';
 import { DropZone } from './drop-zone.ts';
+import { askForFiles, pictureTypes } from './files.ts';
 import { Keys } from './keys.ts';
 import { kitOn, readIntoKit } from './kit-commands.ts';
 import { aboutLeaf, leafKinds } from './leaf-kinds.ts';
@@ -21,7 +22,7 @@ import { showLook } from './look.ts';
 import { PlacesShelf } from './places-shelf.ts';
 import { Route } from './route.ts';
 import { Supposing } from './supposing.ts';
-import { upkeepOf } from './upkeep-of.ts';
+import { keptLines, upkeepOf } from './upkeep-of.ts';
 import { drawerPapers } from './views.ts';
 
 /** The page: leaves, the open leaf, the drawer. The one element that knows the session. */
@@ -33,6 +34,7 @@ export class QwApp extends QwElement implements AppHost {
   @state() opened: Opened = null;
   /** What a study has asked a paper for; the drawer shows it. */
   @state() wanted: AppHost['wanted'] = null;
+  @state() kept: AppHost['kept'] = [];
   session: Session | null = null;
   private shelf: PlacesShelf | null = null;
   readonly route: Route = new Route(this, () => this.turn());
@@ -100,15 +102,18 @@ export class QwApp extends QwElement implements AppHost {
           .kinds=${leafKinds(book.notebook)}
           .current=${leaf?.id ?? ''}
         ></qw-leaves>
-        <qw-upkeep .value=${upkeepOf(book)}></qw-upkeep>
+        <qw-upkeep .value=${upkeepOf(book)} .kept=${keptLines(this.kept)}></qw-upkeep>
       </section>
       <main tabindex="-1">
         <div ?inert=${this.opened !== null && this.isNarrow()}>
         ${
           book.isDemo
             ? html`<div class="demo">
-                <p>This is the demo: look round, change what you like.</p>
-                <button type="button" class="slip" @click=${() => session.clear()}>Start your own notebook</button>
+                <p>This is the demo. To see your own papers, drop two photographs of them anywhere on this page, now.</p>
+                <div>
+                  <button type="button" class="slip" @click=${this.chooseTwo}>Choose two pictures</button>
+                  <button type="button" class="slip" @click=${() => session.clear()}>Start your own notebook</button>
+                </div>
               </div>`
             : nothing
         }
@@ -153,6 +158,12 @@ export class QwApp extends QwElement implements AppHost {
     else if (place.at === 'leaf') this.route.go(session.state.leafId ?? '', true);
     if (this.opened === 'leaves') this.opened = null;
     window.scrollTo(0, 0);
+  }
+
+  /** Her first papers get a study of their own, whatever leaf of the demo is open. */
+  private async chooseTwo(): Promise<void> {
+    const files = await askForFiles(pictureTypes, true);
+    if (files.length > 0) this.read(files, { to: 'new study' });
   }
 
   private renameNotebook(event: CustomEvent<{ title: string }>): void {

@@ -1,5 +1,5 @@
-import type { SessionState } from '../../src/workbench/session-types.ts';
-import type { UpkeepState } from '../notebook/qw-upkeep.ts';
+import type { KeptNotebook, SessionState } from '../../src/workbench/session-types.ts';
+import type { KeptLine, UpkeepState } from '../notebook/qw-upkeep.ts';
 
 /** What the upkeep shows of the session's state; dates in the reader's own way of writing them. */
 export function upkeepOf({ undoes, redoes, lastBackup, look }: SessionState): UpkeepState {
@@ -11,4 +11,14 @@ export function upkeepOf({ undoes, redoes, lastBackup, look }: SessionState): Up
     theme: look.theme,
     hand: look.hand,
   };
+}
+
+/** Kept notebooks as the upkeep lists them. */
+export function keptLines(kept: readonly KeptNotebook[]): readonly KeptLine[] {
+  return kept.map(({ id, title, savedAt }) => ({
+    id,
+    title: title === null ? 'A notebook that can’t be read' : title || 'A notebook',
+    saved: new Date(savedAt).toLocaleString(undefined, { dateStyle: 'long', timeStyle: 'short' }),
+    sound: title !== null,
+  }));
 }

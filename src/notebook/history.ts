@@ -49,6 +49,14 @@ export function undoStep(history: History): History {
   };
 }
 
+/** The history without its last step where that has this key: what was begun came to nothing. The same object otherwise. */
+export function dropStep(history: History, mergeKey: string): History {
+  const last = history.past.at(-1);
+  return last?.mergeKey === mergeKey
+    ? { present: last.notebook, past: history.past.slice(0, -1), future: [] }
+    : history;
+}
+
 /** One step forward again; the same object where there is none. A redone step does not grow by typing on. */
 export function redoStep(history: History): History {
   const next = history.future[0];

@@ -1,5 +1,5 @@
 import { applyEdit, type Edit } from '../notebook/edits.ts';
-import { type History, recordStep, redoStep, startHistory, undoStep } from '../notebook/history.ts';
+import { dropStep, type History, recordStep, redoStep, startHistory, undoStep } from '../notebook/history.ts';
 import type { Notebook } from '../notebook/model.ts';
 import { mergeKeyOf, tellEdit } from '../notebook/tell.ts';
 import type { StateHolder } from './state-holder.ts';
@@ -8,6 +8,8 @@ import type { StateHolder } from './state-holder.ts';
 export interface Book {
   readonly notebook: Notebook;
   dispatchAll(edits: readonly Edit[], says?: string, mergeKey?: string): void;
+  /** Leaves no trace of a step that came to nothing, where nothing was done since. @returns whether it could. */
+  drop(mergeKey: string): boolean;
   undo(): void;
   redo(): void;
   turnTo(leafId: string): void;
@@ -56,6 +58,12 @@ export function openBook(
       const own = edits.length === 1 ? mergeKeyOf(first) : null;
       const key = mergeKey ?? (own === null ? null : `${own} ${burst}`);
       show(recordStep(history, edits.reduce(applyEdit, history.present), says ?? tellEdit(first), key));
+    },
+    drop(mergeKey) {
+      const next = dropStep(history, mergeKey);
+      const could = next !== history;
+      if (could) show(next);
+      return could;
     },
     undo: () => show(undoStep(history)),
     redo: () => show(redoStep(history)),

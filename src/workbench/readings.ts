@@ -102,17 +102,16 @@ export function startReadings({ holder, book, pictures, client, onPlaces }: Part
         }
         const sheet = sheetFrom(kept, result.done, name);
         const held: Held = { kind: 'sheet', id: sheet.id, side: 'A' };
-        // The study is made with the first picture that could be read, not before.
-        const first =
-          edits.length > 0 && !book.notebook.leaves.some((leaf) => leaf.id === studyId) ? edits : [];
-        const made = first.flatMap((edit) => (edit.do === 'add leaf' ? [edit.leaf] : []))[0];
-        const study = studyOf(made ?? book.notebook.leaves.find((leaf) => leaf.id === studyId));
+        const study = studyOf(book.notebook.leaves.find((leaf) => leaf.id === studyId));
         const onto = ontoStudy(study, held, as);
         // One anchor a study: further pictures for it are candidates.
         if (as === 'anchor') as = 'candidate';
-        return { held, edits: [...first, { do: 'add sheet', sheet }, ...onto] };
+        return { held, edits: [{ do: 'add sheet', sheet }, ...onto] };
       };
       const ids = files.map((file) => begin(file.name));
+      // A new study is there at once, so that it is seen where the pictures go.
+      book.dispatchAll(edits, 'add pictures', step);
+      if (studyId !== null) book.turnTo(studyId);
       const added: Held[] = [];
       for (const [i, file] of files.entries()) {
         const id = ids[i] ?? '';
@@ -120,7 +119,10 @@ export function startReadings({ holder, book, pictures, client, onPlaces }: Part
         show(id, null);
         if (held === null) continue;
         added.push(held);
-        if (studyId !== null) book.turnTo(studyId);
+      }
+      const made = edits.flatMap((edit) => (edit.do === 'add leaf' ? [edit.leaf.id] : []))[0];
+      if (added.length === 0 && made !== undefined && !book.drop(step)) {
+        book.dispatchAll([{ do: 'remove leaf', leafId: made }], 'add pictures', step);
       }
       return added;
     },
