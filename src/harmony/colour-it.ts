@@ -156,7 +156,7 @@ function nearestAndSays(
   const names = { anchor: 'the anchor', candidate: 'the candidate' };
   const word = ink.trade ?? ink.name;
   const head = sentences.colourIt(
-    { word, id: 'new', of: '', share: ink.share },
+    word,
     best.answers.map((one) => said(one, names)),
   );
   const ground = base ?? inkFromHex('#ffffff', 'ground', 1);

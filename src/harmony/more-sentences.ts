@@ -1,4 +1,4 @@
-import { capital, Ink, ink, listed, number, percent, type Said } from './sentences.ts';
+import { capital, ink, listed, number, percent, type Said } from './sentences.ts';
 
 /** What is said of parts of a sheet, of a colour to be chosen, and of what was found. */
 
@@ -17,8 +17,8 @@ export const allHold = (): string => 'Every part of the sheet holds: cut where y
 
 export const noneHold = (): string => 'No part of the sheet answers the anchor by itself.';
 
-export const colourIt = (best: Said, answers: readonly Said[]): string =>
-  `${Ink(best)} would tie most together: it answers ${listed(answers.map(ink))}.`;
+export const colourIt = (word: string, answers: readonly Said[]): string =>
+  `${capital(word)} would tie most together: it answers ${listed(answers.map(ink))}.`;
 
 export const colourItNothing = (): string => 'No one colour answers both without nearly missing another.';
 

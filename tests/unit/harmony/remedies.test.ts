@@ -122,9 +122,28 @@ describe('the remedies', () => {
   });
 
   it('put touching papers apart with a strip, and say so', () => {
-    const found = judged(onWhite([c.aqua, 0.3]), onWhite(['#79c3ae', 0.3]), { distance: 'touching' });
-    const strip = found.remedies.find(({ kind }) => kind === 'buffer');
-    if (found.verdict !== 'holds-together') expect(strip?.says).toContain('where the two meet');
+    const ground: HandSide = {
+      base: 'cream',
+      hex: c.cream,
+      inks: [
+        [c.coral, 0.2],
+        [c.navy, 0.2],
+      ],
+    };
+    const found = judged(
+      ground,
+      {
+        ...ground,
+        inks: [
+          [c.raspberry, 0.05],
+          [c.navy, 0.2],
+        ],
+      },
+      { distance: 'touching' },
+    );
+    const strip = found.remedies.find(({ kind }) => kind === 'buffer')!;
+    expect(strip.says).toContain('where the two meet');
+    expect(strip.verdictAfter).toBe('holds-together');
   });
 
   it('leave a small stray beside its complement alone', () => {

@@ -1,0 +1,221 @@
+import { describe, expect, it } from 'vitest';
+import { sourceById } from '../../../src/colour/sources.ts';
+import { compare } from '../../../src/harmony/compare.ts';
+import { kitOf } from '../../../src/harmony/kit.ts';
+import type { KitMember } from '../../../src/harmony/model.ts';
+import { type HandSide, handSide } from '../../support/sides.ts';
+import { kitCases } from './kit-cases.ts';
+import { colour as c } from './trade-colours.ts';
+
+const member = (name: string, side: HandSide, more: Partial<KitMember> = {}): KitMember => ({
+  name,
+  side: handSide(side),
+  role: 'paper',
+  areaMm2: null,
+  ...more,
+});
+const onCream = (...inks: [string, number][]): HandSide => ({ base: 'cream', hex: c.cream, inks });
+const onWhite = (...inks: [string, number][]): HandSide => ({ base: 'white', hex: c.white, inks });
+const grey = member('grey cardstock', { base: 'tinted', hex: c.grey }, { role: 'plain' });
+const kits = kitCases.map(({ members }) =>
+  members.map(({ name, side, role = 'paper', areaMm2 = null }) => member(name, side, { role, areaMm2 })),
+);
+
+describe('a kit', () => {
+  it('calls its inks by member and letter, base first', () => {
+    const kit = kitOf([
+      member('one', onCream([c.coral, 0.2])),
+      member('two', onCream([c.navy, 0.2], [c.coral, 0.1])),
+    ]);
+    expect(kit.members.map(({ side: { base, inks } }) => [base.id, ...inks.map(({ id }) => id)])).toEqual([
+      ['1A', '1B'],
+      ['2A', '2B', '2C'],
+    ]);
+  });
+
+  it('has every two papers as a pair, with the verdict and the summary that compare gives', () => {
+    const members = kits[0]!;
+    const kit = kitOf(members);
+    expect(kit.pairs.map(({ one, other }) => [one, other])).toEqual([
+      [0, 1],
+      [0, 2],
+      [1, 2],
+    ]);
+    for (const { one, other, verdict, summary, weightiest } of kit.pairs) {
+      const names = { anchor: members[one]!.name, candidate: members[other]!.name };
+      const found = compare(members[one]!.side, members[other]!.side, { names });
+      expect(verdict).toBe(found.verdict);
+      expect(summary).toBe(found.decision.summary);
+      expect(weightiest!.kind).toBe(found.reasons[0]!.kind);
+    }
+  });
+
+  it('finds where each strong colour comes back, and calls three places a triangle', () => {
+    const { repeats, reasons, missing } = kitOf(kits[0]!);
+    expect(repeats.map(({ word, places }) => [word, places])).toEqual(
+      expect.arrayContaining([
+        ['coral', 3],
+        ['navy', 3],
+        ['aqua', 3],
+      ]),
+    );
+    expect(reasons.filter(({ says }) => says.includes('they make a triangle'))).toHaveLength(3);
+    expect(missing).toEqual([]);
+  });
+
+  it('says what is missing: a partner, a third place, a tie, a neutral', () => {
+    const says = (...members: KitMember[]) =>
+      kitOf(members)
+        .missing.map((one) => one.says)
+        .join(' ');
+    expect(
+      says(
+        member('the leaves', onWhite([c.leaf, 0.3])),
+        member('the fern', onWhite([c.leaf, 0.15])),
+        member('the blue stripe', onWhite([c.royal, 0.3])),
+      ),
+    ).toMatch(/Nothing here answers [a-z ]+\(3B\) of the blue stripe: a letter, a thread or a scrap/);
+    expect(
+      says(
+        member('one', onCream([c.coral, 0.2])),
+        member('two', onCream([c.coral, 0.1])),
+        member('three', onCream([c.aqua, 0.2])),
+      ),
+    ).toContain('A third place for coral');
+    expect(
+      says(member('one', onWhite(['#b38a7e', 0.3])), member('two', onWhite(['#92a77d', 0.3]))),
+    ).toContain('No colour ties one to the rest');
+    const dark = (name: string) => member(name, { base: 'dark', hex: c.navy, inks: [[c.coral, 0.2]] });
+    expect(says(dark('one'), dark('two'))).toContain('There is no neutral to rest on');
+  });
+
+  it('judges a photograph only for how it stands out', () => {
+    const photo = member(
+      'the photograph',
+      { base: 'tinted', hex: '#444444', inks: [[c.violet, 0.5]] },
+      { role: 'photo' },
+    );
+    const bare = kitOf([member('one', onCream([c.coral, 0.2])), member('two', onCream([c.coral, 0.1]))]);
+    const kit = kitOf([
+      member('one', onCream([c.coral, 0.2])),
+      member('two', onCream([c.coral, 0.1])),
+      photo,
+    ]);
+    expect(kit.verdict).toBe(bare.verdict);
+    expect(kit.pairs).toHaveLength(1);
+    const stands = kit.reasons.find(({ kind }) => kind === 'lightness range')!;
+    expect(stands.says).toContain('stands out from one by lightness');
+    expect(stands.weighs).toBeGreaterThan(0);
+    expect(kitOf([photo]).reasons.map(({ kind }) => kind)).not.toContain('lightness range');
+  });
+
+  it('takes an area that is not known for what the others take on average', () => {
+    const kit = kitOf([
+      member('one', onCream([c.coral, 0.2]), { areaMm2: 60_000 }),
+      member('two', onCream([c.coral, 0.1]), { areaMm2: 20_000 }),
+      member('three', onCream([c.coral, 0.1])),
+    ]);
+    const areas = kit.reasons.find(({ kind }) => kind === 'dominance')!;
+    expect(areas.evidence.largestShare).toBeCloseTo(0.5, 9);
+    expect(areas.says).toContain('One takes 50 % of the page: one piece leads');
+    const even = kitOf([
+      member('one', onCream([c.coral, 0.2]), { areaMm2: 100 }),
+      member('two', onCream([c.coral, 0.1]), { areaMm2: 100 }),
+      member('three', onCream([c.coral, 0.1]), { areaMm2: 100 }),
+    ]);
+    expect(even.reasons.find(({ kind }) => kind === 'dominance')!.says).toContain('No piece leads');
+  });
+
+  it('is unmoved by a plain grey added, by another order, or by every area doubled', () => {
+    for (const members of kits) {
+      const before = kitOf(members).verdict;
+      expect(kitOf([...members, grey]).verdict).toBe(before);
+      expect(kitOf([...members].reverse()).verdict).toBe(before);
+      const doubled = members.map((one) => ({
+        ...one,
+        areaMm2: one.areaMm2 === null ? null : one.areaMm2 * 2,
+      }));
+      expect(kitOf(doubled).verdict).toBe(before);
+    }
+  });
+
+  it('tells the temperature, the busy prints, the thin and the unlit', () => {
+    const cool = onWhite([c.royal, 0.3], [c.skyBlue, 0.3]);
+    const warm = onCream([c.coral, 0.3], [c.mustard, 0.3]);
+    const says = (members: KitMember[], kind: string) =>
+      kitOf(members).reasons.find((one) => one.kind === kind)?.says;
+    expect(says([member('one', warm), member('two', cool)], 'warm and cool')).toContain(
+      'One leans warm and two leans cool',
+    );
+    expect(says([member('one', cool), member('two', cool)], 'warm and cool')).toBe(
+      'The kit as a whole leans cool.',
+    );
+    expect(says([member('one', { ...warm, busyness: 0.6 }), member('two', warm)], 'busyness')).toContain(
+      'the one busy print',
+    );
+    expect(says([member('one', { ...warm, tags: { weight: { gsm: 100 } } })], 'weight')).toContain(
+      'One is thin, 100 g/m²',
+    );
+    expect(says([member('one', { ...warm, lightKnown: false })], 'light unknown')).toContain(
+      'One was read without',
+    );
+    expect(
+      says(
+        [member('one', { ...warm, scale: 'small' }), member('two', { ...warm, scale: 'large' })],
+        'print scale',
+      ),
+    ).toContain('different scales, small and large');
+    expect(
+      says(
+        [
+          member('one', onWhite([c.dustyRose, 0.3], [c.sage, 0.2])),
+          member('two', onWhite([c.neonPink, 0.3], [c.lime, 0.25])),
+        ],
+        'bright against muted',
+      ),
+    ).toContain('Two is bright');
+  });
+
+  it('says how it was decided, and by which reason', () => {
+    for (const members of kits) {
+      const { decision, reasons, verdict } = kitOf(members);
+      expect(decision.rule).toMatch(/^[A-Z].*\.$/);
+      expect(decision.summary).toMatch(/\.$/);
+      for (const i of decision.turnedBy) {
+        expect(Math.sign(reasons[i]!.weighs)).toBe(verdict === 'holds-together' ? 1 : -1);
+      }
+    }
+    const untied = kitOf([
+      member('one', onWhite(['#b38a7e', 0.3])),
+      member('two', onWhite(['#92a77d', 0.3])),
+    ]);
+    expect(untied.decision.summary).toBe('Nothing ties one to the rest.');
+    const alone = kitOf([member('one', onWhite([c.coral, 0.3])), member('two', onWhite([c.raspberry, 0.3]))]);
+    expect(alone).toMatchObject({ verdict: 'pulls-apart' });
+    expect(alone.decision.turnedBy).toHaveLength(1);
+    const strangers = kitOf([
+      member('one', onWhite([c.coral, 0.25], [c.lime, 0.25])),
+      member('two', onWhite([c.raspberry, 0.25], [c.violet, 0.25], [c.royal, 0.25])),
+    ]);
+    expect(strangers.decision.rule).toContain('Two troubles of');
+    expect(kitOf([member('one', onWhite([c.coral, 0.3]))]).decision.summary).toBe(
+      'One piece alone agrees with itself.',
+    );
+    expect(kitOf([]).verdict).toBe('holds-together');
+  });
+
+  it('has reasons with sources, and speaks only of inks that are there', () => {
+    for (const members of kits) {
+      const kit = kitOf(members);
+      const ids = new Set(
+        kit.members.flatMap(({ side: { base, inks } }) => [base.id, ...inks.map(({ id }) => id)]),
+      );
+      for (const { inks, says, sourceIds, figure } of kit.reasons) {
+        for (const id of inks) expect(ids).toContain(id);
+        for (const [, id] of says.matchAll(/\((\d+[A-Z])\)/g)) expect(inks).toContain(id);
+        for (const id of sourceIds) expect(sourceById(id)).toBeDefined();
+        expect(`${says} ${figure}`).not.toMatch(/undefined|NaN/);
+      }
+    }
+  });
+});

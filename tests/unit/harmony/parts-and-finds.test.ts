@@ -1,0 +1,156 @@
+import { describe, expect, it } from 'vitest';
+import { deltaE2000 } from '../../../src/colour/difference.ts';
+import { labFromHex, labFromOklch, oklchFromTuple } from '../../../src/colour/spaces.ts';
+import { colourIt, onBase } from '../../../src/harmony/colour-it.ts';
+import { compare } from '../../../src/harmony/compare.ts';
+import { findBridge, findByColour } from '../../../src/harmony/find.ts';
+import { shadeParts, shades } from '../../../src/harmony/shade.ts';
+import type { Reading, Side } from '../../../src/sheet/model.ts';
+import { inkFromHex, plainOf, sideOfPlain } from '../../../src/sheet/plain.ts';
+import { type HandSide, handSide } from '../../support/sides.ts';
+import { colour as c } from './trade-colours.ts';
+
+const onCream = (...inks: [string, number][]): HandSide => ({ base: 'cream', hex: c.cream, inks });
+const onWhite = (...inks: [string, number][]): HandSide => ({ base: 'white', hex: c.white, inks });
+
+/** A reading drawn by hand: each character a cell's label, a dot for nothing. */
+function drawn(side: Side, rows: readonly string[]): Reading {
+  const labels = Uint8Array.from(rows.join(''), (ch) => (ch === '.' ? 255 : Number(ch)));
+  return { side, places: { width: rows[0]!.length, height: rows.length, labels } };
+}
+
+describe('the parts of a sheet that hold', () => {
+  const anchor = handSide(onCream([c.navy, 0.2], [c.coral, 0.1]));
+  const sheet = handSide(onCream([c.navyToo, 0.4], [c.leaf, 0.2]));
+  const reading = drawn(sheet, ['111022', '111022', '000022', '111000', '111000', '11100.']);
+
+  it('are shaded cell by cell: holds, rests, alone, nothing', () => {
+    const { cells, width, height } = shadeParts(anchor, reading, { across: 2 });
+    expect([width, height]).toEqual([6, 6]);
+    expect([...cells.slice(0, 6)]).toEqual([
+      shades.holds,
+      shades.holds,
+      shades.holds,
+      shades.rests,
+      shades.alone,
+      shades.alone,
+    ]);
+    expect(cells.at(-1)).toBe(shades.nothing);
+  });
+
+  it('are listed in squares, each with what it answers and what is alone in it', () => {
+    const { squares, says } = shadeParts(anchor, reading, { across: 2 });
+    expect(squares).toHaveLength(4);
+    expect(squares[0]).toMatchObject({ worthCutting: true, answers: ['B'], alone: [] });
+    expect(squares[0]!.frame).toEqual({ x: 0, y: 0, width: 0.5, height: 0.5 });
+    expect(squares[1]).toMatchObject({ worthCutting: false, alone: ['c'] });
+    expect(squares[3]).toMatchObject({ worthCutting: false, answers: [], alone: [] });
+    expect(says).toEqual([
+      'These 2 squares answer navy (B) and quarrel with nothing: worth cutting out.',
+      'In one square strong yellowish green (c) is alone: leave it, or cover it.',
+    ]);
+  });
+
+  it('are all of it where all of it holds, and none where none answers', () => {
+    expect(shadeParts(anchor, drawn(sheet, ['11', '11']), { across: 1 }).says).toEqual([
+      'Every part of the sheet holds: cut where you like.',
+    ]);
+    const alone = shadeParts(anchor, drawn(sheet, ['2222', '2222']), { across: 4 });
+    expect(alone.says[0]).toBe('No part of the sheet answers the anchor by itself.');
+    expect(alone.says[1]).toContain('squares');
+    expect(shadeParts(anchor, reading).squares).toHaveLength(36);
+  });
+});
+
+describe('a thing that takes any colour', () => {
+  const anchor = handSide(onCream([c.coral, 0.3]));
+  const candidate = handSide(onCream([c.aqua, 0.2], [c.navy, 0.2]));
+
+  it('gets a region whose every colour ties both sheets, and one from the middle of it', () => {
+    const { regions, best, answers, says } = colourIt(anchor, candidate);
+    expect(regions.length).toBeGreaterThan(0);
+    for (const { hueDeg, lightness, chroma } of regions) {
+      for (const deg of hueDeg) expect(deg >= 0 && deg < 360).toBe(true);
+      expect(lightness[0]).toBeLessThanOrEqual(lightness[1]);
+      expect(chroma[0]).toBeLessThanOrEqual(chroma[1]);
+    }
+    expect(answers.some((id) => id >= 'a')).toBe(true);
+    expect(answers.some((id) => id < 'a')).toBe(true);
+    expect(says).toContain('would tie most together');
+    for (const side of [anchor, candidate]) {
+      const thing = handSide({ base: 'tinted', hex: best!.hex });
+      const { links } = compare(side, thing, { withoutRemedies: true });
+      expect(links.some(({ kind }) => kind !== 'unrelated' && kind !== 'near miss')).toBe(true);
+      expect(links.every(({ kind }) => kind !== 'near miss')).toBe(true);
+    }
+  });
+
+  it('names the owned ink that comes nearest, as it looks on the ground it is put on', () => {
+    const plains = [
+      plainOf({ name: 'navy mist', kind: 'mist', hex: c.navy }),
+      plainOf({ name: 'teal pad', kind: 'ink pad', hex: c.teal }),
+      plainOf({ name: 'coral pad', kind: 'ink pad', hex: c.coral }),
+    ];
+    const bare = { ...plains[0]!, takesColour: true };
+    const base = inkFromHex(c.kraft, 'ground', 1);
+    const { nearest, best, says } = colourIt(anchor, candidate, { plains: [bare, ...plains], base });
+    const target = labFromHex(best!.hex);
+    for (const { ink } of plains) {
+      const seen = labFromOklch(oklchFromTuple(onBase(ink, base).oklch));
+      expect(deltaE2000(seen, target)).toBeGreaterThanOrEqual(nearest!.deltaE00 - 0.5);
+    }
+    expect(says).toContain(`${nearest!.plain.name} comes nearest on tan`);
+  });
+
+  it('finds nothing where neither sheet has a colour', () => {
+    const grey = handSide({ base: 'tinted', hex: c.grey });
+    expect(colourIt(grey, grey)).toMatchObject({ best: null, regions: [], answers: [], nearest: null });
+    expect(colourIt(grey, grey).says).toContain('No one colour');
+  });
+
+  it('darkens an ink on a dark ground, and leaves it as it is on white', () => {
+    const aqua = inkFromHex(c.aqua);
+    expect(onBase(aqua, inkFromHex('#ffffff')).hex).toBe(c.aqua);
+    expect(onBase(aqua, inkFromHex(c.kraft)).oklch[0]).toBeLessThan(aqua.oklch[0]);
+  });
+});
+
+describe('what have I that repeats this ink', () => {
+  const drawer = [
+    handSide(onWhite([c.coral, 0.2], [c.navyToo, 0.05])),
+    handSide(onWhite([c.leaf, 0.3])),
+    sideOfPlain(plainOf({ name: 'navy', kind: 'cardstock', hex: c.navy })),
+  ];
+
+  it('is every side with it, nearest first, with the ink that does', () => {
+    const found = findByColour(inkFromHex(c.navy), drawer);
+    expect(found.map(({ index, ink }) => [index, ink])).toEqual([
+      [2, 'A'],
+      [0, 'C'],
+    ]);
+    expect(found[0]!.deltaE00).toBeLessThan(0.1);
+    expect(found[1]).toMatchObject({ share: 0.05 });
+    expect(findByColour(inkFromHex(c.navy), drawer, 0.5)).toHaveLength(1);
+    expect(findByColour(inkFromHex(c.violet), drawer)).toEqual([]);
+  });
+});
+
+describe('what have I that could stand between these two', () => {
+  const anchor = handSide(onWhite([c.coral, 0.3]));
+  const candidate = handSide(onWhite([c.violet, 0.3]));
+  const drawer = [
+    handSide(onWhite([c.coral, 0.1], [c.violet, 0.1])),
+    handSide({ base: 'kraft', hex: c.kraft }),
+    handSide(onWhite([c.leaf, 0.3])),
+    handSide(onWhite([c.raspberry, 0.3])),
+  ];
+
+  it('is what ties to both, or is quiet, with the strongest first and a sentence each', () => {
+    const found = findBridge(anchor, candidate, drawer, ['Confetti', 'kraft cardstock']);
+    expect(found.map(({ index }) => index)).toEqual([0, 1]);
+    expect(found[0]!.says).toBe('Confetti answers coral (B) on one side and vivid violet (B) on the other.');
+    expect(found[1]!.says).toBe('Kraft cardstock is quiet and rests between the two.');
+    expect(found[0]).toMatchObject({ toAnchor: 'holds-together', toCandidate: 'holds-together' });
+    expect(findBridge(anchor, candidate, drawer)[0]!.says).toContain('This one answers');
+  });
+});
