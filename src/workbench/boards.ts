@@ -70,8 +70,8 @@ export function startBoards(comparisons: Comparisons, pictures: Pictures): Board
       const { svgToPng } = await import('../storage/svg-to-png.ts');
       const { width, height } = made.scene;
       if (as === 'png') return { name, blob: await svgToPng(text, width, height) };
-      const { boardPdf } = await import('../storage/pdf.ts');
-      const bytes = await boardPdf(made, () => svgToPng(text, width, height));
+      const { pdfOffPage } = await import('../storage/pdf-client.ts');
+      const bytes = await pdfOffPage(made, () => svgToPng(text, width, height));
       return { name, blob: new Blob([bytes], { type: 'application/pdf' }) };
     },
   };
