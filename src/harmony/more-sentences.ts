@@ -1,4 +1,4 @@
-import { capital, ink, listed, number, percent, type Said } from './sentences.ts';
+import { capital, ink, listed, number, type Said } from './sentences.ts';
 
 /** What is said of parts of a sheet, of a colour to be chosen, and of what was found. */
 
@@ -29,6 +29,3 @@ export const bridge = (name: string, a: readonly Said[], b: readonly Said[]): st
   a.length > 0 && b.length > 0
     ? `${capital(name)} answers ${listed(a.map(ink))} on one side and ${listed(b.map(ink))} on the other.`
     : `${capital(name)} is quiet and rests between the two.`;
-
-export const repeatsIt = (share: number, deltaE00: number): string =>
-  `${percent(share)} of it, ΔE₀₀ ${number(deltaE00)}.`;

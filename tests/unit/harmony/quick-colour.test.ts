@@ -17,22 +17,28 @@ function colours(count: number, seed: number) {
 
 describe('a colour measured into a line of numbers', () => {
   it('has the CIELAB that the room below computes, to 1e-9', () => {
+    let worst = 0;
     for (const oklch of colours(2000, 1)) {
       measureInto(line, 0, oklch.l, oklch.c, oklch.h);
       const lab = labFromOklch(oklch);
-      expect(Math.abs(line[at.l]! - lab.l)).toBeLessThan(1e-9);
-      expect(Math.abs(line[at.a]! - lab.a)).toBeLessThan(1e-9);
-      expect(Math.abs(line[at.b]! - lab.b)).toBeLessThan(1e-9);
-      expect(line[at.chroma]).toBeCloseTo(Math.hypot(lab.a, lab.b), 9);
-      expect(line[at.saturation]).toBeCloseTo(Math.hypot(lab.a, lab.b) / Math.hypot(lab.a, lab.b, lab.l), 9);
+      const chroma = Math.hypot(lab.a, lab.b);
+      worst = Math.max(
+        worst,
+        Math.abs(line[at.l]! - lab.l),
+        Math.abs(line[at.a]! - lab.a),
+        Math.abs(line[at.b]! - lab.b),
+        Math.abs(line[at.chroma]! - chroma),
+        Math.abs(line[at.saturation]! - chroma / Math.hypot(chroma, lab.l)),
+      );
     }
+    expect(worst).toBeLessThan(1e-9);
   });
 
   it('has the Munsell hue within 0.4 steps and the value within 0.001 of the exact inversion', () => {
     const misses = colours(3000, 2).flatMap((oklch) => {
       measureInto(line, 0, oklch.l, oklch.c, oklch.h);
       const munsell = munsellFromLab(labFromOklch(oklch));
-      expect(Math.abs(line[at.value]! - munsell.value)).toBeLessThan(0.001);
+      if (!(Math.abs(line[at.value]! - munsell.value) < 0.001)) return [100];
       return line[at.chroma]! < 8 ? [] : [munsellHueSteps(line[at.hue]!, munsell.hue!)];
     });
     misses.sort((a, b) => a - b);
@@ -48,6 +54,7 @@ describe('a colour measured into a line of numbers', () => {
   });
 
   it('is told from the neutrals, and from what lies near them, as by the full rules, all over CIELAB', () => {
+    const parted: object[] = [];
     for (let l = 5; l < 100; l += 3.7) {
       for (let chroma = 1; chroma < 60; chroma += 2.3) {
         for (let h = 0; h < 360; h += 5.1) {
@@ -63,11 +70,13 @@ describe('a colour measured into a line of numbers', () => {
           });
           measureInto(line, 0, ol, c, oh);
           const lab = { l: line[at.l]!, a: line[at.a]!, b: line[at.b]! };
-          expect(neutralKinds[line[at.neutral]!]).toBe(neutralKind(lab));
-          expect(line[at.counts]).toBe(neutralKind(lab) === null ? hueCounts(lab) : 0);
+          const kind = neutralKind(lab);
+          if (neutralKinds[line[at.neutral]!] !== kind) parted.push(lab);
+          if (line[at.counts] !== (kind === null ? hueCounts(lab) : 0)) parted.push(lab);
         }
       }
     }
+    expect(parted).toEqual([]);
   });
 
   it('has no hue for a grey, whatever angle came with it', () => {
