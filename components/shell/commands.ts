@@ -3,6 +3,7 @@ import type { Session } from '../../src/workbench/session-types.ts';
 import type { AppHost } from './app-host.ts';
 import type { Command, Scene } from './command.ts';
 import { drawerCommands } from './drawer-commands.ts';
+import { exerciseCommands } from './exercise-commands.ts';
 import { furtherCommands } from './further-commands.ts';
 import { kitCommands } from './kit-commands.ts';
 import { leafCommands } from './leaf-commands.ts';
@@ -17,6 +18,7 @@ const commands: Readonly<Record<string, Command>> = {
   ...studyCommands,
   ...drawerCommands,
   ...sheetCommands,
+  ...exerciseCommands,
   ...kitCommands,
   ...whatIfCommands,
   ...furtherCommands,

@@ -6,12 +6,17 @@ import type { LeafKind } from '../notebook/qw-leaves.ts';
 const study: LeafKind = { kind: 'study', label: 'Study', about: 'hold papers against one sheet' };
 const note: LeafKind = { kind: 'note', label: 'Note', about: 'words of your own' };
 const kit: LeafKind = { kind: 'kit', label: 'Kit', about: 'papers and plains for one page' };
+const exercise: LeafKind = {
+  kind: 'exercise',
+  label: 'Exercise',
+  about: 'look first, then see what the reading found',
+};
 const board: LeafKind = { kind: 'board', label: 'Board', about: 'one picture of a study, to share' };
 
-/** Kinds of leaf that can be added now, with what each is for: a board only where a study has a pair. */
+/** Kinds of leaf that can be added now, with what each is for: a board and an exercise only where a study has a pair. */
 export function leafKinds(notebook: Notebook): readonly LeafKind[] {
   const hasPair = notebook.leaves.some((leaf) => leaf.kind === 'study' && pairOf(leaf) !== null);
-  return hasPair ? [study, kit, note, board] : [study, kit, note];
+  return hasPair ? [study, kit, exercise, note, board] : [study, kit, note];
 }
 
 /** What a leaf is, for the list: "study, 3 candidates". */
@@ -43,15 +48,31 @@ export function newStudy(id: string, anchor: Held | null = null): StudyLeaf {
   };
 }
 
-/** A new leaf of a kind that `leafKinds` gives; a board shows the study that is open, or the last that has a pair. */
+/** A new leaf of a kind that `leafKinds` gives; a board or an exercise is of the study that is open, or the last that has a pair. */
 export function newLeaf(kind: string, id: string, notebook: Notebook, openId: string | null): Leaf | null {
   if (kind === 'study') return newStudy(id);
   if (kind === 'note') return { id, kind: 'note', title: '', text: '' };
   if (kind === 'kit') return { id, kind: 'kit', title: '', text: '', pieces: [] };
-  if (kind !== 'board') return null;
+  if (kind !== 'board' && kind !== 'exercise') return null;
   const pairs = notebook.leaves.filter((leaf): leaf is StudyLeaf => leaf.kind === 'study' && !!pairOf(leaf));
   const study = pairs.find((leaf) => leaf.id === openId) ?? pairs.at(-1);
-  return study ? boardOfStudy(id, study) : null;
+  if (!study) return null;
+  return kind === 'board' ? boardOfStudy(id, study) : exerciseOfStudy(id, study);
+}
+
+/** An exercise on the pair that a study shows. */
+function exerciseOfStudy(id: string, study: StudyLeaf): Leaf {
+  const candidate = pairOf(study);
+  return {
+    id,
+    kind: 'exercise',
+    title: 'Find the near miss',
+    text: '',
+    studyId: study.id,
+    answered: null,
+    ask: 'near miss',
+    ...(candidate ? { candidate } : {}),
+  };
 }
 
 /** A board leaf for the candidate that a study shows. */

@@ -25,10 +25,14 @@ export interface LeafScene {
  */
 export function leafTemplate({ session, shelf, leaf, place, supposing }: LeafScene): TemplateResult {
   if (place.at === 'sources') void import('./qw-open-sources.ts');
+  if (place.at === 'differences') void import('./qw-open-differences.ts');
+  if (leaf?.kind === 'exercise') void import('./qw-open-exercise.ts');
   if (leaf?.kind === 'kit') void import('./qw-open-kit.ts');
   if (leaf?.kind === 'board') void import('./qw-open-board.ts');
   if (leaf?.kind === 'sheet') void import('./qw-open-sheet.ts');
   if (place.at === 'sources') return html`<qw-open-sources .current=${place.id}></qw-open-sources>`;
+  if (place.at === 'differences')
+    return html`<qw-open-differences .session=${session} .notebook=${session.state.notebook}></qw-open-differences>`;
   if (!leaf) return html`<qw-empty></qw-empty>`;
   return html`${keyed(leaf.id, ofKind(leaf, session, shelf, supposing))}`;
 }
@@ -47,7 +51,7 @@ function ofKind(leaf: Leaf, session: Session, shelf: PlacesShelf, supposing: Sup
     case 'kit':
       return html`<qw-open-kit .leaf=${leaf} .margin=${margin} .session=${session} .drawer=${session.state.notebook.drawer} .pictures=${session.state.pictures}></qw-open-kit>`;
     case 'exercise':
-      return html`<qw-note .leaf=${{ ...leaf, kind: 'note' }} .margin=${margin}></qw-note>`;
+      return html`<qw-open-exercise .leaf=${leaf} .margin=${margin} .session=${session} .shelf=${shelf} .book=${session.state} .placed=${shelf.version}></qw-open-exercise>`;
   }
 }
 

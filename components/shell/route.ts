@@ -1,13 +1,15 @@
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
 
-/** What the address after # asks for: a leaf, or the list of sources with one of them marked. */
+/** What the address after # asks for: a leaf, the list of sources with one of them marked, the page of differences. */
 export type Place =
   | { readonly at: 'leaf'; readonly id: string }
-  | { readonly at: 'sources'; readonly id: string };
+  | { readonly at: 'sources'; readonly id: string }
+  | { readonly at: 'differences'; readonly id: '' };
 
 /** Where a hash leads. "#sources/iso-11664-6" is a source; anything else names a leaf, an empty one none. */
 export function placeOf(hash: string): Place {
   const words = decodeURIComponent(hash.replace(/^#/, ''));
+  if (words === 'differences') return { at: 'differences', id: '' };
   const source = /^sources(?:\/(.*))?$/.exec(words);
   return source ? { at: 'sources', id: source[1] ?? '' } : { at: 'leaf', id: words };
 }

@@ -32,6 +32,7 @@ export class QwOpinion extends QwElement {
         ${first ? html`<p class="ask">Say what you see. The verdict, its reasons and what could mend it come after.</p>` : nothing}
         <div class="answers" role="group" aria-label="Your verdict">${verdicts.map((verdict) => this.answer(verdict))}</div>
         <div aria-live="polite">${first || !opinion.verdict ? nothing : this.agreement(opinion.verdict)}</div>
+        ${first || !opinion.verdict ? nothing : html`<a class="word" href="#differences"><span>Where you and the reading differ</span></a>`}
         ${first ? nothing : this.liking()}
       </div>
     </section>`;
@@ -129,6 +130,9 @@ function styles() {
         flex-basis: 100%;
         justify-content: flex-start;
       }
+    }
+    a.word {
+      text-decoration: none;
     }
     .found {
       margin: 0 0 12px;

@@ -12,6 +12,12 @@ export function hueNames(wheel: Wheel): readonly HueName[] {
   return wheel === 'eye' ? eyeNames : painterNames;
 }
 
+/** The name of the eye's wheel that stands nearest to an OKLCH hue, degrees. */
+export function nearestHueName(deg: number): string {
+  const away = (name: HueName) => Math.abs(((deg - name.deg + 540) % 360) - 180);
+  return eyeNames.reduce((best, name) => (away(name) < away(best) ? name : best)).name;
+}
+
 /**
  * OKLCH hues of the vivid ISCC-NBS centroids, rounded; where two of them share a plain name, their mean (green:
  * yellowish green 146 and green 171; blue-green: bluish green 188 and greenish blue 213; purple: purple 321 and

@@ -34,5 +34,17 @@ export function applyPageEdit(notebook: Notebook, edit: PageEdit): Notebook {
       return withLeafOf(notebook, edit.leafId, 'exercise', (exercise) =>
         exercise.answered === edit.verdict ? exercise : { ...exercise, answered: edit.verdict },
       );
+    case 'point at inks':
+      return withLeafOf(notebook, edit.leafId, 'exercise', (exercise) => {
+        const { pointed: before, ...rest } = exercise;
+        if (edit.inks === null) return before === undefined ? exercise : rest;
+        return { ...rest, pointed: edit.inks.slice(0, 2) };
+      });
+    case 'set exercise':
+      return withLeafOf(notebook, edit.leafId, 'exercise', ({ pointed: _, ...exercise }) => ({
+        ...exercise,
+        ...edit.change,
+        answered: null,
+      }));
   }
 }

@@ -3,7 +3,7 @@ import type { Wheel } from '../colour/model.ts';
 import type { Held } from '../drawer/model.ts';
 import type { Distance, Verdict } from '../harmony/model.ts';
 import type { HandMade, KeptSide, Part, Plain, Sheet } from '../sheet/model.ts';
-import type { KitPiece, Leaf, Notebook, Opinion } from './model.ts';
+import type { ExerciseLeaf, KitPiece, Leaf, Notebook, Opinion } from './model.ts';
 
 /** Everything that can be done to a notebook. Plain values, so they can be kept, sent and told. */
 export type Edit = BookEdit | LeafEdit | StudyEdit | PageEdit | DrawerEdit | HandEdit;
@@ -59,7 +59,15 @@ export type PageEdit =
       readonly candidate: Held | null;
     }
   | { readonly do: 'set board size'; readonly leafId: string; readonly size: BoardSize }
-  | { readonly do: 'answer'; readonly leafId: string; readonly verdict: Verdict | null };
+  | { readonly do: 'answer'; readonly leafId: string; readonly verdict: Verdict | null }
+  /** Inks by id, none where there are none of the kind; null takes the answer back. */
+  | { readonly do: 'point at inks'; readonly leafId: string; readonly inks: readonly string[] | null }
+  /** Another question or another pair takes the answer back. */
+  | {
+      readonly do: 'set exercise';
+      readonly leafId: string;
+      readonly change: Partial<Pick<ExerciseLeaf, 'ask' | 'studyId' | 'candidate' | 'title'>>;
+    };
 
 export type DrawerEdit =
   | { readonly do: 'add sheet'; readonly sheet: Sheet }

@@ -37,6 +37,8 @@ export function applyEdit(notebook: Notebook, edit: Edit): Notebook {
     case 'set board study':
     case 'set board size':
     case 'answer':
+    case 'point at inks':
+    case 'set exercise':
       return applyPageEdit(notebook, edit);
     case 'correct':
     case 'take back':

@@ -89,6 +89,14 @@ export interface ExerciseLeaf extends LeafBase {
   readonly text: string;
   readonly studyId: string;
   readonly answered: Verdict | null;
+  /** What is asked. Default: the verdict. */
+  readonly ask?: ExerciseAsk;
+  /** Which candidate of the study; default the one that it shows. */
+  readonly candidate?: Held;
+  /** The inks that the reader has pointed at, the anchor's first; none where she says that there are none. */
+  readonly pointed?: readonly string[];
 }
+
+export type ExerciseAsk = 'verdict' | 'near miss' | 'repeat' | 'opposite';
 
 export type Leaf = NoteLeaf | SheetLeaf | StudyLeaf | KitLeaf | BoardLeaf | ExerciseLeaf;

@@ -51,6 +51,8 @@ const words: Record<Exclude<Edit['do'], 'add leaf' | 'show candidate' | 'say' | 
   'set board study': 'choose what the board shows',
   'set board size': 'change the size of the board',
   answer: 'answer the exercise',
+  'point at inks': 'answer the exercise',
+  'set exercise': 'change the exercise',
   'add sheet': 'add a sheet',
   'update sheet': 'change a sheet',
   'remove sheet': 'take a sheet out of the drawer',

@@ -86,6 +86,9 @@ const leafSchema = v.variant('kind', [
     text: textSchema,
     studyId: idSchema,
     answered: v.nullable(verdict),
+    ask: v.exactOptional(v.picklist(['verdict', 'near miss', 'repeat', 'opposite'])),
+    candidate: v.exactOptional(heldSchema),
+    pointed: v.exactOptional(v.pipe(v.array(idSchema), v.maxLength(2))),
   } satisfies EntriesOf<ExerciseLeaf>),
 ]) satisfies v.GenericSchema<unknown, Leaf>;
 

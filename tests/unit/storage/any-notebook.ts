@@ -180,7 +180,22 @@ const leaf: fc.Arbitrary<Leaf> = fc.oneof(
     words: text,
     size: fc.constantFrom('square' as const, 'a4' as const, 'letter' as const),
   }),
-  fc.record({ kind: fc.constant('exercise' as const), ...head, text, studyId: id, answered: maybe(verdict) }),
+  fc.record(
+    {
+      kind: fc.constant('exercise' as const),
+      ...head,
+      text,
+      studyId: id,
+      answered: maybe(verdict),
+      ask: fc.constantFrom('verdict' as const, 'near miss' as const, 'repeat' as const, 'opposite' as const),
+      candidate: held,
+      pointed: fc.array(id, { maxLength: 2 }),
+    },
+    {
+      requiredKeys: ['kind', 'id', 'title', 'text', 'studyId', 'answered'],
+      noNullPrototype: true,
+    },
+  ),
 );
 const listOf = <T extends { id: string }>(item: fc.Arbitrary<T>) =>
   fc.uniqueArray(item, { maxLength: 4, selector: (one) => one.id });

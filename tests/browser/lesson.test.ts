@@ -1,0 +1,123 @@
+import { describe, expect, it } from 'vitest';
+import type { ExerciseView } from '../../components/lesson/exercise-view.ts';
+import '../../components/lesson/qw-differences.ts';
+import '../../components/notebook/qw-exercise-leaf.ts';
+import type { ExerciseLeaf } from '../../src/notebook/model.ts';
+import { anchorView, candidateView, needsABridge } from '../support/hand-made.ts';
+import { axeTroubles, drawn, heard, standAlone, within } from '../support/stand-alone.ts';
+
+const leaf: ExerciseLeaf = {
+  id: 'x',
+  kind: 'exercise',
+  title: 'Find the near miss',
+  text: '',
+  studyId: 's',
+  answered: null,
+  ask: 'near miss',
+};
+const view: ExerciseView = {
+  leaf,
+  ask: 'near miss',
+  asks: 'Which two?',
+  questions: [
+    { ask: 'near miss', title: 'Find the near miss' },
+    { ask: 'verdict', title: 'Do they belong together?' },
+  ],
+  pairs: [{ key: 'p', name: 'Regatta bunting and Quayside ledger', on: true }],
+  anchor: anchorView,
+  candidate: candidateView,
+  comparison: needsABridge,
+  answered: null,
+  pointed: null,
+  marked: null,
+};
+const links = needsABridge.links.filter(({ kind }) => kind === 'near miss');
+const marked = { right: true, says: 'That is it.', links };
+
+describe('an exercise', () => {
+  it.each(['light', 'dark'] as const)('has nothing that axe finds before and after, in %s', async (look) => {
+    await standAlone('qw-exercise-leaf', { leaf, view }, look);
+    expect(await axeTroubles()).toEqual([]);
+    await standAlone('qw-exercise-leaf', { leaf, view: { ...view, pointed: ['C', 'c'], marked } }, look);
+    expect(await axeTroubles()).toEqual([]);
+  });
+
+  it('keeps the answer back until she has pointed at one ink of each paper', async () => {
+    const element = await standAlone('qw-exercise-leaf', { leaf, view });
+    expect(element.shadowRoot!.querySelector('qw-wheel, .links')).toBeNull();
+    const told = heard<{ inks: string[] }>(element, 'qw-point-at-inks');
+    const these = within<HTMLButtonElement>(element, '.slip.main');
+    expect(these.disabled).toBe(true);
+    const [anchor, candidate] = element.shadowRoot!.querySelectorAll('qw-pick-ink');
+    anchor!.shadowRoot!.querySelector<HTMLInputElement>('input[value="C"]')!.click();
+    candidate!.shadowRoot!.querySelector<HTMLInputElement>('input[value="c"]')!.click();
+    await drawn(element);
+    these.click();
+    expect(told).toEqual([{ inks: ['C', 'c'] }]);
+  });
+
+  it('picks the ink that a paper is pressed on', async () => {
+    const element = await standAlone('qw-exercise-leaf', { leaf, view });
+    const paper = within(element, '.anchor qw-paper');
+    paper.dispatchEvent(
+      new CustomEvent('qw-point', { detail: { inks: ['C'] }, bubbles: true, composed: true }),
+    );
+    paper.click();
+    await drawn(element);
+    expect(within<HTMLElement & { value: string }>(element, 'qw-pick-ink').value).toBe('C');
+  });
+
+  it('says what was right with the engine’s numbers, and can be tried again', async () => {
+    const element = await standAlone('qw-exercise-leaf', {
+      leaf,
+      view: { ...view, pointed: ['C', 'c'], marked },
+    });
+    expect(within(element, '.links').textContent).toMatch(/near miss.*17\.9/);
+    const told = heard(element, 'qw-point-at-inks');
+    within(element, '[aria-label="The reading’s answer"] button').click();
+    expect(told).toEqual([{ inks: null }]);
+  });
+
+  it('asks for a verdict where that is the question', async () => {
+    const element = await standAlone('qw-exercise-leaf', { leaf, view: { ...view, ask: 'verdict' } });
+    const told = heard(element, 'qw-answer');
+    within(element, '.answers button:nth-child(2)').click();
+    expect(told).toEqual([{ verdict: 'needs-a-bridge' }]);
+  });
+
+  it('says so where its study has no pair any more', async () => {
+    const element = await standAlone('qw-exercise-leaf', { leaf, view: null });
+    expect(within(element, '.asks').textContent).toContain('no pair any more');
+    expect(await axeTroubles()).toEqual([]);
+  });
+});
+
+describe('the page of differences', () => {
+  const one = {
+    studyId: 's',
+    pair: 'Regatta bunting and Quayside ledger',
+    hers: 'holds-together',
+    likes: true,
+    comparison: needsABridge,
+    reason: needsABridge.reasons[0],
+  };
+
+  it.each(['light', 'dark'] as const)('has nothing that axe finds, in %s', async (look) => {
+    await standAlone('qw-differences', { said: 3, agreed: 2, differ: [one], patterns: ['A habit.'] }, look);
+    expect(await axeTroubles()).toEqual([]);
+  });
+
+  it('sets her verdict beside the reading’s, with the reason and its source', async () => {
+    const element = await standAlone('qw-differences', { said: 3, agreed: 2, differ: [one], patterns: [] });
+    expect(within(element, '.two').textContent).toMatch(
+      /you: holds together, and you like it.*the reading: needs a bridge/s,
+    );
+    expect(within(element, 'ol .margin').textContent).toContain('by hand');
+    expect(within<HTMLAnchorElement>(element, 'h3 a').getAttribute('href')).toBe('#s');
+  });
+
+  it('tells a newcomer what it is for', async () => {
+    const element = await standAlone('qw-differences', {});
+    expect(within(element, '.lede').textContent).toContain('Say your own verdict');
+  });
+});
