@@ -53,16 +53,16 @@ export function measureInto(out: Float64Array, o: number, l: number, c: number, 
   const turn = h === null ? 0 : (h * Math.PI) / 180;
   const a = h === null ? 0 : c * Math.cos(turn);
   const b = h === null ? 0 : c * Math.sin(turn);
-  const long = (l + 0.3963377773761749 * a + 0.2158037573099136 * b) ** 3;
-  const middle = (l - 0.1055613458156586 * a - 0.0638541728258133 * b) ** 3;
-  const short = (l - 0.0894841775298119 * a - 1.2914855480194092 * b) ** 3;
+  const long = cube(l + 0.3963377773761749 * a + 0.2158037573099136 * b);
+  const middle = cube(l - 0.1055613458156586 * a - 0.0638541728258133 * b);
+  const short = cube(l - 0.0894841775298119 * a - 1.2914855480194092 * b);
   const x = 1.2268798758459243 * long - 0.5578149944602171 * middle + 0.2813910456659647 * short;
   const y = -0.0405757452148008 * long + 1.112286803280317 * middle - 0.0717110580655164 * short;
   const z = -0.0763729366746601 * long - 0.4214933324022432 * middle + 1.5869240198367816 * short;
   const fy = root(y);
   out[o + at.l] = 116 * fy - 16;
-  out[o + at.a] = h === null ? 0 : 500 * (root(x / whites.D65.x) - fy);
-  out[o + at.b] = h === null ? 0 : 200 * (fy - root(z / whites.D65.z));
+  out[o + at.a] = h === null ? 0 : 500 * (root(x / whiteX) - fy);
+  out[o + at.b] = h === null ? 0 : 200 * (fy - root(z / whiteZ));
   out[o + at.eye] = h === null ? Number.NaN : h;
   out[o + at.painter] = h === null ? Number.NaN : quickPainter(h);
   munsellInto(out, o, x, y, z, h !== null);
@@ -89,8 +89,8 @@ function munsellInto(out: Float64Array, o: number, x: number, y: number, z: numb
     return;
   }
   const fy = yc > epsilon ? rootY : root(yc);
-  const a = 500 * (root((m[0]! * x + m[1]! * y + m[2]! * z) / whites.C.x) - fy);
-  const b = 200 * (fy - root((m[6]! * x + m[7]! * y + m[8]! * z) / whites.C.z));
+  const a = 500 * (root((m[0]! * x + m[1]! * y + m[2]! * z) / whiteXC) - fy);
+  const b = 200 * (fy - root((m[6]! * x + m[7]! * y + m[8]! * z) / whiteZC));
   out[o + at.hue] = quickMunsellHue(Math.atan2(b, a), Math.sqrt(a * a + b * b), out[o + at.value]!);
 }
 
@@ -118,13 +118,22 @@ function finish(out: Float64Array, o: number): void {
  */
 function isFarFromNeutrals(a: number, b: number, chroma: number): boolean {
   if (chroma > 48) return true;
-  return chroma > 24 && (b <= 0 || a > 1.2 * b || a < -0.9 * b);
+  if (chroma <= 16) return false;
+  return b <= 0 || a < -0.9 * b || a > (chroma > 24 ? 1.2 : 1.85) * b;
+}
+
+function cube(v: number): number {
+  return v * v * v;
 }
 
 function root(t: number): number {
   return t > epsilon ? cubeRoot(t) : (kappa * t + 16) / 116;
 }
 
+const whiteX = whites.D65.x;
+const whiteZ = whites.D65.z;
+const whiteXC = whites.C.x;
+const whiteZC = whites.C.z;
 const epsilon = 216 / 24389;
 const kappa = 24389 / 27;
 const painterPlaces = 1440;

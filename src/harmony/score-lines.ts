@@ -25,7 +25,7 @@ export const at = {
   width: 17,
 } as const;
 
-/** A side as lines of numbers, base first. */
+/** A side as lines of numbers, base first; the next side may be written over it. */
 export interface Lines {
   data: Float64Array;
   count: number;
@@ -52,18 +52,6 @@ export function emptyLines(): Lines {
     saturation: 0,
   };
 }
-
-/** The lines of a side, measured once for as long as the side lives. */
-export function keptLines(side: Side): Lines {
-  let lines = kept.get(side);
-  if (!lines) {
-    lines = linesOf(side, { ...emptyLines(), data: new Float64Array((side.inks.length + 1) * at.width) });
-    kept.set(side, lines);
-  }
-  return lines;
-}
-
-const kept = new WeakMap<Side, Lines>();
 
 /** Measures a side into lines. The side must be whole: every ink with its OKLCH colour and its share. */
 export function linesOf(side: Side, into: Lines): Lines {

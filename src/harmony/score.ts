@@ -14,7 +14,7 @@ import {
 } from './meeting.ts';
 import type { Distance, LinkKind } from './model.ts';
 import { ramp } from './ramp.ts';
-import { at, emptyLines, keptLines, type Lines } from './score-lines.ts';
+import { at, emptyLines, type Lines, linesOf } from './score-lines.ts';
 import { emptyMeeting, hasComplement, hues, lightNeutral, relate, weights } from './score-pair.ts';
 import { inkLimits, ramps, troubleWeights, verdictLimits } from './thresholds.ts';
 import { baseQuarrelWeight, brightMutedWeight } from './troubles.ts';
@@ -33,11 +33,12 @@ export interface Score {
 /**
  * A judge of many sides against one anchor: the same rules as `compare`, by the same functions, on lines of numbers,
  * asking of each pair of inks no more than can matter. A test holds it to `compare`, bit for bit.
- * The score it returns is written over at the next call. Sides must be whole: see `keptLines`.
+ * The score it returns is written over at the next call. Sides must be whole: see `linesOf`.
  */
 export function scorerOf(anchor: Side, distance: Distance, strip: boolean): (candidate: Side) => Score {
-  const table = new Table(keptLines(anchor), strip ? 'apart' : distance, strip);
-  return (candidate) => table.score(keptLines(candidate));
+  const scratch = emptyLines();
+  const table = new Table(linesOf(anchor, emptyLines()), strip ? 'apart' : distance, strip);
+  return (candidate) => table.score(linesOf(candidate, scratch));
 }
 
 /** The links of a pair, row by anchor ink, column by candidate ink; and what is made of them. */
