@@ -12,7 +12,7 @@ import { colourOfText, knownColour } from './known-colours.ts';
 import type { PlacesShelf } from './places-shelf.ts';
 import { faceAsked } from './sheet-commands.ts';
 import { type Deed, sheetDeeds } from './sheet-deeds.ts';
-import { type Found, sheetView } from './sheet-views.ts';
+import { type Found, sheetView, sizeOfCorners } from './sheet-views.ts';
 import { paperView } from './views.ts';
 
 const unknown: Found = { corners: undefined, blocks: [] };
@@ -82,10 +82,16 @@ export class QwOpenSheet extends QwElement {
     const { what } = (event as CustomEvent<{ what: 'corners' | 'blocks' }>).detail;
     if (!this.session || !this.leaf) return;
     const turn = ++this.looked;
-    const { corners, blocks } = await this.session.lookOn(this.leaf.sheetId, this.held(this.leaf).side, what);
+    const { corners, blocks, ratio } = await this.session.lookOn(
+      this.leaf.sheetId,
+      this.held(this.leaf).side,
+      what,
+    );
     // Turned over meanwhile: the answer is of the other side.
     if (turn !== this.looked && what === 'corners') return;
-    this.found = what === 'corners' ? { ...this.found, corners } : { ...this.found, blocks };
+    if (what === 'blocks') this.found = { ...this.found, blocks };
+    else
+      this.found = { ...this.found, corners, ...(corners ? { sizeMm: sizeOfCorners(corners, ratio) } : {}) };
   };
 
   private readonly onSpot = async (event: Event): Promise<void> => {

@@ -5,6 +5,7 @@ import { lightnessStrip } from '../../src/drawing/strip.ts';
 import { RoomController } from '../support/room.ts';
 import { baseStyles, wearTokens } from '../support/tokens.ts';
 import '../support/qw-drawing.ts';
+import { ownTurn } from '../support/turn.ts';
 
 /**
  * The lightness strip: CIELAB L* from dark to light, a lane for each paper, and the stretch that none of them fills.
@@ -52,6 +53,11 @@ export class QwStrip extends LitElement {
   override connectedCallback(): void {
     super.connectedCallback();
     wearTokens(this.ownerDocument);
+  }
+
+  protected override async scheduleUpdate(): Promise<void> {
+    if (!this.hasUpdated) await ownTurn();
+    super.scheduleUpdate();
   }
 
   protected override willUpdate(changed: PropertyValues<this>): void {

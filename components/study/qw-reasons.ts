@@ -5,6 +5,7 @@ import { controls, ruled } from '../support/controls.ts';
 import { QwElement } from '../support/element.ts';
 import { emit } from '../support/emit.ts';
 import { lowered } from '../support/lowered.ts';
+import { ownTurn } from '../support/turn.ts';
 import { chipStyle } from './chip-style.ts';
 import { reasonStyles } from './reason-styles.ts';
 import { type InkTable, inksSpokenOf, withChips } from './sentence.ts';
@@ -27,6 +28,11 @@ export class QwReasons extends QwElement {
   /** Start of the address of a source: its id follows. */
   @property({ attribute: 'source-href' }) sourceHref = '#sources/';
   @state() private kept: Reason | null = null;
+
+  protected override async scheduleUpdate(): Promise<void> {
+    if (!this.hasUpdated) await ownTurn();
+    super.scheduleUpdate();
+  }
 
   override render() {
     const { comparison } = this;

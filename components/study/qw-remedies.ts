@@ -4,6 +4,7 @@ import type { Comparison, Remedy, RemedyKind } from '../../src/harmony/model.ts'
 import { controls, ruled } from '../support/controls.ts';
 import { QwElement } from '../support/element.ts';
 import { emit } from '../support/emit.ts';
+import { ownTurn } from '../support/turn.ts';
 import { chipStyle } from './chip-style.ts';
 import { type InkTable, inkTable, withChips } from './sentence.ts';
 import { verdictInSentence } from './words.ts';
@@ -21,6 +22,11 @@ export class QwRemedies extends QwElement {
   static override styles = [controls, ruled, chipStyle, styles()];
 
   @property({ attribute: false }) comparison: Comparison | null = null;
+
+  protected override async scheduleUpdate(): Promise<void> {
+    if (!this.hasUpdated) await ownTurn();
+    super.scheduleUpdate();
+  }
 
   override render() {
     const remedies = this.comparison?.remedies ?? [];

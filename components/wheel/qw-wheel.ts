@@ -7,6 +7,7 @@ import type { Link } from '../../src/harmony/model.ts';
 import { RoomController } from '../support/room.ts';
 import { baseStyles, wearTokens } from '../support/tokens.ts';
 import '../support/qw-drawing.ts';
+import { ownTurn } from '../support/turn.ts';
 
 /**
  * The hue wheel of one paper, or of an anchor and a candidate with their links; other candidates as outlines.
@@ -51,6 +52,11 @@ export class QwWheel extends LitElement {
   override connectedCallback(): void {
     super.connectedCallback();
     wearTokens(this.ownerDocument);
+  }
+
+  protected override async scheduleUpdate(): Promise<void> {
+    if (!this.hasUpdated) await ownTurn();
+    super.scheduleUpdate();
   }
 
   protected override willUpdate(changed: PropertyValues<this>): void {

@@ -69,7 +69,11 @@ export function startReadings({ holder, book, pictures, client, onPlaces }: Part
   }
 
   async function addOne(id: string, file: File, place: Place, step: string): Promise<Held | null> {
-    const result = await read(id, file.name, file, { options: {}, withPicture: true });
+    const result = await read(id, file.name, file, {
+      options: {},
+      withPicture: true,
+      isNew: true,
+    });
     if (result === null) return null;
     for (const note of result.done.notes) holder.say('note', `“${file.name}”: ${note}`);
     const { kept, picture } = keptFrom(result.done, file.name);

@@ -190,6 +190,8 @@ export interface PartToCut {
 export interface FoundOnPicture {
   readonly corners: Corners | null;
   readonly blocks: readonly Frame[];
+  /** Width over height of that picture. */
+  readonly ratio: number;
 }
 
 export interface SpotReading {

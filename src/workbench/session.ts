@@ -23,6 +23,7 @@ import { defaultLook, readSettings } from './settings.ts';
 import { startSheetWork } from './sheet-work.ts';
 import { startSpotReader } from './spot-reader.ts';
 import { holdState } from './state-holder.ts';
+import { warmTables } from './warm-tables.ts';
 
 export type Session = SessionInterface;
 
@@ -108,7 +109,10 @@ export const Session = {
     if (first !== null) book.start(first, settings.leafId);
     isStarting = false;
     if (last === null && first !== null) keeper.changed(first);
-    const warming = setTimeout(() => client.warm(), warmAfterMs);
+    const warming = setTimeout(() => {
+      client.warm();
+      void warmTables();
+    }, warmAfterMs);
     const housekeeping = startHousekeeping(shelf, () => book.notebook, keeper.hasOtherTabs);
 
     return {

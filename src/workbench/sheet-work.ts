@@ -166,9 +166,13 @@ export function startSheetWork({ book, pictures, client, readings }: Tools): She
       const kept = find(sheetId, side)?.kept;
       const id = look === 'corners' ? (kept?.taken?.pictureId ?? kept?.pictureId) : kept?.pictureId;
       const picture = await pictureOf(id);
-      if (picture === null) return { corners: null, blocks: [] };
+      if (picture === null) return { corners: null, blocks: [], ratio: 1 };
       const bytes = picture.bytes.slice(0);
-      return client.look(newId('look'), bytes, look).catch(() => ({ corners: null, blocks: [] }));
+      return client.look(newId('look'), bytes, look).catch(() => ({
+        corners: null,
+        blocks: [],
+        ratio: picture.width / picture.height,
+      }));
     },
   };
 

@@ -10,6 +10,8 @@ export interface ReadRequest {
   readonly options: ReadOptions;
   /** False where only the reading is wanted. */
   readonly withPicture: boolean;
+  /** True for a picture that has just come in: whether its sheet lies on a table is then among the notes. */
+  readonly isNew?: boolean;
   /** What is done to the picture before it is read; the picture that comes back has it done. */
   readonly prepare?: Preparation;
   /** Where colours are wanted, on the picture that is read. */
@@ -28,6 +30,8 @@ export interface Looked {
   /** Null where no sheet stands out. */
   readonly corners: Corners | null;
   readonly blocks: readonly Frame[];
+  /** Width over height of the picture. */
+  readonly ratio: number;
 }
 
 export type ReadAnswer = ReadProgress | ReadDone | ReadFailed | Looked;

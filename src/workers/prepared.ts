@@ -1,7 +1,7 @@
 import type { Corners, Light, LightMark, PixelImage, SizeMm } from '../sheet/model.ts';
+import { straighten } from '../sheet/straighten.ts';
 import { UnreadableImage } from '../sheet/unreadable.ts';
 import { lightFromMark, underKnownLight } from './light-mark.ts';
-import { straightened } from './straightened.ts';
 
 /** What is to be done to a photograph before it is read. Everything in fractions of it. */
 export interface Preparation {
@@ -23,15 +23,20 @@ export interface Prepared {
  */
 export function prepared(image: PixelImage, { corners, light: mark, sizeMm }: Preparation): Prepared {
   const known = mark === undefined ? null : lightFromMark(image, mark);
-  const flat = corners === undefined ? image : straightened(image, corners, sizeMm);
-  if (flat === null) {
-    throw new UnreadableImage(
-      'These corners make no sheet: put each handle on its own corner of it, and straighten again.',
-    );
-  }
+  const flat = corners === undefined ? image : flattened(image, corners, sizeMm);
   return {
     image: known === null ? flat : underKnownLight(flat, known.fit),
     mmPerPixel: Math.max(sizeMm.width, sizeMm.height) / Math.max(flat.width, flat.height),
     light: known?.light ?? null,
   };
+}
+
+function flattened(image: PixelImage, corners: Corners, sizeMm: SizeMm): PixelImage {
+  try {
+    return straighten(image, corners, { sizeMm }).image;
+  } catch (error) {
+    const says =
+      'These corners make no sheet: put each handle on its own corner of it, and straighten again.';
+    throw new UnreadableImage(says, { cause: error });
+  }
 }

@@ -3,7 +3,7 @@ import { readWithPlaces } from '../sheet/read-side.ts';
 import { UnreadableImage } from '../sheet/unreadable.ts';
 import { type Decoded, decodePicture } from './decode.ts';
 import { encodedPicture } from './encode.ts';
-import { lookedAt } from './looked.ts';
+import { lookedAt, showsTable } from './looked.ts';
 import type { ReadAnswer, ReadRequest } from './messages.ts';
 import { pictureLimits } from './picture-limits.ts';
 import { prepared } from './prepared.ts';
@@ -32,7 +32,8 @@ async function answer(request: ReadRequest): Promise<void> {
       page.postMessage({ id, kind: 'looked', ...lookedAt(decoded.image, look) });
       return;
     }
-    const { fullWidth, fullHeight, notes } = decoded;
+    const { fullWidth, fullHeight } = decoded;
+    const notes = request.isNew && showsTable(decoded.image) ? [...decoded.notes, tableNote] : decoded.notes;
     tell('reading', 0.4);
     const made = request.prepare === undefined ? null : prepared(decoded.image, request.prepare);
     const image = made?.image ?? decoded.image;
@@ -75,6 +76,9 @@ async function answer(request: ReadRequest): Promise<void> {
     page.postMessage({ id, kind: 'failed', says });
   }
 }
+
+const tableNote =
+  'the paper lies on something here, and that is read with it. Look closer at the paper to straighten and crop it.';
 
 /** The canvas that it was decoded to, or a fresh one where something was done to it since. */
 function canvasOf(decoded: Decoded, image: PixelImage): OffscreenCanvas {

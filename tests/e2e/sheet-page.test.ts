@@ -1,0 +1,211 @@
+import { readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import type { Page } from 'playwright';
+import { afterAll, describe, expect, inject, it } from 'vitest';
+import { labFromHex } from '../../src/colour/spaces.ts';
+import { onPhotograph, photographOf } from '../support/photographed.ts';
+import { dropFiles, emptyNotebook, type Reader, type ReaderOptions, shutBrowser } from '../support/reader.ts';
+
+const url = inject('pageUrl');
+const axeSource = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+afterAll(shutBrowser);
+
+describe('the page of a sheet', () => {
+  it('straightens a photograph, undoes its light by a card and takes both back', async () => {
+    const reader = await atSheet();
+    const { page } = reader;
+    expect(await light(page)).toContain('unknown');
+    await open(page, 'straighten');
+    await page.locator('qw-straighten .says', { hasText: /found against the table/ }).waitFor();
+    const handles = page.locator('qw-straighten [role=slider]');
+    for (const [i, { x, y }] of onPhotograph.corners.entries()) {
+      const says = (await handles.nth(i).getAttribute('aria-valuetext')) ?? '';
+      const [across = 0, down = 0] = [...says.matchAll(/([\d.]+) %/g)].map(([, n]) => Number(n) / 100);
+      expect(Math.hypot(across - x, down - y)).toBeLessThan(0.02);
+    }
+    await page.getByRole('button', { name: 'Straighten the sheet' }).click();
+    await page.locator('#straighten summary', { hasText: /straightened/ }).waitFor();
+    // What was the table is no ink any more.
+    await expectSquare(page);
+    const yellowed = await baseB(page);
+
+    await open(page, 'light');
+    await page.locator('qw-light').getByText('White card', { exact: true }).click();
+    await page.getByRole('button', { name: 'Lay a frame in the middle' }).click();
+    await frameOnCard(page);
+    await page.getByRole('button', { name: 'Correct the light' }).click();
+    await page.locator('qw-light img[alt$="under corrected light"]').waitFor();
+    expect(await light(page)).toContain('Light corrected by the white card');
+    expect(await baseB(page)).toBeLessThan(yellowed - 5);
+
+    await page.reload();
+    await page.locator('qw-sheet-tools').waitFor();
+    expect(await light(page)).toContain('Light corrected by the white card');
+    await open(page, 'light');
+    await page.getByRole('button', { name: 'Undo the correction' }).click();
+    await page.locator('figcaption .light', { hasText: /unknown/ }).waitFor();
+    expect(await baseB(page)).toBeCloseTo(yellowed, -1);
+    await undo(page);
+    await page.locator('figcaption .light', { hasText: /corrected by the white card/ }).waitFor();
+    expect(reader.errors).toEqual([]);
+    await reader.close();
+  });
+
+  it('keeps what the hand corrected, through another reading and a reload', async () => {
+    const reader = await atSheet();
+    const { page } = reader;
+    await open(page, 'inks');
+    const inks = page.locator('qw-inks-by-hand li b');
+    const count = await inks.count();
+    await page.getByRole('button', { name: /^Correct B, / }).click();
+    await page.getByLabel('Name', { exact: true }).last().fill('quince');
+    await page.keyboard.press('Tab');
+    await page.locator('qw-sheet-leaf .inks', { hasText: 'quince' }).waitFor();
+    await page.getByRole('button', { name: /^Correct A, / }).isVisible();
+    await page.getByRole('button', { name: /^Correct C, / }).click();
+    await page.getByRole('button', { name: 'Set aside' }).last().click();
+    await page.getByRole('heading', { name: 'Set aside' }).waitFor();
+    expect(await inks.count()).toBe(count - 1);
+
+    await open(page, 'light');
+    await page.locator('qw-light').getByText('White card', { exact: true }).click();
+    await page.getByRole('button', { name: 'Lay a frame in the middle' }).click();
+    await frameOnCard(page);
+    await page.getByRole('button', { name: 'Correct the light' }).click();
+    await page.locator('figcaption .light', { hasText: /corrected by the white card/ }).waitFor();
+    await page.locator('qw-sheet-leaf .inks', { hasText: 'quince' }).waitFor();
+
+    await saved(page);
+    await page.reload();
+    await page.locator('qw-sheet-leaf .inks', { hasText: 'quince' }).waitFor();
+    await open(page, 'inks');
+    await page.getByRole('button', { name: /^Take it back/ }).click();
+    await page.getByRole('heading', { name: 'Set aside' }).waitFor({ state: 'detached' });
+    expect(reader.errors).toEqual([]);
+    await reader.close();
+  });
+
+  it('cuts a part, which lies in the drawer, is held as a candidate and is there after a reload', async () => {
+    const reader = await atSheet();
+    const { page } = reader;
+    await open(page, 'parts');
+    await page.locator('qw-part').getByRole('button', { name: 'Lay a frame in the middle' }).click();
+    await page.getByLabel('What to call it').first().fill('One block');
+    await page.getByRole('button', { name: 'Keep this part' }).click();
+    await page.locator('qw-sheet-tools .parts li', { hasText: 'One block' }).waitFor();
+
+    await page.locator('qw-leaves a').first().click();
+    await page.locator('qw-study').waitFor();
+    await page.getByRole('button', { name: /^One block/ }).click();
+    await page.getByRole('button', { name: 'Hold it against the anchor: One block' }).click();
+    await page.locator('qw-candidates .tab', { hasText: 'One block' }).waitFor();
+    await saved(page);
+    await page.reload();
+    await page.locator('qw-candidates .tab', { hasText: 'One block' }).waitFor();
+    await page.locator('qw-mounted.candidate img').waitFor();
+    expect(reader.errors).toEqual([]);
+    await reader.close();
+  });
+
+  it('keeps a weight with its grade, a count and tags, each as one step of undo', async () => {
+    const reader = await atSheet();
+    const { page } = reader;
+    await open(page, 'details');
+    await page.locator('qw-sheet-form').getByLabel('Weight').selectOption('pounds');
+    await page.getByRole('spinbutton', { name: 'Pounds' }).fill('80');
+    await page.keyboard.press('Tab');
+    await page.locator('figcaption', { hasText: '216 g/m² (80 lb cover)' }).waitFor();
+    await page.locator('qw-sheet-form').getByLabel('How many there are').fill('3');
+    await page.keyboard.press('Tab');
+    await page.locator('qw-sheet-form').getByLabel('floral').check();
+    await undo(page);
+    await expect.poll(() => page.locator('qw-sheet-form').getByLabel('floral').isChecked()).toBe(false);
+    await saved(page);
+    await page.reload();
+    await page.locator('figcaption', { hasText: '216 g/m² (80 lb cover)' }).waitFor();
+    await open(page, 'details');
+    expect(await page.locator('qw-sheet-form').getByLabel('How many there are').inputValue()).toBe('3');
+    await reader.close();
+  });
+
+  it.each(['light', 'dark'] as const)(
+    'has nothing for axe to find with every tool open, %s',
+    async (theme) => {
+      const reader = await atSheet({ theme });
+      const { page } = reader;
+      for (const id of ['straighten', 'light', 'inks', 'parts', 'plain', 'details']) await open(page, id);
+      await page.waitForTimeout(400);
+      await page.evaluate(axeSource);
+      const found = await page.evaluate(async () => {
+        const { axe } = globalThis as unknown as {
+          axe: { run(): Promise<{ violations: { id: string; nodes: { target: unknown[] }[] }[] }> };
+        };
+        const { violations } = await axe.run();
+        return violations.flatMap(({ id, nodes }) =>
+          nodes.map(({ target }) => `${id}: ${target.flat().join(' → ')}`),
+        );
+      });
+      expect(found).toEqual([]);
+      await reader.close();
+    },
+  );
+});
+
+/** An empty notebook onto which two photographs were dropped, open at the page of the first sheet. */
+async function atSheet(options: ReaderOptions = {}): Promise<Reader> {
+  const reader = await emptyNotebook(url, options);
+  const { page } = reader;
+  await dropFiles(page, [
+    await photographOf('blossom-bough', 'bough.jpg'),
+    await photographOf('press-ledger', 'ledger.jpg'),
+  ]);
+  await page.locator('qw-verdict h3').waitFor();
+  await page.getByRole('button', { name: 'Look closer at Bough' }).click();
+  await page.locator('qw-sheet-tools').waitFor();
+  return reader;
+}
+
+async function open(page: Page, id: string): Promise<void> {
+  await page.locator(`qw-sheet-tools details#${id} > summary`).click();
+}
+
+async function undo(page: Page): Promise<void> {
+  await page.locator('qw-upkeep').getByRole('button', { name: 'Undo' }).click();
+}
+
+async function saved(page: Page): Promise<void> {
+  await page.waitForTimeout(700);
+  await page.locator('.margin', { hasText: 'saved' }).first().waitFor();
+}
+
+async function light(page: Page): Promise<string> {
+  return (await page.locator('qw-mounted figcaption .light').first().textContent()) ?? '';
+}
+
+/** CIELAB b* of the base as it is shown: how yellow it reads. */
+async function baseB(page: Page): Promise<number> {
+  const style = await page.locator('qw-sheet-leaf .inks li i').first().getAttribute('style');
+  return labFromHex(/#[0-9a-f]{6}/i.exec(style ?? '')?.[0] ?? '#000000').b;
+}
+
+async function expectSquare(page: Page): Promise<void> {
+  const image = page.locator('qw-mounted img').first();
+  await expect
+    .poll(() => image.evaluate((one: HTMLImageElement) => one.naturalWidth / one.naturalHeight))
+    .toBeCloseTo(1, 1);
+}
+
+/** Moves the frame onto the card with the arrow keys, as one does without a mouse. */
+async function frameOnCard(page: Page): Promise<void> {
+  const { card } = onPhotograph;
+  const frame = page.locator('qw-light qw-framing').getByRole('slider', { name: /^Place of/ });
+  const corner = page.locator('qw-light qw-framing').getByRole('slider').nth(3);
+  await corner.focus();
+  const box = async () => frame.evaluate((one: HTMLElement) => one.style.cssText);
+  const number = async (key: string) => Number(new RegExp(`${key}: ([\\d.]+)%`).exec(await box())?.[1]) / 100;
+  while ((await number('width')) > card.width * 0.7) await page.keyboard.press('ArrowLeft');
+  while ((await number('height')) > card.height * 0.7) await page.keyboard.press('ArrowUp');
+  await frame.focus();
+  while ((await number('left')) < card.x + card.width * 0.12) await page.keyboard.press('ArrowRight');
+  while ((await number('top')) > card.y + card.height * 0.15) await page.keyboard.press('ArrowUp');
+}
