@@ -7,6 +7,8 @@ import { numbers } from './numbers.ts';
 import type { Planes } from './planes.ts';
 import { residualModes } from './residue.ts';
 import { apart, mergeNear, offMixture } from './settle.ts';
+import { softnessOf } from './softness.ts';
+import { unblurred } from './unblur.ts';
 import { eachWindowRow } from './windows.ts';
 
 /** The colours a sheet is printed in, and where each lies. */
@@ -35,7 +37,28 @@ export function findInks(planes: Planes, flat: Flatness): Found {
     explained = explain(planes, colours, near);
     whole = true;
   }
+  const sharp = sharpened(planes, colours, explained);
+  if (sharp) {
+    colours = sharp;
+    explained = explain(planes, colours, near);
+  }
   return { colours, ...explained };
+}
+
+/** The colours with those of thin inks as they are without blur; null where none changes. */
+function sharpened(planes: Planes, colours: readonly Mode[], { labels, amounts }: Explained): Mode[] | null {
+  const softness = softnessOf(planes, colours, labels);
+  if (softness.colour < numbers.softFrom) return null;
+  const { area, inside } = countLabels(labels, planes.width, planes.height, colours.length);
+  const out = colours.slice();
+  let changed = false;
+  for (let k = 0; k < colours.length; k++) {
+    if (inside[k]! > numbers.solidInside * area[k]! || amounts[k]! > 0.3 * planes.count) continue;
+    const next = unblurred(planes, out, labels, k, softness);
+    if (apart(next, colours[k]!) > 0.004) changed = true;
+    out[k] = next;
+  }
+  return changed ? out : null;
 }
 
 function newModes(planes: Planes, colours: readonly Mode[], explained: Explained): Mode[] {

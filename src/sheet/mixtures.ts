@@ -67,10 +67,14 @@ export class Edge {
 
   /** Share of the second ink in a colour on the edge, by linear light, 0–1. */
   share(l: number, a: number, b: number): number {
+    return Math.min(1, Math.max(0, this.position(l, a, b)));
+  }
+
+  /** The same, running on below 0 and above 1 where the colour lies beyond the inks. */
+  position(l: number, a: number, b: number): number {
     const [x, y, z] = linearOf({ l, a, b });
     const { from, along } = this;
-    const t = ((x - from[0]) * along[0] + (y - from[1]) * along[1] + (z - from[2]) * along[2]) / this.length2;
-    return Math.min(1, Math.max(0, t));
+    return ((x - from[0]) * along[0] + (y - from[1]) * along[1] + (z - from[2]) * along[2]) / this.length2;
   }
 }
 

@@ -37,6 +37,10 @@ export const numbers = {
   leastUnevenness: 0.012,
   /** Where colour drifts by more than this part of the light's range, the print shades, not the light. */
   mostDrift: 0.4,
+  /** Edges softer than this (standard deviation of colour, in pixels) pale thin lines and small dots … */
+  softFrom: 0.42,
+  /** … of inks that have less than this part of their area inside. */
+  solidInside: 0.75,
   /** Least share of an ink. */
   leastShare: 0.003,
   /** An ink under this share is an accent … */
