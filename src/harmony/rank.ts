@@ -2,6 +2,7 @@ import type { Side } from '../sheet/model.ts';
 import { compare } from './compare.ts';
 import type { CompareOptions, Comparison, Ranked, Standing } from './model.ts';
 import { type Score, scorerOf } from './score.ts';
+import { linesOfAll } from './score-lines.ts';
 import { takeSide } from './take-side.ts';
 import { verdictOrder } from './verdict.ts';
 
@@ -22,10 +23,10 @@ export function rank(
   const anchor = takeSide(anchorSide, 'anchor');
   const distance = options.distance ?? 'apart';
   const score = scorerOf(anchor, distance, options.strip ?? false);
-  const places = candidateSides.map((side, index) => {
-    const found = score(wholeSide(side));
-    return new Place(index, anchor, side, found, options);
-  });
+  const lines = linesOfAll(candidateSides.every(isWhole) ? candidateSides : candidateSides.map(wholeSide));
+  const places = candidateSides.map(
+    (side, index) => new Place(index, anchor, side, score(lines[index]!), options),
+  );
   places.sort(byStanding);
   for (const place of (places as unknown as Ranked[]).slice(0, readyPlaces)) void place.reasons;
   return places as unknown as Ranked[];
@@ -44,14 +45,15 @@ export function byStanding(one: Placed, other: Placed): number {
 
 type Placed = Pick<Ranked, 'index' | 'verdict' | 'standing'>;
 
-/** A side read by the engine is whole already; one written by hand may not be. */
-function wholeSide(side: Side): Side {
-  const whole = side.inks && side.base.oklch && side.base.share !== undefined && side.inks.every(isWhole);
-  return whole ? side : takeSide(side, 'candidate');
+/** A side read by the engine is whole; one written by hand may not be. */
+function isWhole({ base, inks }: Side): boolean {
+  if (!inks || base.oklch === undefined || base.share === undefined) return false;
+  for (const ink of inks) if (ink.oklch === undefined || ink.share === undefined) return false;
+  return true;
 }
 
-function isWhole(ink: Side['base'] | Side['inks'][number]): boolean {
-  return ink.oklch !== undefined && ink.share !== undefined;
+function wholeSide(side: Side): Side {
+  return isWhole(side) ? side : takeSide(side, 'candidate');
 }
 
 /** One place of a ranking. What it is asked for it works out, once. */

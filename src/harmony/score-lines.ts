@@ -53,6 +53,29 @@ export function emptyLines(): Lines {
   };
 }
 
+/**
+ * The lines of many sides, measured once for as long as the list of them lives: a drawer is ranked again and again.
+ * All stand in one stretch of numbers.
+ */
+export function linesOfAll(sides: readonly Side[]): readonly Lines[] {
+  const known = kept.get(sides);
+  if (known?.sides.length === sides.length && sides.every((side, i) => side === known.sides[i]))
+    return known.lines;
+  const inks = sides.reduce((sum, side) => sum + side.inks.length + 1, 0);
+  const data = new Float64Array(inks * at.width);
+  let start = 0;
+  const lines = sides.map((side) => {
+    const end = start + (side.inks.length + 1) * at.width;
+    const own = linesOf(side, { ...emptyLines(), data: data.subarray(start, end) });
+    start = end;
+    return own;
+  });
+  kept.set(sides, { sides: [...sides], lines });
+  return lines;
+}
+
+const kept = new WeakMap<readonly Side[], { sides: readonly Side[]; lines: readonly Lines[] }>();
+
 /** Measures a side into lines. The side must be whole: every ink with its OKLCH colour and its share. */
 export function linesOf(side: Side, into: Lines): Lines {
   const inks = side.inks;

@@ -35,10 +35,9 @@ export interface Score {
  * asking of each pair of inks no more than can matter. A test holds it to `compare`, bit for bit.
  * The score it returns is written over at the next call. Sides must be whole: see `linesOf`.
  */
-export function scorerOf(anchor: Side, distance: Distance, strip: boolean): (candidate: Side) => Score {
-  const scratch = emptyLines();
+export function scorerOf(anchor: Side, distance: Distance, strip: boolean): (candidate: Lines) => Score {
   const table = new Table(linesOf(anchor, emptyLines()), strip ? 'apart' : distance, strip);
-  return (candidate) => table.score(linesOf(candidate, scratch));
+  return (candidate) => table.score(candidate);
 }
 
 /** The links of a pair, row by anchor ink, column by candidate ink; and what is made of them. */

@@ -26,7 +26,9 @@ export async function bench(print: (line: string) => void): Promise<void> {
   const small = sheets.slice(0, 400);
   rank(anchor, small);
   linksByCulori(anchor, small);
-  const ours = timed(() => rank(anchor, sheets.map(fresh)));
+  const unseen = sheets.map(fresh);
+  const ours = timed(() => rank(anchor, unseen));
+  rank(anchor, sheets);
   const again = timed(() => rank(anchor, sheets));
   const bare = timed(() => differencesByCulori(anchor, sheets));
   const theirs = timed(() => linksByCulori(anchor, sheets));

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { compare } from '../../../src/harmony/compare.ts';
 import { byStanding, rank, readyPlaces } from '../../../src/harmony/rank.ts';
 import { scorerOf } from '../../../src/harmony/score.ts';
+import { emptyLines, linesOf, linesOfAll } from '../../../src/harmony/score-lines.ts';
 import { takeSide } from '../../../src/harmony/take-side.ts';
 import { verdictOrder } from '../../../src/harmony/verdict.ts';
 import { chanceOf, chancePair } from '../../support/chance.ts';
@@ -20,7 +21,7 @@ describe('a ranking', () => {
       const distance = chance() < 0.4 ? 'touching' : 'apart';
       const strip = chance() < 0.2;
       const { verdict, standing } = compare(anchor, candidate, { distance, strip, withoutRemedies: true });
-      const score = scorerOf(takeSide(anchor, 'anchor'), distance, strip)(candidate);
+      const score = scorerOf(takeSide(anchor, 'anchor'), distance, strip)(linesOf(candidate, emptyLines()));
       expect({ ...score, verdict: verdictOrder[score.verdict] }).toEqual({ verdict, ...standing });
     }
   });
@@ -86,6 +87,15 @@ describe('a ranking', () => {
     expect(place!.reasons).toBe(place!.reasons);
     expect(place!.remedies.length).toBeGreaterThan(1);
     expect(rank(bunting, [candidates[6]!], { withoutRemedies: true })[0]!.remedies).toEqual([]);
+  });
+
+  it('measures a list of sides once, and again where one of them has been changed for another', () => {
+    const list = [...candidates];
+    const first = linesOfAll(list);
+    expect(linesOfAll(list)).toBe(first);
+    list[0] = candidates[6]!;
+    expect(linesOfAll(list)).not.toBe(first);
+    expect(rank(bunting, list).findIndex(({ index }) => index === 0)).toBeGreaterThan(0);
   });
 
   it('takes candidates written by hand', () => {
