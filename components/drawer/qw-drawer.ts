@@ -15,6 +15,7 @@ export type TakeAs = 'anchor' | 'candidate' | 'piece' | 'look';
 /**
  * The drawer: a rail of miniature papers, and the open drawer that slides over the page. Papers can be dragged
  * from both; Escape shuts it.
+ * @slot new - further ways to put something in, in the open drawer
  * @fires qw-drawer - `{ open }`, it wants to be opened or shut
  * @fires qw-take - `{ key, as }`, a paper is taken out
  * @fires qw-add-pictures - `{ as }`, pictures are to be chosen from the device
@@ -94,6 +95,7 @@ export class QwDrawer extends QwElement {
           Add pictures of papers
         </button>
       </div>
+      <slot name="new"></slot>
       ${this.papers.length === 0 ? html`<p class="empty">Nothing here yet: photograph a paper, and drop the picture on the page.</p>` : nothing}
       ${this.papers.length && !found.length ? html`<p class="empty">No paper of that name.</p>` : nothing}
       <ul class="grid">

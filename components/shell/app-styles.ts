@@ -94,6 +94,21 @@ export const appStyles = css`
     inset: 0 auto 0 0;
     animation-name: from-left;
   }
+  .new {
+    margin: 4px 0 14px;
+    border-bottom: 1px solid var(--qw-rule);
+  }
+  .new summary {
+    cursor: pointer;
+    list-style: none;
+  }
+  .new summary::-webkit-details-marker {
+    display: none;
+  }
+  .new qw-open-plain {
+    display: block;
+    padding: 6px 0 18px;
+  }
   qw-messages {
     position: fixed;
     bottom: 16px;

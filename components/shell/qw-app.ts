@@ -128,7 +128,12 @@ export class QwApp extends QwElement implements AppHost {
         ?open=${this.opened === 'drawer'}
         ?on-study=${leaf?.kind === 'study'}
         ?on-kit=${leaf?.kind === 'kit'}
-      ></qw-drawer>
+      >
+        <details slot="new" class="new" @toggle=${() => import('./qw-open-plain.ts')}>
+          <summary class="word"><span>Add a plain: cardstock, ink, thread…</span></summary>
+          <qw-open-plain></qw-open-plain>
+        </details>
+      </qw-drawer>
       <qw-messages .messages=${book.messages} .readings=${book.readings}></qw-messages>
       ${this.zone.over ? html`<div class="zone" aria-hidden="true"><p>Let go: the pictures are read here, and stay on this device.</p></div>` : nothing}
     </div>`;
