@@ -23,7 +23,7 @@ export function rank(
   const anchor = takeSide(anchorSide, 'anchor');
   const distance = options.distance ?? 'apart';
   const score = scorerOf(anchor, distance, options.strip ?? false);
-  const lines = linesOfAll(candidateSides.every(isWhole) ? candidateSides : candidateSides.map(wholeSide));
+  const lines = linesOfAll(candidateSides);
   const places = candidateSides.map(
     (side, index) => new Place(index, anchor, side, score(lines[index]!), options),
   );
@@ -44,17 +44,6 @@ export function byStanding(one: Placed, other: Placed): number {
 }
 
 type Placed = Pick<Ranked, 'index' | 'verdict' | 'standing'>;
-
-/** A side read by the engine is whole; one written by hand may not be. */
-function isWhole({ base, inks }: Side): boolean {
-  if (!inks || base.oklch === undefined || base.share === undefined) return false;
-  for (const ink of inks) if (ink.oklch === undefined || ink.share === undefined) return false;
-  return true;
-}
-
-function wholeSide(side: Side): Side {
-  return isWhole(side) ? side : takeSide(side, 'candidate');
-}
 
 /** One place of a ranking. What it is asked for it works out, once. */
 class Place {

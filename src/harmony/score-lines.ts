@@ -1,6 +1,7 @@
 import type { Side } from '../sheet/model.ts';
 import { missSizeOf, presenceOf, seenOf, sizeOf, strongOf, tintOf } from './meeting.ts';
 import { measureInto, neutralKinds } from './quick-colour.ts';
+import { takeSide } from './take-side.ts';
 import { inkLimits } from './thresholds.ts';
 
 /** One line of numbers an ink: its colour as in `quick-colour.ts`, then what its share and chroma give. */
@@ -61,10 +62,11 @@ export function linesOfAll(sides: readonly Side[]): readonly Lines[] {
   const known = kept.get(sides);
   if (known?.sides.length === sides.length && sides.every((side, i) => side === known.sides[i]))
     return known.lines;
-  const inks = sides.reduce((sum, side) => sum + side.inks.length + 1, 0);
+  const whole = sides.map(wholeSide);
+  const inks = whole.reduce((sum, side) => sum + side.inks.length + 1, 0);
   const data = new Float64Array(inks * at.width);
   let start = 0;
-  const lines = sides.map((side) => {
+  const lines = whole.map((side) => {
     const end = start + (side.inks.length + 1) * at.width;
     const own = linesOf(side, { ...emptyLines(), data: data.subarray(start, end) });
     start = end;
@@ -75,6 +77,17 @@ export function linesOfAll(sides: readonly Side[]): readonly Lines[] {
 }
 
 const kept = new WeakMap<readonly Side[], { sides: readonly Side[]; lines: readonly Lines[] }>();
+
+/** A side read by the engine is whole; one written by hand may not be. */
+function isWhole({ base, inks }: Side): boolean {
+  if (!inks || base.oklch === undefined || base.share === undefined) return false;
+  for (const ink of inks) if (ink.oklch === undefined || ink.share === undefined) return false;
+  return true;
+}
+
+function wholeSide(side: Side): Side {
+  return isWhole(side) ? side : takeSide(side, 'candidate');
+}
 
 /** Measures a side into lines. The side must be whole: every ink with its OKLCH colour and its share. */
 export function linesOf(side: Side, into: Lines): Lines {
