@@ -18,6 +18,7 @@ export type TakeAs = 'anchor' | 'candidate' | 'piece' | 'look';
  * @slot new - further ways to put something in, in the open drawer
  * @fires qw-drawer - `{ open }`, it wants to be opened or shut
  * @fires qw-take - `{ key, as }`, a paper is taken out
+ * @fires qw-look-further - `{ way: 'drawer' }`, the drawer is to be held against the study's anchor
  * @fires qw-add-pictures - `{ as }`, pictures are to be chosen from the device
  */
 @customElement('qw-drawer')
@@ -94,6 +95,11 @@ export class QwDrawer extends QwElement {
         <button type="button" class="slip" @click=${() => emit(this, 'qw-add-pictures', { as: this.wanted })}>
           Add pictures of papers
         </button>
+        ${
+          this.onStudy && this.papers.length > 1
+            ? html`<button type="button" class="word" @click=${() => emit(this, 'qw-look-further', { way: 'drawer' })}><span>Best first against the anchor</span></button>`
+            : nothing
+        }
       </div>
       <slot name="new"></slot>
       ${this.papers.length === 0 ? html`<p class="empty">Nothing here yet: photograph a paper, and drop the picture on the page.</p>` : nothing}

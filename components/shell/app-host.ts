@@ -12,6 +12,8 @@ export interface AppHost extends LitElement {
   readonly route: Route;
   readonly opened: Opened;
   readonly supposing: Supposing;
+  /** Ways to look further that are open under the study. */
+  further: readonly string[];
   /** What a study or a kit has asked a paper for; the drawer shows it. */
   wanted: 'anchor' | 'candidate' | 'piece' | null;
   /** Other notebooks that are kept in this browser, as they were when last asked for. */

@@ -17,13 +17,16 @@ export interface LeafScene {
   readonly leaf: Leaf | null;
   readonly place: Place;
   readonly supposing: Supposing;
+  /** Ways to look further that are open. */
+  readonly further: readonly string[];
 }
 
 /**
  * The open leaf, by its kind. A new leaf gets new elements, so that nothing half-written moves to another leaf.
  * Sources, boards and sheets are fetched when they are first opened.
  */
-export function leafTemplate({ session, shelf, leaf, place, supposing }: LeafScene): TemplateResult {
+export function leafTemplate(scene: LeafScene): TemplateResult {
+  const { session, leaf, place } = scene;
   if (place.at === 'sources') void import('./qw-open-sources.ts');
   if (place.at === 'differences') void import('./qw-open-differences.ts');
   if (leaf?.kind === 'exercise') void import('./qw-open-exercise.ts');
@@ -34,14 +37,14 @@ export function leafTemplate({ session, shelf, leaf, place, supposing }: LeafSce
   if (place.at === 'differences')
     return html`<qw-open-differences .session=${session} .notebook=${session.state.notebook}></qw-open-differences>`;
   if (!leaf) return html`<qw-empty></qw-empty>`;
-  return html`${keyed(leaf.id, ofKind(leaf, session, shelf, supposing))}`;
+  return html`${keyed(leaf.id, ofKind(leaf, scene))}`;
 }
 
-function ofKind(leaf: Leaf, session: Session, shelf: PlacesShelf, supposing: Supposing): TemplateResult {
+function ofKind(leaf: Leaf, { session, shelf, supposing, further }: LeafScene): TemplateResult {
   const margin = marginOf(leaf, session);
   switch (leaf.kind) {
     case 'study':
-      return studyTemplate(leaf, margin, session, shelf, supposing);
+      return studyTemplate(leaf, margin, { session, shelf, supposing, further });
     case 'board':
       return html`<qw-open-board .leaf=${leaf} .margin=${margin} .session=${session} .notebook=${session.state.notebook} .pictures=${session.state.pictures}></qw-open-board>`;
     case 'sheet':

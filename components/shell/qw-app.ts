@@ -35,6 +35,7 @@ export class QwApp extends QwElement implements AppHost {
   /** What a study has asked a paper for; the drawer shows it. */
   @state() wanted: AppHost['wanted'] = null;
   @state() kept: AppHost['kept'] = [];
+  @state() further: readonly string[] = [];
   session: Session | null = null;
   private shelf: PlacesShelf | null = null;
   readonly route: Route = new Route(this, () => this.turn());
@@ -118,7 +119,7 @@ export class QwApp extends QwElement implements AppHost {
             : nothing
         }
         <div class="leaf ${leaf?.kind ?? this.route.place.at}">
-          ${leafTemplate({ session, shelf, leaf, place: this.route.place, supposing: this.supposing })}
+          ${leafTemplate({ session, shelf, leaf, place: this.route.place, supposing: this.supposing, further: this.further })}
         </div>
         </div>
       </main>
@@ -162,6 +163,7 @@ export class QwApp extends QwElement implements AppHost {
     if (place.at === 'leaf' && session.leaf(place.id)) session.turnTo(place.id);
     else if (place.at === 'leaf') this.route.go(session.state.leafId ?? '', true);
     if (this.opened === 'leaves') this.opened = null;
+    this.further = [];
     window.scrollTo(0, 0);
   }
 

@@ -10,14 +10,18 @@ import type { Supposing } from './supposing.ts';
 import { candidateViews, paperView } from './views.ts';
 import { whatIfView } from './what-if-view.ts';
 
+/** What a study is drawn from. */
+export interface StudyScene {
+  readonly session: Session;
+  readonly shelf: PlacesShelf;
+  readonly supposing: Supposing;
+  /** Ways to look further that are open. */
+  readonly further: readonly string[];
+}
+
 /** The open study, with what is only supposed of it drawn in its place. */
-export function studyTemplate(
-  leaf: StudyLeaf,
-  margin: readonly string[],
-  session: Session,
-  shelf: PlacesShelf,
-  supposing: Supposing,
-): TemplateResult {
+export function studyTemplate(leaf: StudyLeaf, margin: readonly string[], scene: StudyScene): TemplateResult {
+  const { session, shelf, supposing } = scene;
   const anchor = leaf.anchor ? paperView(session, shelf, leaf.anchor, 'anchor') : null;
   const candidates = anchor ? candidateViews(session, shelf, leaf) : [];
   const shown = candidates.find(({ index }) => index === leaf.shown) ?? candidates[0] ?? null;
@@ -38,8 +42,28 @@ export function studyTemplate(
         ? html`<qw-what-if slot="what-if" .view=${whatIfView(session, anchor, shown, supposing, supposed)} .inkOf=${supposing.inkOf}></qw-what-if>`
         : nothing
     }
-    ${shown ? html`<qw-further slot="further" .ways=${ways} .open=${isOpen ? ['what-if'] : []}></qw-further>` : nothing}
+    ${anchor ? furtherTemplate(leaf, anchor, shown, scene, isOpen) : nothing}
   </qw-study>`;
+}
+
+/** The ways to look further, one line each, and below them what is open. */
+function furtherTemplate(
+  leaf: StudyLeaf,
+  anchor: PaperView,
+  shown: CandidateView | null,
+  { session, further }: StudyScene,
+  supposes: boolean,
+): TemplateResult {
+  const { drawer } = session.state.notebook;
+  const open = (way: string) => further.includes(way);
+  return html`<div slot="further">
+    <qw-further .ways=${ways.filter(({ way }) => shown || way === 'drawer')} .open=${supposes ? ['what-if', ...further] : further}></qw-further>
+    ${
+      open('drawer')
+        ? html`<qw-open-find data-way="drawer" .session=${session} .leaf=${leaf} .drawer=${drawer} .anchor=${anchor} .candidate=${shown} .pictures=${session.state.pictures}></qw-open-find>`
+        : nothing
+    }
+  </div>`;
 }
 
 /** The papers as they would be. Where inks lie is not known of a paper that was changed only in thought. */
@@ -62,5 +86,10 @@ const ways: readonly FurtherWay[] = [
     way: 'what-if',
     label: 'What if?',
     about: 'cover, cut, recolour or lay on, on screen before the scissors',
+  },
+  {
+    way: 'drawer',
+    label: 'What else have I?',
+    about: 'the whole drawer held against the anchor, best first',
   },
 ];

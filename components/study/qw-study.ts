@@ -79,6 +79,7 @@ export class QwStudy extends QwElement {
       <div aria-live="polite" class="unseen">${shown && !quiet ? spoken(shown) : nothing}</div>
       ${shown && !quiet ? html`<slot name="what-if"></slot>` : nothing}
       ${shown ? (quiet ? this.question(shown) : this.answer(shown)) : this.invitation()}
+      ${shown ? nothing : html`<slot name="further"></slot>`}
       <div class="row words">
         <div class="margin" aria-hidden="true"><b>your words</b></div>
         <div class="text">

@@ -12,6 +12,8 @@ export interface DrawerFilter {
   readonly scales?: readonly PrintScale[];
   readonly motifs?: readonly Motif[];
   readonly finishes?: readonly Finish[];
+  /** Sheets (and parts of sheets) of which there are at least so many; plains always fit. */
+  readonly leastCount?: number;
 }
 
 /** All that can be held and fits the filter, in the drawer's order. */
@@ -26,6 +28,7 @@ export function filterHeld(drawer: Drawer, filter: DrawerFilter): readonly Held[
       allows(filter.scales, side.print.scale) &&
       allowsOne(filter.motifs, side.tags?.motifs) &&
       allowsOne(filter.finishes, side.tags?.finishes) &&
+      countOf(drawer, held) >= (filter.leastCount ?? 0) &&
       (wanted.length === 0 || hasWords(textOf(drawer, held, side), wanted))
     );
   });
@@ -33,6 +36,13 @@ export function filterHeld(drawer: Drawer, filter: DrawerFilter): readonly Held[
 
 function allows<T>(list: readonly T[] | undefined, value: T | null): boolean {
   return list === undefined || list.length === 0 || (value !== null && list.includes(value));
+}
+
+function countOf(drawer: Drawer, held: Held): number {
+  if (held.kind === 'plain') return Infinity;
+  const part = held.kind === 'part' ? drawer.parts.find(({ id }) => id === held.id) : undefined;
+  const sheetId = held.kind === 'part' ? part?.sheetId : held.id;
+  return drawer.sheets.find(({ id }) => id === sheetId)?.count ?? 0;
 }
 
 function allowsOne<T>(list: readonly T[] | undefined, values: readonly T[] | undefined): boolean {

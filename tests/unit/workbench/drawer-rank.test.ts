@@ -1,0 +1,73 @@
+import { describe, expect, it } from 'vitest';
+import { heldKey, sideOfHeld } from '../../../src/drawer/find.ts';
+import { compare } from '../../../src/harmony/compare.ts';
+import type { StudyLeaf } from '../../../src/notebook/model.ts';
+import { filterChoices, findPlaces } from '../../../src/workbench/drawer-rank.ts';
+import { bunting, dots, ledger, sampleNotebook } from '../notebook/sample-notebook.ts';
+
+const notebook = sampleNotebook();
+const { drawer } = notebook;
+const study = notebook.leaves.find((leaf): leaf is StudyLeaf => leaf.kind === 'study')!;
+const anchorSide = sideOfHeld(drawer, bunting)!;
+
+describe('the drawer held against an anchor', () => {
+  it('says for every place what the comparison of that pair says, and leaves the anchor out', () => {
+    const { places, all } = findPlaces(drawer, study, { by: 'anchor' }, {}, 24);
+    expect(all).toBe(places.length);
+    expect(places.map(({ held }) => heldKey(held))).not.toContain(heldKey(bunting));
+    for (const { held, verdict, says } of places) {
+      const alone = compare(anchorSide, sideOfHeld(drawer, held)!, { distance: study.distance });
+      expect([verdict, says]).toEqual([alone.verdict, alone.decision.summary]);
+    }
+  });
+
+  it('puts in words only as many as are shown, and counts them all', () => {
+    const { places, all } = findPlaces(drawer, study, { by: 'anchor' }, {}, 2);
+    expect(places).toHaveLength(2);
+    expect(all).toBeGreaterThan(2);
+  });
+
+  it('is filtered by what a paper is and by how many there are', () => {
+    const kinds = (filter: object) => [
+      ...new Set(findPlaces(drawer, study, { by: 'anchor' }, filter, 24).places.map(({ held }) => held.kind)),
+    ];
+    expect(kinds({ kinds: ['plain'] })).toEqual(['plain']);
+    // There is one of each sheet in the sample; a plain is not counted.
+    expect(kinds({ leastCount: 2 })).toEqual(['plain']);
+    expect(kinds({ leastCount: 1 })).toContain('sheet');
+  });
+
+  it('finds what repeats an ink, nearest first, with how much there is of it and how close it comes', () => {
+    const ink = sideOfHeld(drawer, ledger)!.inks[0]!;
+    const { places } = findPlaces(drawer, study, { by: 'ink', ink }, {}, 24);
+    expect(places.map(({ held }) => heldKey(held))).toEqual(
+      expect.arrayContaining([heldKey(ledger), heldKey(dots)]),
+    );
+    expect(places[0]!.says).toMatch(/28 % of it, repeats the ink \(ΔE₀₀ 0\.0\)\.$/);
+    expect(places[0]!.verdict).toBeNull();
+  });
+
+  it('finds what could stand between two papers, and how it holds with each', () => {
+    const { places } = findPlaces(drawer, study, { by: 'bridge', candidate: ledger }, {}, 24);
+    for (const { held, verdict, toCandidate, says } of places) {
+      expect([heldKey(bunting), heldKey(ledger)]).not.toContain(heldKey(held));
+      expect([verdict, toCandidate]).not.toContain('pulls-apart');
+      expect(says).not.toMatch(/\([A-Z]\)/);
+    }
+    expect(places.length).toBeGreaterThan(0);
+  });
+
+  it('has nothing to rank without an anchor', () => {
+    expect(findPlaces(drawer, { ...study, anchor: null }, { by: 'anchor' }, {}, 24)).toEqual({
+      places: [],
+      all: 0,
+    });
+  });
+
+  it('offers only what something in the drawer has', () => {
+    const { bases, mostCount } = filterChoices(drawer);
+    expect(bases).toEqual([...new Set(bases)].sort());
+    expect(bases).toContain('cream');
+    expect(mostCount).toBe(1);
+  });
+});
