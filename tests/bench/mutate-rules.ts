@@ -7,7 +7,7 @@ import { join } from 'node:path';
  * Changes one number or comparison of the rules at a time, in a copy of the project, and runs the tests of the room:
  * a change that no test catches is printed, and the run fails. Not part of `npm test`; takes minutes.
  *
- * Usage: node tests/bench/mutate-rules.mjs (bundled) or through `npx rolldown`; see DEVELOPERS.md.
+ * Call `run` with the root of the project; every `step`-th mutant only, where a sample will do.
  */
 export interface Mutant {
   readonly file: string;
@@ -18,7 +18,17 @@ export interface Mutant {
 }
 
 const targets = ['src/harmony/thresholds.ts', 'src/harmony/verdict.ts', 'src/harmony/meeting.ts'] as const;
-const tests = ['tests/unit/harmony', 'tests/reference/harmony-models.test.ts'];
+/** The quick tests of the room, those that pin the rules first. */
+const tests = [
+  'tests/unit/harmony/verdict.test.ts',
+  'tests/unit/harmony/links.test.ts',
+  'tests/unit/harmony/thresholds.test.ts',
+  'tests/unit/harmony/trade-cases.test.ts',
+  'tests/unit/harmony/kit-cases.test.ts',
+  'tests/unit/harmony/reasons.test.ts',
+  'tests/unit/harmony/meeting.test.ts',
+  'tests/reference/harmony-models.test.ts',
+];
 
 /** Every mutant of a file: each number moved up and down, each comparison loosened or turned. */
 export function mutantsOf(file: string, text: string): Mutant[] {
@@ -70,32 +80,43 @@ function copyOf(root: string): string {
   return copy;
 }
 
-function isCaught(copy: string): boolean {
+function isCaught(copy: string, without: string): boolean {
   try {
-    execFileSync('npx', ['vitest', 'run', '--project', 'node', '--bail', '1', ...tests], {
-      cwd: copy,
-      stdio: 'pipe',
-    });
+    execFileSync(
+      'npx',
+      ['vitest', 'run', '--project', 'node', '--bail', '1', ...tests.filter((test) => test !== without)],
+      {
+        cwd: copy,
+        stdio: 'pipe',
+      },
+    );
     return false;
   } catch {
     return true;
   }
 }
 
-/** Runs all mutants, or every `step`-th from `from` on, and prints the ones that no test caught. */
-export function run(root: string, print: (line: string) => void, step = 1, from = 0): number {
+/**
+ * Runs all mutants of `files` (default: all that hold rules), or every `step`-th from `from` on, and prints the ones that
+ * no test caught. `without` leaves one test file out, to see what the others catch. Comes back with how many survived.
+ */
+export function run(
+  root: string,
+  print: (line: string) => void,
+  { step = 1, from = 0, files = targets as readonly string[], without = '' } = {},
+): number {
   const copy = copyOf(root);
   let survived = 0;
   let count = 0;
   try {
-    if (isCaught(copy)) throw new Error('The tests fail before anything is changed.');
-    for (const file of targets) {
+    if (isCaught(copy, without)) throw new Error('The tests fail before anything is changed.');
+    for (const file of files) {
       const text = readFileSync(join(root, file), 'utf8');
       const mutants = mutantsOf(file, text).filter((_, i) => i % step === from);
       for (const mutant of mutants) {
         count++;
         writeFileSync(join(copy, file), mutant.text);
-        if (!isCaught(copy)) {
+        if (!isCaught(copy, without)) {
           survived++;
           print(`${file}:${mutant.line} survived: ${mutant.now}`);
         }

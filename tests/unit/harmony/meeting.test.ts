@@ -1,0 +1,169 @@
+import { describe, expect, it } from 'vitest';
+import {
+  type Meeting,
+  missSizeOf,
+  nearKinOf,
+  nearMissOf,
+  nearSameOf,
+  presenceOf,
+  samenessOf,
+  seenOf,
+  sizeOf,
+  stepsFromAnswerOf,
+  strongOf,
+  tieOf,
+  tintOf,
+  vividOf,
+} from '../../../src/harmony/meeting.ts';
+
+const full: Meeting = {
+  deltaE00: 30,
+  hueSteps: 25,
+  valueSteps: 0,
+  offSteps: 20,
+  chromatic: true,
+  whites: false,
+  size: 1,
+  missSize: 1,
+  seen: 1,
+  tint: 1,
+  strong: 1,
+};
+
+describe('what a tie weighs', () => {
+  it('is most for a repeat, then tone on tone, opposites, neighbours; nothing for the rest', () => {
+    const weights = (['repeat', 'tonal', 'opposite', 'neighbour'] as const).map((kind) =>
+      tieOf({ ...full, deltaE00: 0 }, kind, 5),
+    );
+    expect(weights).toEqual([0.9, 0.6000000000000001, 0.55, 0.5]);
+    expect(tieOf(full, 'unrelated', 5)).toBe(0);
+    expect(tieOf(full, 'near miss', 5)).toBe(0);
+  });
+
+  it('fades for a repeat from 2 ΔE₀₀ to three fifths at 5, and in proportion where edges touch', () => {
+    const at = (deltaE00: number, limit = 5) => tieOf({ ...full, deltaE00 }, 'repeat', limit);
+    expect(at(2)).toBeCloseTo(0.9, 12);
+    expect(at(3.5)).toBeCloseTo(0.72, 12);
+    expect(at(5)).toBeCloseTo(0.54, 12);
+    expect(at(1.2, 3)).toBeCloseTo(0.9, 12);
+    expect(at(3, 3)).toBeCloseTo(0.54, 12);
+  });
+
+  it('grows with size and falls with what is not seen', () => {
+    expect(tieOf({ ...full, size: 0 }, 'tonal', 5)).toBeCloseTo(0.4, 12);
+    expect(tieOf({ ...full, size: 0.5 }, 'neighbour', 5)).toBeCloseTo(0.425, 12);
+    expect(tieOf({ ...full, seen: 0.5 }, 'opposite', 5)).toBeCloseTo(0.275, 12);
+    expect(tieOf({ ...full, tint: 0.5 }, 'tonal', 5)).toBeCloseTo(0.3, 12);
+  });
+
+  it('keeps three fifths for a repeat whose hue hardly counts, and little for a neutral', () => {
+    expect(tieOf({ ...full, deltaE00: 0, tint: 0 }, 'repeat', 5)).toBeCloseTo(0.54, 12);
+    expect(tieOf({ ...full, deltaE00: 0, tint: 0.5 }, 'repeat', 5)).toBeCloseTo(0.72, 12);
+    expect(tieOf({ ...full, deltaE00: 0, chromatic: false }, 'repeat', 5)).toBeCloseTo(0.32, 12);
+    expect(tieOf({ ...full, deltaE00: 0, chromatic: false, size: 0, seen: 0.5 }, 'repeat', 5)).toBeCloseTo(
+      0.06,
+      12,
+    );
+  });
+});
+
+describe('how near a link comes to tying', () => {
+  it('is as one colour with a repeat 2 ΔE₀₀ and a hue 2 steps wider, and light and dark 0.3 values sooner', () => {
+    expect(nearSameOf({ ...full, deltaE00: 7 }, 5)).toBeCloseTo(0.54, 12);
+    expect(nearSameOf({ ...full, deltaE00: 7.01 }, 5)).toBe(0);
+    expect(nearSameOf({ ...full, hueSteps: 3.49 }, 5)).toBeCloseTo(0.6, 12);
+    expect(nearSameOf({ ...full, hueSteps: 3.5 }, 5)).toBe(0);
+    expect(nearSameOf({ ...full, hueSteps: 9, valueSteps: 1.7 }, 5)).toBeCloseTo(0.6, 12);
+    expect(nearSameOf({ ...full, hueSteps: 9, valueSteps: 1.69 }, 5)).toBe(0);
+    expect(nearSameOf({ ...full, hueSteps: 9.01, valueSteps: 3 }, 5)).toBe(0);
+  });
+
+  it('is as kin with neighbours and opposites 2 steps wider', () => {
+    expect(nearKinOf({ ...full, hueSteps: 5 }, 5)).toBeCloseTo(0.5, 12);
+    expect(nearKinOf({ ...full, hueSteps: 4.99 }, 5)).toBe(0);
+    expect(nearKinOf({ ...full, hueSteps: 19 }, 5)).toBeCloseTo(0.5, 12);
+    expect(nearKinOf({ ...full, hueSteps: 19.01 }, 5)).toBe(0);
+    expect(nearKinOf({ ...full, offSteps: 7 }, 5)).toBeCloseTo(0.55, 12);
+    expect(nearKinOf({ ...full, offSteps: 7.01 }, 5)).toBe(0);
+  });
+
+  it('is nothing where a hue does not count', () => {
+    for (const none of [{ chromatic: false }, { hueSteps: Number.NaN }]) {
+      expect(nearSameOf({ ...full, deltaE00: 1, ...none }, 5)).toBe(0);
+      expect(nearKinOf({ ...full, hueSteps: 10, ...none }, 5)).toBe(0);
+    }
+  });
+});
+
+describe('what a near miss weighs', () => {
+  const miss = { ...full, deltaE00: 12, hueSteps: 4 };
+
+  it('is 0.85 in the midst of its band, and grows from nothing at every border', () => {
+    const at = (more: Partial<Meeting>) => nearMissOf({ ...miss, ...more }, 5);
+    expect(at({})).toBeCloseTo(0.85, 12);
+    expect(at({ deltaE00: 5 })).toBe(0);
+    expect(at({ deltaE00: 6.5 })).toBeCloseTo(0.425, 12);
+    expect(at({ deltaE00: 8 })).toBeCloseTo(0.85, 12);
+    expect(at({ hueSteps: 1.5 })).toBe(0);
+    expect(at({ hueSteps: 1.75 })).toBeCloseTo(0.425, 12);
+    expect(at({ hueSteps: 2 })).toBeCloseTo(0.85, 12);
+    expect(at({ hueSteps: 7 })).toBe(0);
+    expect(at({ hueSteps: 6.75 })).toBeCloseTo(0.425, 12);
+    expect(at({ hueSteps: 6.5 })).toBeCloseTo(0.85, 12);
+    expect(at({ valueSteps: 2 })).toBe(0);
+    expect(at({ valueSteps: 1.9 })).toBeCloseTo(0.425, 12);
+    expect(at({ valueSteps: 1.8 })).toBeCloseTo(0.85, 12);
+  });
+
+  it('falls with weak chroma and with what is not seen, and to seven tenths with size', () => {
+    expect(nearMissOf({ ...miss, strong: 0.5 }, 5)).toBeCloseTo(0.425, 12);
+    expect(nearMissOf({ ...miss, seen: 0.5 }, 5)).toBeCloseTo(0.425, 12);
+    expect(nearMissOf({ ...miss, missSize: 0 }, 5)).toBeCloseTo(0.595, 12);
+  });
+
+  it('is a quarter at most for two whites', () => {
+    expect(nearMissOf({ ...miss, chromatic: false, missSize: 0.5, seen: 0.5 }, 5)).toBeCloseTo(0.0625, 12);
+  });
+});
+
+describe('what answers an ink', () => {
+  it('is the same colour, whole up to 2 ΔE₀₀ and gone at 6', () => {
+    const at = (deltaE00: number, more: Partial<Meeting> = {}) => samenessOf({ ...full, deltaE00, ...more });
+    expect([at(0), at(2), at(4), at(6), at(9)]).toEqual([1, 1, 0.5, 0, 0]);
+    expect(at(0, { tint: 0.5, seen: 0.5 })).toBe(0.25);
+    expect(at(0, { chromatic: false })).toBe(0);
+  });
+
+  it('is measured in hue steps outside the nearest band', () => {
+    const away = (more: Partial<Meeting>, kind: 'unrelated' | 'near miss' | 'tonal' = 'unrelated') =>
+      stepsFromAnswerOf({ ...full, ...more }, kind, 5);
+    expect(away({ hueSteps: 20 })).toBeCloseTo(3, 12);
+    expect(away({ hueSteps: 30, offSteps: 9 })).toBeCloseTo(4, 12);
+    expect(away({ hueSteps: 4, deltaE00: 20 }, 'near miss')).toBeCloseTo(2.5, 12);
+    expect(away({ hueSteps: 6, deltaE00: 20 }, 'near miss')).toBeCloseTo(1, 12);
+    expect(away({ hueSteps: 4, deltaE00: 5.6 }, 'near miss')).toBeCloseTo(1, 12);
+    expect(away({ hueSteps: 4, deltaE00: 20, valueSteps: 1.97 }, 'near miss')).toBeCloseTo(0.5, 12);
+    expect(away({ hueSteps: 7, deltaE00: 20 }, 'near miss')).toBe(0);
+    expect(away({ hueSteps: 1, offSteps: 3 }, 'tonal')).toBe(0);
+    expect(away({ chromatic: false })).toBe(Number.POSITIVE_INFINITY);
+    expect(away({ hueSteps: Number.NaN })).toBe(Number.POSITIVE_INFINITY);
+  });
+});
+
+describe('what a share and a chroma give', () => {
+  it('is size by the square root, whole at a fifth (a tenth for a near miss)', () => {
+    expect([0, 0.05, 0.2, 0.9].map(sizeOf)).toEqual([0, 0.5, 1, 1]);
+    expect([0, 0.025, 0.1, 0.9].map(missSizeOf)).toEqual([0, 0.5, 1, 1]);
+  });
+
+  it('is being seen from 0.2 % to 1 %', () => {
+    expect([0.002, 0.006, 0.01, 0.5].map(seenOf)).toEqual([0, 0.5, 1, 1].map((v) => expect.closeTo(v, 9)));
+  });
+
+  it('is tint from C* 8 to 20, strength to 30, presence from 15 to 25, vividness from 25 to 70', () => {
+    expect([8, 14, 20].map(tintOf)).toEqual([0, 0.5, 1]);
+    expect([8, 19, 30].map(strongOf)).toEqual([0, 0.5, 1]);
+    expect([15, 20, 25].map(presenceOf)).toEqual([0, 0.5, 1]);
+    expect([25, 47.5, 70].map(vividOf)).toEqual([0.3, 0.65, 1].map((v) => expect.closeTo(v, 9)));
+  });
+});
