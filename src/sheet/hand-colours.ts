@@ -1,6 +1,7 @@
+import { oklabFromBytes } from '../colour/batch.ts';
 import { deltaEOk } from '../colour/difference.ts';
 import type { OkLab, Rgb } from '../colour/model.ts';
-import { linearFromRgb, oklabFromRgb, rgbFromLinear } from '../colour/spaces.ts';
+import { oklabFromRgb, rgbFromLinear } from '../colour/spaces.ts';
 import type { Frame, PixelImage, Places, Spot } from './model.ts';
 import { linearOfByte } from './planes.ts';
 
@@ -28,23 +29,35 @@ export function colourAtSpot(image: PixelImage, spot: Spot): OkLab {
   return near.length > 0 ? okOfLight(meanLight(near)) : middle;
 }
 
-/** Colour of the picture at the middle of each place; the places lie on `crop`, or on the whole picture. */
-export function coloursOfPlaces(image: PixelImage, places: Places, crop?: Frame): (at: number) => Rgb {
+/** The picture's colour at the middle of each place, in linear light and in OKLab. */
+export interface PlaceColours {
+  light(place: number): Rgb;
+  ok(place: number): OkLab;
+}
+
+/** The colours at all places; the places lie on `crop`, or on the whole picture. */
+export function coloursOfPlaces(image: PixelImage, places: Places, crop?: Frame): PlaceColours {
   const { x, y, width, height } = crop ?? { x: 0, y: 0, width: image.width, height: image.height };
   const within = (v: number, most: number): number => Math.min(most - 1, Math.max(0, Math.floor(v)));
-  return (at) => {
+  const small = { data: new Uint8ClampedArray(places.labels.length * 4), width: places.width };
+  for (let at = 0; at < places.labels.length; at++) {
     const px = within(x + (((at % places.width) + 0.5) * width) / places.width, image.width);
     const py = within(y + ((Math.floor(at / places.width) + 0.5) * height) / places.height, image.height);
-    return lightAt(image, px, py);
+    const p = (py * image.width + px) * 4;
+    for (let c = 0; c < 4; c++) small.data[at * 4 + c] = image.data[p + c]!;
+  }
+  const oks = oklabFromBytes(small.data);
+  return {
+    light: (at) => lightAt(small, at % places.width, Math.floor(at / places.width)),
+    ok: (at) => ({ l: oks[at * 3]!, a: oks[at * 3 + 1]!, b: oks[at * 3 + 2]! }),
   };
 }
 
 /**
- * Parts colours (linear light) in two by where they lie in OKLab: 1 for the second. With a second colour given, each goes
+ * Parts colours in two by where they lie in OKLab: 1 for the second. With a second colour given, each goes
  * to the nearer of it and the first; else by two means, started at the ends of the longest axis. Always the same.
  */
-export function partedInTwo(lights: readonly Rgb[], first: OkLab, second?: OkLab): Uint8Array {
-  const colours = lights.map(okOfLight);
+export function partedInTwo(colours: readonly OkLab[], first: OkLab, second?: OkLab): Uint8Array {
   let [p, q] = second ? [first, second] : endsOf(colours);
   const out = new Uint8Array(colours.length);
   for (let round = 0; round < (second ? 1 : 12); round++) {
@@ -63,14 +76,11 @@ export function mixedLight(lights: readonly Rgb[], weights?: readonly number[]):
   return okOfLight(meanLight(lights, weights));
 }
 
-/** Linear light of an OKLab colour's encoded sRGB, and back. */
-export const lightOfRgb = linearFromRgb;
-
-export function okOfLight(light: Rgb): OkLab {
+function okOfLight(light: Rgb): OkLab {
   return oklabFromRgb(rgbFromLinear(light));
 }
 
-function lightAt({ data, width }: PixelImage, x: number, y: number): Rgb {
+function lightAt({ data, width }: Pick<PixelImage, 'data' | 'width'>, x: number, y: number): Rgb {
   const p = (y * width + x) * 4;
   return { r: linearOfByte[data[p]!]!, g: linearOfByte[data[p + 1]!]!, b: linearOfByte[data[p + 2]!]! };
 }

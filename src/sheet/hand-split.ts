@@ -17,10 +17,10 @@ export function splitAt(
 ): HandState {
   const ink = state.inks[at]!;
   const own = placesOfInk(state.places, at);
-  const colours = image ? own.map(coloursOfPlaces(image, state.places, crop)) : [];
-  const parts = partedInTwo(colours, okOf(ink), second);
+  const colours = image && coloursOfPlaces(image, state.places, crop);
+  const parts = partedInTwo(colours ? own.map(colours.ok) : [], okOf(ink), second);
   const count = parts.reduce((sum, part) => sum + part, 0);
-  if (count === 0 || count === parts.length) {
+  if (!colours || count === 0 || count === parts.length) {
     const half = ink.share / 2;
     const twin: Ink = { ...ink, id: 'split', share: half, byHand: true };
     const inks = state.inks.with(at, { ...ink, share: half, byHand: true });
@@ -28,7 +28,8 @@ export function splitAt(
   }
   // The larger part keeps the name and the place in the order, unless the second was pointed at.
   const firstPart = !second && count * 2 > parts.length ? 1 : 0;
-  const meanOf = (part: number): OkLab => mixedLight(colours.filter((_, i) => parts[i] === part));
+  const meanOf = (part: number): OkLab =>
+    mixedLight(own.filter((_, i) => parts[i] === part).map(colours.light));
   const ratio = (firstPart === 1 ? parts.length - count : count) / parts.length;
   const first = recoloured({ ...ink, share: ink.share * (1 - ratio) }, meanOf(firstPart));
   const other = recoloured(

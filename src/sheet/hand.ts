@@ -1,8 +1,8 @@
 import { deltaEOk } from '../colour/difference.ts';
 import type { OkLab } from '../colour/model.ts';
-import { oklabFromRgb, parseHex, rgbFromOklab } from '../colour/spaces.ts';
+import { linearFromRgb, oklabFromRgb, parseHex, rgbFromOklab } from '../colour/spaces.ts';
 import { setAside } from './hand-aside.ts';
-import { colourAtSpot, coloursOfPlaces, lightOfRgb, mixedLight, okOfLight } from './hand-colours.ts';
+import { colourAtSpot, coloursOfPlaces, mixedLight } from './hand-colours.ts';
 import { splitAt } from './hand-split.ts';
 import {
   type HandState,
@@ -124,7 +124,7 @@ function patched(state: HandState, at: number, patch: (ink: Ink) => Ink): HandSt
 function merged(state: HandState, from: number, into: number, colour: 'kept' | 'mixed'): HandState {
   if (from === into) return state;
   const [gone, stays] = [state.inks[from]!, state.inks[into]!];
-  const light = (ink: Ink) => lightOfRgb(rgbFromOklab(okOf(ink)));
+  const light = (ink: Ink) => linearFromRgb(rgbFromOklab(okOf(ink)));
   const look =
     colour === 'mixed'
       ? recoloured(stays, mixedLight([light(gone), light(stays)], [gone.share, stays.share]))
@@ -172,11 +172,11 @@ function spotted(
   const last = state.inks.length;
   let places = state.places;
   if (image) {
-    const at = coloursOfPlaces(image, places, crop);
+    const colours = coloursOfPlaces(image, places, crop);
     const own = state.inks.map(okOf);
     places = renumbered(places, (k, i) => {
       counts[k]!++;
-      const here = okOfLight(at(i));
+      const here = colours.ok(i);
       const far = deltaEOk(here, colour);
       if (far > ofAdded || far >= deltaEOk(here, own[k]!)) return k;
       taken[k]!++;
