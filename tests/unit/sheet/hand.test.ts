@@ -224,7 +224,7 @@ function byId(of: Reading): Record<string, Ink> {
 }
 
 function inkById(id: string): Ink {
-  return byId(read)[id]!;
+  return byId(reading)[id]!;
 }
 
 function inkNear(of: Reading, hex: string): Ink {
