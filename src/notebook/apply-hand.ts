@@ -1,7 +1,7 @@
 import type { Held } from '../drawer/model.ts';
-import type { HandMade, Side } from '../sheet/model.ts';
+import { withHand } from '../sheet/hand.ts';
+import type { HandMade, Places, Side } from '../sheet/model.ts';
 import type { HandEdit } from './edit-kinds.ts';
-import { madeByHand } from './hand.ts';
 import { limits } from './limits.ts';
 import type { Notebook } from './model.ts';
 
@@ -22,8 +22,9 @@ export function applyHandEdit(notebook: Notebook, edit: HandEdit): Notebook {
         : correctedBy(kept.asRead ?? kept.reading, hand.toSpliced(edit.index, 1));
     }
     if (hand.length >= limits.corrections) return kept;
-    const reading = madeByHand(kept.reading, [edit.made]);
-    return reading === kept.reading && edit.made.change.kind !== 'keep'
+    const reading = madeOn(kept.reading, [edit.made]);
+    const same = JSON.stringify(reading) === JSON.stringify(kept.reading);
+    return (same && edit.made.change.kind !== 'keep') || reading.inks.length > limits.inks
       ? kept
       : { reading, asRead: kept.asRead ?? kept.reading, hand: [...hand, edit.made] };
   });
@@ -32,8 +33,15 @@ export function applyHandEdit(notebook: Notebook, edit: HandEdit): Notebook {
 /** A fresh reading with what the hand corrected before made on it again. */
 export function correctedBy(fresh: Side, hand: readonly HandMade[] | undefined): Corrected {
   if (hand === undefined || hand.length === 0) return { reading: fresh };
-  return { reading: madeByHand(fresh, hand), asRead: fresh, hand };
+  return { reading: madeOn(fresh, hand), asRead: fresh, hand };
 }
+
+/** A notebook keeps no pixels: colours at spots are those that were read when the correction was made. */
+function madeOn(side: Side, hand: readonly HandMade[]): Side {
+  return withHand({ side, places: noPlaces }, hand).side;
+}
+
+const noPlaces: Places = { width: 0, height: 0, labels: new Uint8Array(0) };
 
 function withCorrected(notebook: Notebook, of: Held, change: (kept: Corrected) => Corrected): Notebook {
   const { drawer } = notebook;
