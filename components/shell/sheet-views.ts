@@ -1,3 +1,4 @@
+import { spotsInside } from '../../src/drawer/places.ts';
 import type { Corners, Places, Sheet, Side, SizeMm, Spot } from '../../src/sheet/model.ts';
 import { relabel } from '../../src/sheet/relabel.ts';
 import { weightWords } from '../../src/sheet/weight.ts';
@@ -79,24 +80,9 @@ function weightSays({ weight }: Sheet): string {
   return weight ? weightWords(weight) : '';
 }
 
-/** A place well inside each ink, by its id on screen. */
+/** A spot well inside each ink, by its id on screen. */
 function spotsOf(places: Places | null, side: Side): Record<string, Spot> {
-  const spots: Record<string, Spot> = {};
-  if (!places) return spots;
-  const { width, height, labels } = places;
-  const ids = [side.base, ...side.inks].map(({ id }) => id);
-  for (let reach = 3; reach >= 0; reach--) {
-    for (let y = reach; y < height - reach; y += 2) {
-      for (let x = reach; x < width - reach; x += 2) {
-        const label = labels[y * width + x]!;
-        const id = ids[label];
-        if (id === undefined || id in spots) continue;
-        const alike = [-reach, 0, reach].every((dy) =>
-          [-reach, 0, reach].every((dx) => labels[(y + dy) * width + x + dx] === label),
-        );
-        if (alike) spots[id] = { x: (x + 0.5) / width, y: (y + 0.5) / height };
-      }
-    }
-  }
-  return spots;
+  const inks = [side.base, ...side.inks];
+  const spots = places === null ? [] : spotsInside(places, inks.length);
+  return Object.fromEntries(inks.flatMap(({ id }, i) => (spots[i] ? [[id, spots[i]]] : [])));
 }

@@ -12,6 +12,8 @@ import type { ReadClient, ReadResult } from './read-client.ts';
 export interface PlaceFinder {
   known(pictureId: string, result: ReadResult): void;
   of(notebook: Notebook, held: Held): Promise<Places | null>;
+  /** The same as it was read, before any correction by hand: inks with their places. */
+  asRead(notebook: Notebook, held: Held): Promise<ReadResult | null>;
 }
 
 /** Maps of places that are remembered; each takes up to a quarter of a megabyte. */
@@ -33,30 +35,35 @@ export function startPlaceFinder(pictures: Pictures, client: ReadClient): PlaceF
 
   return {
     known: (pictureId, result) => remember(keyOf(pictureId, {}, null), Promise.resolve(result)),
+    asRead,
     async of(notebook, held) {
-      const source = sourceOf(notebook, held);
       const side = sideOfHeld(notebook.drawer, held);
-      const id = source?.pictureId ?? null;
-      if (source === null || side === null || id === null) return null;
-      const options = source.kept.options ?? {};
-      const frame = source.part?.frame ?? null;
-      const key = keyOf(id, options, frame);
-      if (!found.has(key)) {
-        const result = pictures
-          .get(id)
-          .then((picture) =>
-            picture === null
-              ? null
-              : readAgain(picture, frame === null ? options : cropTo(options, frame, picture)),
-          );
-        remember(key, result);
-        // What failed may work the next time.
-        void result.then((got) => got === null && found.get(key) === result && found.delete(key));
-      }
-      const result = await found.get(key);
-      return result == null ? null : placesForKept(result.places, result.side, side);
+      const result = side === null ? null : await asRead(notebook, held);
+      return result === null || side === null ? null : placesForKept(result.places, result.side, side);
     },
   };
+
+  async function asRead(notebook: Notebook, held: Held): Promise<ReadResult | null> {
+    const source = sourceOf(notebook, held);
+    const id = source?.pictureId ?? null;
+    if (source === null || id === null) return null;
+    const options = source.kept.options ?? {};
+    const frame = source.part?.frame ?? null;
+    const key = keyOf(id, options, frame);
+    if (!found.has(key)) {
+      const result = pictures
+        .get(id)
+        .then((picture) =>
+          picture === null
+            ? null
+            : readAgain(picture, frame === null ? options : cropTo(options, frame, picture)),
+        );
+      remember(key, result);
+      // What failed may work the next time.
+      void result.then((got) => got === null && found.get(key) === result && found.delete(key));
+    }
+    return (await found.get(key)) ?? null;
+  }
 }
 
 function keyOf(pictureId: string, options: ReadOptions, frame: Frame | null): string {

@@ -76,6 +76,7 @@ export function startReadings({ holder, book, pictures, client, onPlaces }: Part
     });
     if (result === null) return null;
     for (const note of result.done.notes) holder.say('note', `“${file.name}”: ${note}`);
+    if (result.done.onTable) holder.say('note', tableNote);
     const { kept, picture } = keptFrom(result.done, file.name);
     if (picture !== null) {
       onPlaces(picture.id, result);
@@ -142,6 +143,10 @@ export function startReadings({ holder, book, pictures, client, onPlaces }: Part
     },
   };
 }
+
+/** The same for every picture, so that it is said once. */
+const tableNote =
+  'In a picture the paper lies on a table, and the table is read with it. Look closer at the paper to straighten and crop it.';
 
 function studyOf(leaf: Leaf | undefined): StudyLeaf | null {
   return leaf?.kind === 'study' ? leaf : null;

@@ -88,7 +88,7 @@ export const Session = {
     });
     const places = startPlaceFinder(pictures, client);
     const readings = startReadings({ holder, book, pictures, client, onPlaces: places.known });
-    const work = startSheetWork({ book, pictures, client, readings });
+    const work = startSheetWork({ book, pictures, places, client, readings });
     const spots = startSpotReader(pictures);
     const comparisons = startComparisons();
     const boards: Boards = startBoards(comparisons, pictures);
@@ -126,6 +126,8 @@ export const Session = {
       redo: book.redo,
       newId,
       turnTo(leafId) {
+        // A note is of what was just done; who turns the leaf has gone on.
+        if (leafId !== holder.state.leafId) holder.dismissNotes();
         book.turnTo(leafId);
         settings.setLeaf(leafId);
       },

@@ -1,24 +1,29 @@
 import type { Held } from '../drawer/model.ts';
+import { spotsInside } from '../drawer/places.ts';
 import { correctedBy } from '../notebook/apply-hand.ts';
 import type { Edit } from '../notebook/edits.ts';
 import type {
   Corners,
   Frame,
   HandMade,
+  Ink,
   KeptSide,
   LightMark,
   Part,
   ReadOptions,
   Side,
   SizeMm,
+  Spot,
   Taken,
 } from '../sheet/model.ts';
 import type { Picture } from '../storage/database.ts';
 import type { Look } from '../workers/messages.ts';
 import { pictureFrom } from './add-pictures.ts';
 import type { Book } from './book.ts';
+import { underLight } from './hand-light.ts';
 import { newId } from './new-id.ts';
 import type { Pictures } from './pictures.ts';
+import type { PlaceFinder } from './place-finder.ts';
 import type { ReadClient } from './read-client.ts';
 import type { Readings } from './readings.ts';
 import type { FoundOnPicture, PartToCut, SidePreparation } from './session-types.ts';
@@ -35,11 +40,12 @@ export interface SheetWork {
 interface Tools {
   readonly book: Book;
   readonly pictures: Pictures;
+  readonly places: PlaceFinder;
   readonly client: ReadClient;
   readonly readings: Readings;
 }
 
-export function startSheetWork({ book, pictures, client, readings }: Tools): SheetWork {
+export function startSheetWork({ book, pictures, places, client, readings }: Tools): SheetWork {
   const find = (sheetId: string, side: 'A' | 'B') => {
     const sheet = book.notebook.drawer.sheets.find((one) => one.id === sheetId);
     const kept = sheet?.sides[side];
@@ -74,11 +80,13 @@ export function startSheetWork({ book, pictures, client, readings }: Tools): She
       const hand = kept.hand ?? [];
       // Spots lie on the picture that was read, so they are read again only where its outline stays.
       const sameOutline = change.corners === undefined;
-      const spotted = sameOutline ? hand.filter(hasSpot) : [];
+      const spotted = sameOutline ? hand.filter((made) => spotOf(made).length > 0) : [];
+      const before =
+        sameOutline && hand.length > 0 ? await inksWithSpots({ kind: 'sheet', id: sheetId, side }) : [];
       const result = await readings.readStored(sheet.name, blob, {
         options: {},
         withPicture: !plain,
-        spots: spotted.flatMap(({ change: one }) => ('spot' in one && one.spot ? [one.spot] : [])),
+        spots: [...spotted.flatMap(spotOf), ...before.map(({ spot }) => spot)],
         prepare: { ...taken, sizeMm },
       });
       if (result === null) return false;
@@ -86,10 +94,13 @@ export function startSheetWork({ book, pictures, client, readings }: Tools): She
       if (picture === null) return false;
       if (!plain) await pictures.add([picture]);
       const options = { mmPerPixel: mmPerPixel(sizeMm, picture) };
-      const again = hand.map((made): HandMade => {
-        const hex = result.done.spotColours?.[spotted.indexOf(made)];
-        return hex === undefined ? made : { ...made, hex };
-      });
+      const colours = result.done.spotColours ?? [];
+      const again = underLight(
+        hand,
+        spotted,
+        before.map(({ ink }) => ink),
+        colours,
+      );
       const after: KeptSide = {
         ...correctedBy(withOwn(result.side, kept.reading), again),
         pictureId: picture.id,
@@ -180,6 +191,15 @@ export function startSheetWork({ book, pictures, client, readings }: Tools): She
     return id == null ? null : pictures.get(id);
   }
 
+  /** The inks of a side as they were read, each with a spot well inside it. */
+  async function inksWithSpots(held: Held): Promise<readonly { readonly ink: Ink; readonly spot: Spot }[]> {
+    const read = await places.asRead(book.notebook, held);
+    if (read === null) return [];
+    const inks = [read.side.base, ...read.side.inks];
+    const spots = spotsInside(read.places, inks.length);
+    return inks.flatMap((ink, i) => (spots[i] === undefined ? [] : [{ ink, spot: spots[i] }]));
+  }
+
   /** The same outline under another light: a part is read again from its own pixels. */
   async function readPart(
     part: Part,
@@ -230,8 +250,8 @@ function withoutHand({ asRead: _, hand: __, ...kept }: KeptSide): KeptSide {
   return kept;
 }
 
-function hasSpot({ change }: HandMade): boolean {
-  return 'spot' in change && change.spot !== undefined;
+function spotOf({ change }: HandMade): readonly Spot[] {
+  return 'spot' in change && change.spot !== undefined ? [change.spot] : [];
 }
 
 function isOf(part: Part, sheetId: string, side: 'A' | 'B'): boolean {

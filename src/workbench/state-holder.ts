@@ -8,6 +8,8 @@ export interface StateHolder {
   /** Adds a message; one that says the same already is not said twice. */
   say(kind: Message['kind'], says: string): void;
   dismiss(id: string): void;
+  /** Puts away what need not be put away by hand. */
+  dismissNotes(): void;
 }
 
 export function holdState(first: SessionState): StateHolder {
@@ -40,6 +42,10 @@ export function holdState(first: SessionState): StateHolder {
     say(kind, says) {
       if (state.messages.some((message) => message.says === says)) return;
       set({ messages: [...state.messages, { id: `message-${++count}`, kind, says }] });
+    },
+    dismissNotes() {
+      const messages = state.messages.filter(({ kind }) => kind === 'trouble');
+      if (messages.length !== state.messages.length) set({ messages });
     },
     dismiss(id) {
       const messages = state.messages.filter((message) => message.id !== id);

@@ -10,7 +10,7 @@ export interface ReadRequest {
   readonly options: ReadOptions;
   /** False where only the reading is wanted. */
   readonly withPicture: boolean;
-  /** True for a picture that has just come in: whether its sheet lies on a table is then among the notes. */
+  /** True for a picture that has just come in: whether its sheet lies on a table is then told. */
   readonly isNew?: boolean;
   /** What is done to the picture before it is read; the picture that comes back has it done. */
   readonly prepare?: Preparation;
@@ -57,6 +57,8 @@ export interface ReadDone {
   readonly fullHeight: number;
   /** What was done on the way, one plain sentence each; often none. */
   readonly notes: readonly string[];
+  /** True where a new picture plainly shows its sheet lying on something else. */
+  readonly onTable?: boolean;
   /** Colours at the spots that were asked for, `#rrggbb`, in their order. */
   readonly spotColours?: readonly string[];
   readonly picture: EncodedPicture | null;

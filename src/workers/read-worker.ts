@@ -32,8 +32,8 @@ async function answer(request: ReadRequest): Promise<void> {
       page.postMessage({ id, kind: 'looked', ...lookedAt(decoded.image, look) });
       return;
     }
-    const { fullWidth, fullHeight } = decoded;
-    const notes = request.isNew && showsTable(decoded.image) ? [...decoded.notes, tableNote] : decoded.notes;
+    const { fullWidth, fullHeight, notes } = decoded;
+    const onTable = request.isNew === true && showsTable(decoded.image);
     tell('reading', 0.4);
     const made = request.prepare === undefined ? null : prepared(decoded.image, request.prepare);
     const image = made?.image ?? decoded.image;
@@ -63,6 +63,7 @@ async function answer(request: ReadRequest): Promise<void> {
         fullHeight,
         notes,
         spotColours,
+        onTable,
         picture,
         thumb,
       },
@@ -76,9 +77,6 @@ async function answer(request: ReadRequest): Promise<void> {
     page.postMessage({ id, kind: 'failed', says });
   }
 }
-
-const tableNote =
-  'the paper lies on something here, and that is read with it. Look closer at the paper to straighten and crop it.';
 
 /** The canvas that it was decoded to, or a fresh one where something was done to it since. */
 function canvasOf(decoded: Decoded, image: PixelImage): OffscreenCanvas {
