@@ -1,12 +1,12 @@
+import type { Lab } from '../../src/colour/model.ts';
 import { formatMunsell, munsellFromLab } from '../../src/colour/munsell.ts';
 import { isccName } from '../../src/colour/names.ts';
-import { labFromHex } from '../../src/colour/spaces.ts';
+import { labFromHex, labFromOklch, oklchFromTuple } from '../../src/colour/spaces.ts';
 import { parseColourText } from '../../src/sheet/plain-text.ts';
 import type { KnownColour } from '../picture/known-colour.ts';
 
-/** What a colour is, in words: its ISCC-NBS name and its Munsell notation. */
-export function knownColour(hex: string): KnownColour {
-  const lab = labFromHex(hex);
+/** What a colour is, in words: its ISCC-NBS name and its Munsell notation. `lab` where it is known more finely than hex. */
+export function knownColour(hex: string, lab: Lab = labFromHex(hex)): KnownColour {
   return { hex, says: `${isccName(lab)}, Munsell ${formatMunsell(munsellFromLab(lab))}` };
 }
 
@@ -14,7 +14,7 @@ export function knownColour(hex: string): KnownColour {
 export function colourOfText(text: string): KnownColour | undefined {
   const typed = parseColourText(text);
   if (!typed) return undefined;
-  const known = knownColour(typed.hex);
+  const known = knownColour(typed.hex, labFromOklch(oklchFromTuple(typed.oklch)));
   return typed.mapped
     ? { ...known, says: `${known.says}; a screen can’t show it as strong as it is` }
     : known;

@@ -16,11 +16,16 @@ export const notebookCommands: Readonly<Record<string, Command>> = {
     session.dispatch({ do: 'remove leaf', leafId: id }),
   'qw-undo': ({ session }) => session.undo(),
   'qw-redo': ({ session }) => session.redo(),
-  'qw-clear': ({ session }) => session.clear(),
-  'qw-open-demo': ({ session }) => void session.openDemo(),
+  'qw-clear': (scene) => {
+    scene.session.clear();
+    void askKept(scene);
+  },
+  'qw-open-demo': (scene) => void scene.session.openDemo().then(() => askKept(scene)),
   'qw-save-backup': ({ session }) => void session.saveBundle().then((file) => file && handOver(file)),
-  'qw-open-backup': ({ session }) =>
-    void askForFiles('', false).then(([file]) => file && session.openBundle(file)),
+  'qw-open-backup': (scene) =>
+    void askForFiles('', false).then(
+      ([file]) => file && scene.session.openBundle(file).then(() => askKept(scene)),
+    ),
   'qw-ask-kept': (scene) => void askKept(scene),
   'qw-open-kept': (scene, { id }: { id: string }) =>
     void scene.session.openKept(id).then(() => askKept(scene)),
