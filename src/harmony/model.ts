@@ -15,7 +15,7 @@ export interface Link {
   readonly candidateInk: string;
   /** CIEDE2000, CIELAB D65. */
   readonly deltaE00: number;
-  /** Angle between the OKLCH hues, 0–180, or null where either has none or acts as a neutral. */
+  /** Angle between the OKLCH hues, 0–180, or null where either has none; a neutral that has one keeps it. */
   readonly hueDeg: number | null;
   /** CIELAB L* difference. */
   readonly dL: number;
