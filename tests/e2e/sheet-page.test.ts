@@ -31,7 +31,6 @@ describe('the page of a sheet', () => {
 
     await open(page, 'light');
     await page.locator('qw-light').getByText('White card', { exact: true }).click();
-    await page.getByRole('button', { name: 'Lay a frame in the middle' }).click();
     await frameOnCard(page);
     await page.getByRole('button', { name: 'Correct the light' }).click();
     await page.locator('qw-light img[alt$="under corrected light"]').waitFor();
@@ -69,7 +68,6 @@ describe('the page of a sheet', () => {
 
     await open(page, 'light');
     await page.locator('qw-light').getByText('White card', { exact: true }).click();
-    await page.getByRole('button', { name: 'Lay a frame in the middle' }).click();
     await frameOnCard(page);
     await page.getByRole('button', { name: 'Correct the light' }).click();
     await page.locator('figcaption .light', { hasText: /corrected by the white card/ }).waitFor();
@@ -195,17 +193,15 @@ async function expectSquare(page: Page): Promise<void> {
     .toBeCloseTo(1, 1);
 }
 
-/** Moves the frame onto the card with the arrow keys, as one does without a mouse. */
+/** Draws a frame inside the card with the mouse. */
 async function frameOnCard(page: Page): Promise<void> {
   const { card } = onPhotograph;
-  const frame = page.locator('qw-light qw-framing').getByRole('slider', { name: /^Place of/ });
-  const corner = page.locator('qw-light qw-framing').getByRole('slider').nth(3);
-  await corner.focus();
-  const box = async () => frame.evaluate((one: HTMLElement) => one.style.cssText);
-  const number = async (key: string) => Number(new RegExp(`${key}: ([\\d.]+)%`).exec(await box())?.[1]) / 100;
-  while ((await number('width')) > card.width * 0.7) await page.keyboard.press('ArrowLeft');
-  while ((await number('height')) > card.height * 0.7) await page.keyboard.press('ArrowUp');
-  await frame.focus();
-  while ((await number('left')) < card.x + card.width * 0.12) await page.keyboard.press('ArrowRight');
-  while ((await number('top')) > card.y + card.height * 0.15) await page.keyboard.press('ArrowUp');
+  const image = page.locator('qw-light qw-framing img');
+  await image.scrollIntoViewIfNeeded();
+  const box = (await image.boundingBox())!;
+  const at = (x: number, y: number) => [box.x + x * box.width, box.y + y * box.height] as const;
+  await page.mouse.move(...at(card.x + card.width * 0.15, card.y + card.height * 0.15));
+  await page.mouse.down();
+  await page.mouse.move(...at(card.x + card.width * 0.85, card.y + card.height * 0.85), { steps: 4 });
+  await page.mouse.up();
 }

@@ -1,0 +1,62 @@
+import { afterAll, describe, expect, inject, it } from 'vitest';
+import { dotsFile, stripesFile } from '../support/drawn-papers.ts';
+import { dropFiles, readerAt, shutBrowser } from '../support/reader.ts';
+
+const url = inject('pageUrl');
+afterAll(shutBrowser);
+
+describe('a reader’s own papers, from the demo on', () => {
+  it('dropped anywhere, are in a study of their own that opens at once', async () => {
+    const reader = await readerAt(url);
+    const { page } = reader;
+    await page.getByText('drop two photographs of them anywhere on this page').waitFor();
+    expect(await page.getByRole('button', { name: 'Choose two pictures' }).isVisible()).toBe(true);
+    await dropFiles(page, [await dotsFile(), await stripesFile()]);
+    await page.locator('qw-leaves a[aria-current=page]', { hasText: 'Old dots with New stripes' }).waitFor();
+    await page.locator('qw-verdict h3').waitFor();
+    expect(reader.errors).toEqual([]);
+    await reader.close();
+  });
+
+  it('stay in this browser when another notebook is begun, and are opened again from where it is kept', async () => {
+    const reader = await readerAt(url);
+    const { page } = reader;
+    await page.getByRole('button', { name: 'Start your own notebook' }).click();
+    await page.locator('qw-empty').waitFor();
+    await dropFiles(page, [await dotsFile(), await stripesFile()]);
+    await page.locator('qw-verdict h3').waitFor();
+    await page.locator('qw-study .margin', { hasText: 'saved' }).waitFor();
+    await page.locator('qw-upkeep summary').first().click();
+    await page.getByRole('button', { name: 'Start an empty notebook' }).click();
+    await page.locator('qw-empty').waitFor();
+    await page
+      .getByRole('button', { name: /^Open My notebook/ })
+      .first()
+      .click();
+    await page.locator('qw-verdict h3').waitFor();
+    const demo = page.getByRole('button', { name: 'Remove The orchard album' });
+    await demo.click();
+    await page.getByRole('button', { name: 'Remove The orchard album for good' }).click();
+    await demo.waitFor({ state: 'detached' });
+    expect(reader.errors).toEqual([]);
+    await reader.close();
+  });
+
+  it('can be joined by a plain, typed in the drawer, that is still there after a reload', async () => {
+    const reader = await readerAt(url);
+    const { page } = reader;
+    await page.locator('qw-drawer .pull').click();
+    await page.getByText('Add a plain: cardstock, ink, thread').click();
+    await page.getByLabel('What it is').selectOption('ink pad');
+    await page.getByLabel('What to call it').fill('Barn door');
+    await page.getByLabel('Colour', { exact: true }).fill('5R 4/10');
+    await page.locator('qw-typed-colour', { hasText: 'Munsell 5R 4/10' }).waitFor();
+    await page.getByRole('button', { name: 'Put it in the drawer' }).click();
+    await page.getByRole('button', { name: /^Barn door/ }).waitFor();
+    await page.waitForTimeout(1200);
+    await page.reload();
+    await page.getByRole('button', { name: /^Barn door/ }).waitFor();
+    expect(reader.errors).toEqual([]);
+    await reader.close();
+  });
+});
