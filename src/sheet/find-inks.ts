@@ -7,7 +7,7 @@ import { numbers } from './numbers.ts';
 import type { Planes } from './planes.ts';
 import { residualModes } from './residue.ts';
 import { apart, mergeNear, offMixture } from './settle.ts';
-import { softnessOf } from './softness.ts';
+import { type Softness, softnessOf } from './softness.ts';
 import { unblurred } from './unblur.ts';
 import { eachWindowRow } from './windows.ts';
 
@@ -16,8 +16,8 @@ export interface Found extends Explained {
   readonly colours: readonly Mode[];
 }
 
-/** Finds the inks by what flat places say, then what those leave unexplained; drops what is only a mixture or a rim. */
-export function findInks(planes: Planes, flat: Flatness): Found {
+/** Finds the inks by what flat places say, then what those leave unexplained; drops what is only a mixture or a rim. `known` is how soft the edges are, where that need not be measured. */
+export function findInks(planes: Planes, flat: Flatness, known: Softness | null = null): Found {
   const cells = flatVotes(planes, flat.limit);
   const near = Math.max(numbers.explainedNear, numbers.explainedTimesNoise * flat.noise);
   let colours = mergeNear(modesOf(cells).filter((m) => m.votes >= numbers.leastVotes * cells.total));
@@ -37,7 +37,7 @@ export function findInks(planes: Planes, flat: Flatness): Found {
     explained = explain(planes, colours, near);
     whole = true;
   }
-  const sharp = sharpened(planes, colours, explained);
+  const sharp = sharpened(planes, colours, explained, known);
   if (sharp) {
     colours = sharp;
     explained = explain(planes, colours, near);
@@ -46,8 +46,13 @@ export function findInks(planes: Planes, flat: Flatness): Found {
 }
 
 /** The colours with those of thin inks as they are without blur; null where none changes. */
-function sharpened(planes: Planes, colours: readonly Mode[], { labels, amounts }: Explained): Mode[] | null {
-  const softness = softnessOf(planes, colours, labels);
+function sharpened(
+  planes: Planes,
+  colours: readonly Mode[],
+  { labels, amounts }: Explained,
+  known: Softness | null,
+): Mode[] | null {
+  const softness = known ?? softnessOf(planes, colours, labels);
   if (softness.colour < numbers.softFrom) return null;
   const { area, inside } = countLabels(labels, planes.width, planes.height, colours.length);
   const out = colours.slice();
@@ -58,7 +63,7 @@ function sharpened(planes: Planes, colours: readonly Mode[], { labels, amounts }
     if (apart(next, colours[k]!) > 0.004) changed = true;
     out[k] = next;
   }
-  return changed ? out : null;
+  return changed ? mergeNear(out) : null;
 }
 
 function newModes(planes: Planes, colours: readonly Mode[], explained: Explained): Mode[] {

@@ -13,6 +13,7 @@ import { blockFor, clampFrame, linearPlanes, oklabPlanes, type Planes, soften } 
 import { printOf } from './print.ts';
 import { screenPeriod } from './screen.ts';
 import { apart } from './settle.ts';
+import type { Softness } from './softness.ts';
 import { UnreadableImage } from './unreadable.ts';
 
 /** How many softenings make dots of this period vanish, on top of averaging in blocks. */
@@ -24,6 +25,13 @@ function softenings(period: number, block: number): number {
     times++;
   }
   return times;
+}
+
+/** How soft edges are after that, in blocks: the averaging, the softenings, and what a scanner's own lens adds. */
+function softenedBy(times: number, block: number): Softness {
+  const lens = 0.5;
+  const sigma = Math.sqrt(1 / 12 + times / 2 + (lens / block) ** 2);
+  return { light: sigma, colour: sigma };
 }
 
 /** Longer side of a full sheet where no scale is given: 12 in. */
@@ -52,13 +60,14 @@ export function readWithPlaces(image: PixelImage, options: ReadOptions = {}): Re
   const period = screenPeriod(image, frame);
   const block = Math.max(blockFor(frame.width * frame.height), period ? Math.round(period / 2) : 1);
   const linear = linearPlanes(image, frame, options.card ?? null, block);
-  if (period) soften(linear, softenings(period, block));
+  const times = period ? softenings(period, block) : 0;
+  if (period) soften(linear, times);
   if (!linear.count) throw new UnreadableImage('The picture is fully transparent: there is nothing to read.');
   const planes = oklabPlanes(linear, card?.matrix ?? null);
   const flat = flatness(planes);
   const surface = lightSurface(planes, flat.limit);
   if (surface) evenOut(planes, surface, options.card ? middleOn(options.card, frame) : null);
-  const found = findInks(planes, flat);
+  const found = findInks(planes, flat, period ? softenedBy(times, block) : null);
   return settled(planes, found, mmPerPixel, lightNote(card));
 }
 

@@ -69,6 +69,9 @@ function across(
     const j = i + k * step;
     const t = at(j);
     const c = ((a[j]! - p.a) * da + (b[j]! - p.b) * db) / chroma2;
+    // Where an end is not yet plain ink, something else lies near.
+    if (k <= 2 - reach && Math.abs(t) > 0.12) return null;
+    if (k >= reach - 1 && Math.abs(1 - t) > 0.12) return null;
     sum += t * (1 - t);
     sumC += c * (1 - c);
   }

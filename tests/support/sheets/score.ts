@@ -17,11 +17,12 @@ export interface Score {
   readonly extra: readonly string[];
 }
 
-/** Each true ink takes its nearest free swatch within `within` ΔE₀₀. A swatch that answers no ink is invented, unless it lies within that reach of one. */
+/** `tooSmall` are the numbers of inks that are not asked for among the accents. Each true ink takes its nearest free swatch within `within` ΔE₀₀. A swatch that answers no ink is invented, unless it lies within that reach of one. */
 export function score(
   truth: Truth,
   swatches: readonly { rgb: Rgb3; share: number }[],
   within: number,
+  tooSmall: readonly number[] = [],
 ): Score {
   const pairs = truth.inks
     .flatMap((ink, i) => swatches.map((s, j) => ({ i, j, d: apartBy(ink.rgb, s.rgb) })))
@@ -48,7 +49,7 @@ export function score(
     const near = Math.min(...pairs.filter((p) => p.j === j).map((p) => p.d));
     return [`${s.rgb} ${(100 * s.share).toFixed(1)}% nearest ${near.toFixed(1)}`];
   });
-  const accents = truth.inks.flatMap((ink, i) => (ink.accent ? [i] : []));
+  const accents = truth.inks.flatMap((ink, i) => (ink.accent && !tooSmall.includes(i) ? [i] : []));
   return {
     inks: truth.inks.length,
     found: swatchOf.size,
