@@ -33,6 +33,16 @@ const heavy = [
   'axe-core',
 ];
 
+/**
+ * What the first page and a part that is fetched later both need stands in one file: cut into many small ones, it
+ * packs worse by a twentieth.
+ */
+const shared = {
+  name: 'shared',
+  test: /\/(reference-data|src\/(colour|sheet|harmony|drawing|drawer))\/|node_modules\/(lit|@lit|lit-[a-z]+|culori|d3-[a-z]+|internmap|chroma-js)\//,
+  minShareCount: 2,
+};
+
 export default defineConfig({
   base: './',
   publicDir: 'components/shell/static',
@@ -41,7 +51,7 @@ export default defineConfig({
     outDir: 'dist',
     emptyOutDir: false,
     chunkSizeWarningLimit: 600,
-    rollupOptions: { input: { main: 'index.html' } },
+    rolldownOptions: { input: { main: 'index.html' }, output: { codeSplitting: { groups: [shared] } } },
   },
   worker: { format: 'es' },
   server: { host: '127.0.0.1', port: 5173 },

@@ -1,8 +1,21 @@
+import type { Frame } from '../../src/sheet/model.ts';
 import type { Command, Scene } from './command.ts';
-import { openWhatIf } from './what-if-commands.ts';
+import { openWhatIf, pairOn } from './what-if-commands.ts';
 
 /** Ways to look further at a pair: each is fetched when it is first opened. */
 export const furtherCommands: Readonly<Record<string, Command>> = {
+  'qw-keep-part': (scene, { frame, name }: { frame: Frame; name: string }) => {
+    const held = pairOn(scene)?.held;
+    const { session } = scene;
+    const sheet =
+      held?.kind === 'sheet'
+        ? session.state.notebook.drawer.sheets.find(({ id }) => id === held.id)
+        : undefined;
+    if (held?.kind !== 'sheet' || !sheet) return;
+    const { width, height } = sheet.sizeMm;
+    const sizeMm = { width: width * frame.width, height: height * frame.height };
+    void session.cutPart({ sheetId: held.id, side: held.side, frame, name, sizeMm });
+  },
   'qw-look-further': (scene, { way }: { way: string }) => void lookFurther(scene, way),
 };
 
@@ -23,4 +36,6 @@ async function lookFurther(scene: Scene, way: string): Promise<void> {
 
 const fetched: Readonly<Record<string, () => Promise<unknown>>> = {
   drawer: () => import('./qw-open-find.ts'),
+  parts: () => import('./qw-open-parts.ts'),
+  'colour-it': () => import('./qw-open-colour-it.ts'),
 };

@@ -63,6 +63,16 @@ function furtherTemplate(
         ? html`<qw-open-find data-way="drawer" .session=${session} .leaf=${leaf} .drawer=${drawer} .anchor=${anchor} .candidate=${shown} .pictures=${session.state.pictures}></qw-open-find>`
         : nothing
     }
+    ${
+      shown && open('parts')
+        ? html`<qw-open-parts data-way="parts" .session=${session} .leaf=${leaf} .anchor=${anchor} .candidate=${shown}></qw-open-parts>`
+        : nothing
+    }
+    ${
+      shown && open('colour-it')
+        ? html`<qw-open-colour-it data-way="colour-it" .leaf=${leaf} .drawer=${drawer} .anchor=${anchor} .candidate=${shown} .surround=${session.state.look.surround}></qw-open-colour-it>`
+        : nothing
+    }
   </div>`;
 }
 
@@ -91,5 +101,15 @@ const ways: readonly FurtherWay[] = [
     way: 'drawer',
     label: 'What else have I?',
     about: 'the whole drawer held against the anchor, best first',
+  },
+  {
+    way: 'parts',
+    label: 'Which parts?',
+    about: 'where this sheet holds, and what is worth cutting out of it',
+  },
+  {
+    way: 'colour-it',
+    label: 'Colour it yourself',
+    about: 'which colour on bare letters or a tag would tie most',
   },
 ];

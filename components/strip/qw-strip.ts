@@ -2,6 +2,7 @@ import { css, html, LitElement, nothing, type PropertyValues } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { Drawing, NamedSide, Surround } from '../../src/drawing/model.ts';
 import { lightnessStrip } from '../../src/drawing/strip.ts';
+import type { ColourRegion } from '../../src/harmony/model.ts';
 import { RoomController } from '../support/room.ts';
 import { baseStyles, wearTokens } from '../support/tokens.ts';
 import '../support/qw-drawing.ts';
@@ -22,6 +23,8 @@ export class QwStrip extends LitElement {
   @property({ attribute: false }) candidate: NamedSide | null = null;
   /** Further candidates, in outline. */
   @property({ attribute: false }) others: readonly NamedSide[] = [];
+  /** Stretches of colour to outline. */
+  @property({ attribute: false }) regions: readonly ColourRegion[] = [];
   /** Default 'grey'. */
   @property({ reflect: true }) surround: Surround = 'grey';
   /** Ids of the inks to light up. */
@@ -63,11 +66,11 @@ export class QwStrip extends LitElement {
   protected override willUpdate(changed: PropertyValues<this>): void {
     // Lighting up is the chart's own affair: the drawing is made again only when something else changes.
     if (changed.size === 1 && changed.has('lit')) return;
-    const { anchor, candidate, others, surround } = this;
+    const { anchor, candidate, others, surround, regions } = this;
     this.drawing =
       anchor &&
       lightnessStrip(
-        { anchor, ...(candidate ? { candidate } : {}), others },
+        { anchor, ...(candidate ? { candidate } : {}), others, regions },
         { surround, width: drawnWidth(this.room) },
       );
   }

@@ -3,7 +3,7 @@ import { customElement, property, state } from 'lit/decorators.js';
 import type { Wheel } from '../../src/colour/model.ts';
 import type { Drawing, NamedSide, Surround } from '../../src/drawing/model.ts';
 import { hueWheel, type WheelOptions, type WheelPapers } from '../../src/drawing/wheel.ts';
-import type { Link } from '../../src/harmony/model.ts';
+import type { ColourRegion, Link } from '../../src/harmony/model.ts';
 import { RoomController } from '../support/room.ts';
 import { baseStyles, wearTokens } from '../support/tokens.ts';
 import '../support/qw-drawing.ts';
@@ -27,6 +27,8 @@ export class QwWheel extends LitElement {
   @property({ attribute: false }) links: readonly Link[] = [];
   /** Hue by angle for the eye, or by the pigment wheel's twelve steps. Default 'eye'. */
   @property() wheel: Wheel = 'eye';
+  /** Stretches of colour to outline. */
+  @property({ attribute: false }) regions: readonly ColourRegion[] = [];
   /** Default 'grey'. */
   @property() surround: Surround = 'grey';
   /** Ids of the inks to light up. */
@@ -76,8 +78,8 @@ export class QwWheel extends LitElement {
   }
 
   private papers(anchor: NamedSide): WheelPapers {
-    const { candidate, others, links } = this;
-    return { anchor, ...(candidate ? { candidate } : {}), others, links };
+    const { candidate, others, links, regions } = this;
+    return { anchor, ...(candidate ? { candidate } : {}), others, links, regions };
   }
 
   private options(): WheelOptions {

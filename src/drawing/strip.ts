@@ -1,7 +1,9 @@
 import { scaleLinear } from 'd3-scale';
+import type { ColourRegion } from '../harmony/model.ts';
 import { inkWord } from '../sheet/words.ts';
 import { letterNode } from './marks.ts';
 import type { Drawing, NamedSide, SceneNode, Surround } from './model.ts';
+import { regionsOnStrip } from './region.ts';
 import { capital, inkSays, inksOf, shareWords } from './says.ts';
 import { spreadAlong } from './spread.ts';
 import { emptyStretch, type Stretch } from './strip-gap.ts';
@@ -16,6 +18,8 @@ export interface StripPapers {
   readonly candidate?: NamedSide;
   /** Further candidates: a lane each, in outline. */
   readonly others?: readonly NamedSide[];
+  /** Stretches of colour to outline, by their L*. Default: none. */
+  readonly regions?: readonly ColourRegion[];
 }
 
 export interface StripOptions {
@@ -55,6 +59,7 @@ export function lightnessStrip(papers: StripPapers, options: StripOptions = {}):
     nodes: [
       ...(gap ? gapNodes(gap, full, lanes, look) : []),
       ...axis(bottom, look),
+      ...regionsOnStrip(papers.regions ?? [], lanes, look),
       ...full.flatMap((paper, lane) => chips(paper, top + lane * laneHeight, look)),
       ...others.flatMap((paper, lane) => outlineChips(paper, lanes + lane * outlineLaneHeight, look)),
     ],

@@ -1,8 +1,9 @@
 import type { Wheel } from '../colour/model.ts';
-import type { Link } from '../harmony/model.ts';
+import type { ColourRegion, Link } from '../harmony/model.ts';
 import { inkWord } from '../sheet/words.ts';
 import { diamondPath, halfDiagonal, inkMark } from './marks.ts';
 import type { Drawing, NamedSide, SceneNode, Surround } from './model.ts';
+import { regionsOnWheel } from './region.ts';
 import { inkSays, inksOf, shareWords } from './says.ts';
 import { type SurroundTones, surroundTones } from './surround.ts';
 import { n } from './torn.ts';
@@ -27,6 +28,8 @@ export interface WheelPapers {
   readonly others?: readonly NamedSide[];
   /** Links of anchor and candidate; repeats, near misses and opposites are drawn. Default: none. */
   readonly links?: readonly Link[];
+  /** Stretches of colour to outline. Default: none. */
+  readonly regions?: readonly ColourRegion[];
 }
 
 export interface WheelOptions {
@@ -84,6 +87,7 @@ export function hueWheel(papers: WheelPapers, options: WheelOptions = {}): Drawi
           ...wheelRing(layout, wheel, tones),
           ...lines.below,
           ...others.flatMap((other, i) => outlines(other, i, layout, wheel, tones)),
+          ...regionsOnWheel(papers.regions ?? [], layout, wheel, tones),
           ...layout.places.flatMap((place) => leader(place, tones)),
           ...layout.places.map((place) => markOf(place, papers, tones)),
           ...lines.above,

@@ -1,3 +1,6 @@
+import { isccName } from '../colour/names.ts';
+import { labFromOklch, oklchFromTuple } from '../colour/spaces.ts';
+import { tradeWord } from '../colour/trade-words.ts';
 import type { Ink, Side } from '../sheet/model.ts';
 import { inkWord } from '../sheet/words.ts';
 import type { Change, Comparison } from './model.ts';
@@ -18,20 +21,20 @@ export function changeSays(
   from: Pick<Comparison, 'anchor' | 'candidate'>,
   names: PairNames,
 ): string {
-  if (change.kind === 'strip') return `a strip of ${inkWord(change.ink)} lies between them`;
+  if (change.kind === 'strip') return `a strip of ${wordFor(change.ink)} lies between them`;
   const name = names[change.of];
   if (change.kind === 'replace') return `${name} is turned or exchanged`;
-  if (change.kind === 'add') return `${inkWord(change.ink)} lies on ${percent(change.share)} of ${name}`;
+  if (change.kind === 'add') return `${wordFor(change.ink)} lies on ${percent(change.share)} of ${name}`;
   const of = told(from[change.of], change.ink, name);
   switch (change.kind) {
     case 'cover':
-      return `${of} is covered with ${inkWord(change.with)}`;
+      return `${of} is covered with ${wordFor(change.with)}`;
     case 'trim': {
       const to = change.toShare ?? 0;
       return to === 0 ? `${of} is cut away` : `${of} is cut down to ${percent(to)} of its sheet`;
     }
     case 'recolour':
-      return `${of} is ${inkWord(change.to)} (${change.to.hex})`;
+      return `${of} is ${wordFor(change.to)} (${change.to.hex})`;
   }
 }
 
@@ -61,5 +64,11 @@ export function whatIfNote(question: string, before: Comparison, after: Comparis
 
 function told(side: Side, id: string, name: string): string {
   const ink: Ink | undefined = [side.base, ...side.inks].find((one) => one.id === id);
-  return ink ? `${inkWord(ink)} (${id})` : `a colour of ${capital(name)}`;
+  return ink ? `${wordFor(ink)} (${id})` : `a colour of ${capital(name)}`;
+}
+
+/** As it was read; an ink without a name is named anew. */
+function wordFor(ink: Ink): string {
+  const oklch = oklchFromTuple(ink.oklch);
+  return (ink.name || ink.trade ? inkWord(ink) : tradeWord(oklch)) || isccName(labFromOklch(oklch));
 }

@@ -1,0 +1,18 @@
+import { pairNames } from '../drawer/find.ts';
+import type { Drawer, Held } from '../drawer/model.ts';
+import { veilOf } from '../drawing/shading.ts';
+import type { Comparison, Shading } from '../harmony/model.ts';
+import { shadeParts } from '../harmony/shade.ts';
+import type { Places } from '../sheet/model.ts';
+
+/** Which parts of the candidate hold with the anchor, with how thickly each place is veiled, 0–255. */
+export function findParts(
+  drawer: Drawer,
+  pair: { readonly anchor: Held; readonly candidate: Held },
+  { anchor, candidate, distance }: Comparison,
+  places: Places,
+): { readonly shading: Shading; readonly veil: Uint8ClampedArray } {
+  const names = pairNames(drawer, pair.anchor, pair.candidate);
+  const shading = shadeParts(anchor, { side: candidate, places }, { distance, names });
+  return { shading, veil: veilOf(shading) };
+}
