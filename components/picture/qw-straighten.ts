@@ -29,7 +29,7 @@ export class QwStraighten extends PictureStage {
     toolStyles,
     css`
       .says {
-        margin-top: 10px;
+        margin: 10px 0 8px;
       }
     `,
   ];

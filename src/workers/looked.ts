@@ -1,8 +1,9 @@
 import { findCorners } from '../sheet/corners.ts';
 import type { Corners, PixelImage } from '../sheet/model.ts';
+import { findBlocks } from '../sheet/parts.ts';
 import type { Look, Looked } from './messages.ts';
 
-/** How sure corners must be to be offered at all; 0–1. Ours. */
+/** How sure corners or a block must be to be offered at all; 0–1. Ours. */
 const leastSure = 0.3;
 /** How sure they must be to speak of them unasked. Source: the finder itself says that from about 0.6 they need no look. */
 const spokenOf = 0.6;
@@ -14,7 +15,10 @@ export function lookedAt(image: PixelImage, look: Look): Pick<Looked, 'corners' 
   const found = look === 'corners' ? findCorners(image) : null;
   return {
     corners: found !== null && found.sure >= leastSure ? found.corners : null,
-    blocks: [],
+    blocks:
+      look === 'blocks'
+        ? findBlocks(image).flatMap(({ frame, sure }) => (sure >= leastSure ? [frame] : []))
+        : [],
     ratio: image.width / image.height,
   };
 }

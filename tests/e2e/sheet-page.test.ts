@@ -48,7 +48,7 @@ describe('the page of a sheet', () => {
     await page.locator('figcaption .light', { hasText: /corrected by the white card/ }).waitFor();
     expect(reader.errors).toEqual([]);
     await reader.close();
-  });
+  }, 120_000);
 
   it('keeps what the hand corrected, through another reading and a reload', async () => {
     const reader = await atSheet();

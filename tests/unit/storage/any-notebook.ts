@@ -2,7 +2,18 @@ import fc from 'fast-check';
 import type { Held } from '../../../src/drawer/model.ts';
 import { keptName, keptText, limits } from '../../../src/notebook/limits.ts';
 import type { Leaf, Notebook } from '../../../src/notebook/model.ts';
-import type { Base, Ink, KeptSide, Part, Plain, Sheet, Side } from '../../../src/sheet/model.ts';
+import type {
+  Base,
+  HandChange,
+  HandMade,
+  Ink,
+  KeptSide,
+  Part,
+  Plain,
+  Sheet,
+  Side,
+  Taken,
+} from '../../../src/sheet/model.ts';
 
 /** Notebooks of every shape that the types allow. */
 
@@ -92,6 +103,45 @@ const side: fc.Arbitrary<Side> = some(
 );
 const frameFields = { x: finite, y: finite, width: length, height: length };
 const frame = fc.record(frameFields);
+const spot = fc.record({ x: share, y: share });
+const hex = fc.constantFrom('#1f3a5f', '#e2725b');
+const change: fc.Arbitrary<HandChange> = fc.oneof(
+  fc.record({ kind: fc.constant('rename' as const), ink: inkFields.id, name }),
+  fc.record({ kind: fc.constant('merge' as const), from: inkFields.id, into: inkFields.id }),
+  some({ kind: fc.constant('split' as const), ink: inkFields.id }, { spot }),
+  fc.record({ kind: fc.constant('keep' as const), ink: inkFields.id }),
+  fc.record({
+    kind: fc.constant('set-aside' as const),
+    ink: inkFields.id,
+    reason: fc.constantFrom('shadow' as const, 'not printed' as const),
+  }),
+  fc.record({ kind: fc.constant('set-share' as const), ink: inkFields.id, share }),
+  fc.record({ kind: fc.constant('add' as const), spot }),
+  some(
+    { kind: fc.constant('add' as const), hex },
+    { special: fc.constantFrom('foil' as const, 'pearl' as const) },
+  ),
+  fc.record({ kind: fc.constant('move-spot' as const), ink: inkFields.id, spot }),
+);
+const made: fc.Arbitrary<HandMade> = some(
+  { change, inks: fc.dictionary(fc.constantFrom('A', 'B', 'c'), ink, { noNullPrototype: true }) },
+  { hex, share },
+);
+const byHand = { asRead: side, hand: fc.array(made, { maxLength: 3 }) };
+const taken: fc.Arbitrary<Taken> = some(
+  { pictureId: id },
+  {
+    corners: fc.tuple(spot, spot, spot, spot),
+    light: fc.oneof(
+      fc.record({
+        kind: fc.constantFrom('white' as const, 'grey' as const),
+        frame,
+        reflectance: fc.double({ min: 0.02, max: 1, noNaN: true }),
+      }),
+      fc.record({ kind: fc.constant('chart' as const), frame }),
+    ),
+  },
+);
 const kept: fc.Arbitrary<KeptSide> = some(
   { reading: side, pictureId: maybe(id) },
   {
@@ -103,6 +153,8 @@ const kept: fc.Arbitrary<KeptSide> = some(
         card: some(frameFields, { reflectance: share }),
       },
     ),
+    taken,
+    ...byHand,
   },
 );
 const sizeMm = fc.record({ width: length, height: length });
@@ -119,15 +171,18 @@ const plain: fc.Arbitrary<Plain> = some(
   { id, name, kind: fc.constantFrom('cardstock' as const, 'ink pad' as const, 'tape' as const), ink },
   { takesColour: fc.boolean(), weight: maybe(weight) },
 );
-const part: fc.Arbitrary<Part> = fc.record({
-  id,
-  name,
-  sheetId: id,
-  side: fc.constantFrom('A' as const, 'B' as const),
-  frame,
-  sizeMm,
-  reading: side,
-});
+const part: fc.Arbitrary<Part> = some(
+  {
+    id,
+    name,
+    sheetId: id,
+    side: fc.constantFrom('A' as const, 'B' as const),
+    frame,
+    sizeMm,
+    reading: side,
+  },
+  { pictureId: id, ...byHand },
+);
 const held: fc.Arbitrary<Held> = fc.oneof(
   fc.record({ kind: fc.constant('sheet' as const), id, side: fc.constantFrom('A' as const, 'B' as const) }),
   fc.record({ kind: fc.constantFrom('plain' as const, 'part' as const), id }),
