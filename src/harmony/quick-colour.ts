@@ -118,7 +118,7 @@ function finish(out: Float64Array, o: number): void {
  */
 function isFarFromNeutrals(a: number, b: number, chroma: number): boolean {
   if (chroma > 48) return true;
-  if (chroma <= 16) return false;
+  if (chroma <= 20) return false;
   return b <= 0 || a < -0.9 * b || a > (chroma > 24 ? 1.2 : 1.85) * b;
 }
 

@@ -87,23 +87,24 @@ export const verdictOfRule: Readonly<Record<Rule, Verdict>> = {
 /** Verdicts from best to worst. */
 export const verdictOrder: readonly Verdict[] = ['holds-together', 'needs-a-bridge', 'pulls-apart'];
 
-/** The strongest tie of colour of a pair; the first of equals. */
+/** The strongest tie of colour of a pair, be it nothing; the first of equals; null where no two colours meet. */
 export function strongestTie(pair: Pair): Tie | null {
   let best: Tie | null = null;
   for (const tied of pair.tied) {
     if (!bothChromatic(tied.a, tied.b)) continue;
     const weight = tieWeight(tied, pair.distance);
-    if (weight > (best?.weight ?? 0)) best = { tied, weight };
+    if (!best || weight > best.weight) best = { tied, weight };
   }
   return best;
 }
 
 function nearest(pair: Pair): NearTie {
-  const all = pair.tied.map((tied) => nearTieOf(tied, pair.distance));
-  return {
-    any: Math.max(0, ...all.map(({ any }) => any)),
-    same: Math.max(0, ...all.map(({ same }) => same)),
-  };
+  return pair.tied
+    .map((tied) => nearTieOf(tied, pair.distance))
+    .reduce((one, other) => ({
+      any: Math.max(one.any, other.any),
+      same: Math.max(one.same, other.same),
+    }));
 }
 
 /** The troubles that count one by one: an ink's being alone is not a second one where its near miss is the first. */
