@@ -1,13 +1,13 @@
 import { css } from 'lit';
 
-/** The row of tabs under the mats. */
+/** The row of tabs above the mats. */
 export const candidateStyles = css`
   section {
     display: flex;
     flex-wrap: wrap;
     align-items: stretch;
     border: 1px solid var(--qw-rule);
-    border-top: 0;
+    border-bottom: 0;
     font: 14px/1.3 var(--qw-sans);
   }
   .head {

@@ -16,7 +16,7 @@ import type { QwVerdict } from './qw-verdict.ts';
 import './qw-verdict.ts';
 import { studyStyles } from './study-styles.ts';
 import { type CandidateView, keepsQuiet, type PaperView } from './study-view.ts';
-import { ledeOf } from './words.ts';
+import { ledeOf, verdictInSentence, verdictWords } from './words.ts';
 
 /**
  * A study: the anchor and one candidate in full, what was found, and what could be done. Pointing at an ink
@@ -55,26 +55,27 @@ export class QwStudy extends QwElement {
         <div class="margin">${this.margin.map((line) => html`<span>${line}</span>`)}</div>
         <div class="text">
           <qw-title .value=${leaf.title} empty="What do you want to know?"></qw-title>
-          <p class="lede">${ledeOf(leaf, this.candidates.length, this.placeOf(shown))}</p>
+          <p class="lede">${shown && !quiet ? this.found(shown) : nothing}${ledeOf(leaf, this.candidates.length, this.placeOf(shown))}</p>
           <qw-study-tools .leaf=${leaf} .surround=${this.surround} ?has-pair=${shown !== null && this.anchor !== null}></qw-study-tools>
         </div>
       </div>
       <div class="wide ${this.supposed ? 'supposed' : ''}">
         ${this.supposed ? html`<p class="flag"><b>${this.supposed}</b> Drawn as it would be; nothing of it is kept.</p>` : nothing}
-        <qw-mats
-          .anchor=${this.anchor}
-          .candidates=${this.candidates}
-          .shown=${shown?.index ?? -1}
-          .wheel=${leaf.wheel}
-          .surround=${this.surround}
-          .lit=${this.lit}
-          ?quiet=${quiet}
-        ></qw-mats>
         ${
           this.anchor
             ? html`<qw-candidates .candidates=${this.candidates} .shown=${shown?.index ?? -1} ?asks-first=${leaf.asksFirst}></qw-candidates>`
             : nothing
         }
+        <qw-mats
+          .anchor=${this.anchor}
+          .candidates=${this.candidates}
+          .shown=${shown?.index ?? -1}
+          .wheel=${leaf.wheel}
+          .distance=${leaf.distance}
+          .surround=${this.surround}
+          .lit=${this.lit}
+          ?quiet=${quiet}
+        ></qw-mats>
       </div>
       <div aria-live="polite" class="unseen">${shown && !quiet ? spoken(shown) : nothing}</div>
       ${shown && !quiet ? html`<slot name="what-if"></slot>` : nothing}
@@ -91,6 +92,12 @@ export class QwStudy extends QwElement {
         </div>
       </div>
     </div>`;
+  }
+
+  /** The verdict in the line under the title: it leads to where it is explained. */
+  private found({ comparison: { verdict } }: CandidateView) {
+    const words = this.supposed ? `What if: ${verdictInSentence(verdict)}` : verdictWords[verdict];
+    return html`<button type="button" class="found" aria-label="${words}: go to the verdict" @click=${() => this.reveal(true)}>${words}.</button> `;
   }
 
   private question(shown: CandidateView) {
@@ -132,10 +139,11 @@ export class QwStudy extends QwElement {
   }
 
   /** What she pressed to see the verdict is gone when it is shown, so the keyboard goes on to the verdict. */
-  private async reveal(): Promise<void> {
+  private async reveal(scrolls = false): Promise<void> {
     await this.updateComplete;
     const verdict = this.renderRoot.querySelector<QwVerdict>('qw-verdict');
     await verdict?.updateComplete;
+    if (scrolls) verdict?.scrollIntoView({ block: 'start' });
     verdict?.focus({ preventScroll: true });
   }
 

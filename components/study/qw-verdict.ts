@@ -1,13 +1,13 @@
 import { css, html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
-import type { Comparison, Kit, Reason } from '../../src/harmony/model.ts';
+import type { Comparison, Kit } from '../../src/harmony/model.ts';
 import { controls, ruled } from '../support/controls.ts';
 import { QwElement } from '../support/element.ts';
 import { lowered } from '../support/lowered.ts';
 import { chipStyle } from './chip-style.ts';
 import { inksSpokenOf, withChips } from './sentence.ts';
 import { verdictMark } from './verdict-mark.ts';
-import { verdictWords } from './words.ts';
+import { turnedWords, verdictWords } from './words.ts';
 
 /**
  * The verdict: its drawn mark, its words, the one sentence under it, and how it was decided.
@@ -34,7 +34,7 @@ export class QwVerdict extends QwElement {
     const table = inksSpokenOf(comparison);
     return html`<div class="row">
       <div class="margin" aria-hidden="true">
-        ${turned.length ? html`<b>decided by</b>${kindsOf(turned).map((words) => html`<span>${words}</span>`)}` : nothing}
+        ${turned.length ? html`<b>decided by</b>${turnedWords(turned).map((words) => html`<span>${words}</span>`)}` : nothing}
       </div>
       <div class="text">
         <div class="verdict">
@@ -65,17 +65,11 @@ export class QwVerdict extends QwElement {
   }
 }
 
-/** What kinds of reason turned it, each once: "stray, twice". */
-function kindsOf(reasons: readonly Reason[]): readonly string[] {
-  const kinds = reasons.map(({ kind }) => kind);
-  return [...new Set(kinds)].map((kind) => {
-    const times = kinds.filter((one) => one === kind).length;
-    return times > 1 ? `${kind}, ${times === 2 ? 'twice' : `${times} times`}` : kind;
-  });
-}
-
 function styles() {
   return css`
+    :host {
+      scroll-margin-top: 64px;
+    }
     .margin {
       padding-top: 10px;
     }

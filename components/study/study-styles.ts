@@ -3,7 +3,7 @@ import { css } from 'lit';
 /** How a study leaf is set: the ruled line runs behind, the mats lie across it. */
 export const studyStyles = css`
   .page {
-    padding: 34px 0 60px;
+    padding: 24px 0 60px;
   }
   .head .margin {
     padding-top: 8px;
@@ -12,6 +12,19 @@ export const studyStyles = css`
     margin: 4px 0 8px;
     color: var(--qw-soft);
     font-style: italic;
+  }
+  .found {
+    position: relative;
+    font: 600 1em/1.4 var(--qw-serif);
+    color: var(--qw-ink);
+    text-decoration: underline;
+    text-decoration-thickness: 1px;
+    text-underline-offset: 4px;
+  }
+  .found::after {
+    content: '';
+    position: absolute;
+    inset: -11px -4px;
   }
   .wide {
     position: relative;
