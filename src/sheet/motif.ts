@@ -1,0 +1,33 @@
+import type { MotifFamily, MotifGuess, PixelImage } from './model.ts';
+import { mosaicOf } from './mosaic.ts';
+import { bodiesOf, shapesOf } from './motif-bodies.ts';
+import { directionsOf } from './motif-directions.ts';
+import { reduced } from './table-map.ts';
+
+/** Longer side of the picture that is looked at. */
+const longest = 256;
+
+/**
+ * What a pattern looks like at a first glance, and how sure that is, 0–1; the user corrects it. By which way its edges
+ * run, and by what its bodies are like. The borders between
+ * the families are ours, set on drawn papers.
+ */
+export function guessMotif(image: PixelImage): MotifGuess {
+  const planes = reduced(image, longest);
+  const way = directionsOf(planes);
+  if (way.edges < 0.004) return guess('plain', 1 - way.edges / 0.008);
+  if (way.one >= 0.7) return guess('stripe', 0.5 + (way.one - 0.7) / 0.5);
+  const bodies = shapesOf(bodiesOf(mosaicOf(planes)));
+  if (bodies.count >= 8 && bodies.round >= 0.5 && way.two < 0.35)
+    return guess('dots', 0.3 + 0.7 * bodies.round * (1 - way.two));
+  if (way.zigzag >= 0.55) return guess('chevron', 0.2 + way.zigzag * 0.75);
+  const lines = bodies.inLines >= 3 && bodies.count >= 24 && bodies.median < 0.012 && bodies.largest < 0.12;
+  if (lines && (way.two >= 0.2 || bodies.inLines >= 8))
+    return guess('text', 0.4 + Math.min(0.4, (bodies.inLines - 3) / 8));
+  if (way.two >= 0.5) return guess('grid', 0.4 + (way.two - 0.5));
+  return guess('organic', 0.5 + 0.4 * (1 - Math.max(way.one, way.two, bodies.round)));
+}
+
+function guess(family: MotifFamily, sure: number): MotifGuess {
+  return { family, sure: Math.round(100 * Math.max(0.1, Math.min(0.95, sure))) / 100 };
+}
