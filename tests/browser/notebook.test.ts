@@ -47,7 +47,7 @@ const shown: [name: string, tag: string, properties: Record<string, unknown>][] 
   [
     'a sheet',
     'qw-sheet-leaf',
-    { leaf: { id: 'l', kind: 'sheet', title: 'Bunting', sheetId: 's', text: '' }, sides: [anchorView] },
+    { leaf: { id: 'l', kind: 'sheet', title: 'Bunting', sheetId: 's', text: '' }, paper: anchorView },
   ],
   ['the sources', 'qw-sources', { sources: [source], current: 's-1' }],
   [
@@ -58,7 +58,7 @@ const shown: [name: string, tag: string, properties: Record<string, unknown>][] 
       readings: [{ id: 'r', fileName: 'a.png', stage: 'reading', fraction: 0.4 }],
     },
   ],
-  ['the upkeep', 'qw-upkeep', {}],
+  ['the upkeep', 'qw-upkeep', { kept: [{ id: 'k', title: 'Last year', saved: '2 March', sound: true }] }],
   ['an empty notebook', 'qw-empty', {}],
 ];
 
@@ -94,6 +94,36 @@ describe('the list of leaves', () => {
     up!.click();
     out!.click();
     expect(asked).toEqual([[{ kind: 'note' }], [{ id: 'b', to: 0 }], [{ id: 'b' }]]);
+  });
+});
+
+describe('other notebooks that are kept', () => {
+  const kept = [
+    { id: 'k', title: 'Last year', saved: '2 March', sound: true },
+    { id: 't', title: 'A notebook that can’t be read', saved: '1 March', sound: false },
+  ];
+
+  it('are asked for when their place is opened, and opened again where they are sound', async () => {
+    const element = await standAlone('qw-upkeep', { kept });
+    const asked = heard(element, 'qw-ask-kept');
+    const opened = heard(element, 'qw-open-kept');
+    within<HTMLDetailsElement>(element, 'details').open = true;
+    await new Promise((next) => setTimeout(next, 50));
+    expect(asked).toHaveLength(1);
+    within(element, '[aria-label^="Open Last year"]').click();
+    within(element, '[aria-label^="Open A notebook"]').click();
+    expect(opened).toEqual([{ id: 'k' }]);
+  });
+
+  it('are removed for good only when that was said twice', async () => {
+    const element = await standAlone('qw-upkeep', { kept });
+    const removed = heard(element, 'qw-remove-kept');
+    within<HTMLDetailsElement>(element, 'details').open = true;
+    within(element, '[aria-label="Remove Last year"]').click();
+    expect(removed).toEqual([]);
+    await drawn(element);
+    within(element, '[aria-label="Remove Last year for good"]').click();
+    expect(removed).toEqual([{ id: 'k' }]);
   });
 });
 
