@@ -14,7 +14,7 @@ export const matsStyles = css`
     grid-template-columns: minmax(0, 1fr) minmax(0, 1.5fr) minmax(0, 1fr);
     gap: 10px;
     align-items: start;
-    padding: 22px 24px 4px;
+    padding: 18px 24px 4px;
   }
   .mats.papers-only {
     grid-template-columns: repeat(2, minmax(0, 1fr));
@@ -28,6 +28,17 @@ export const matsStyles = css`
     justify-content: center;
     padding-bottom: 22px;
   }
+  .mats.meet {
+    grid-template-columns: minmax(0, 1fr) minmax(0, 1fr) minmax(0, 1.5fr);
+    gap: 10px 0;
+  }
+  .mats.meet.papers-only {
+    grid-template-columns: repeat(2, minmax(0, 1fr));
+  }
+  .meet .wheel {
+    order: 3;
+    margin-left: 10px;
+  }
   :host([alone]) .mats {
     grid-template-columns: minmax(0, 1fr) minmax(0, 1.3fr);
     gap: 24px;
@@ -39,16 +50,30 @@ export const matsStyles = css`
     padding: 2px 24px 0;
     border-top: 1px solid var(--mat-line);
   }
+  .meet .anchor {
+    --inner-end: 8px;
+  }
+  .meet .candidate {
+    --inner-start: 8px;
+  }
   @container (max-width: 780px) {
     .mats {
       grid-template-columns: repeat(2, minmax(0, 1fr));
       gap: 10px 24px;
+    }
+    .mats.meet,
+    .mats.meet.papers-only {
+      grid-template-columns: repeat(2, minmax(0, 1fr));
+      column-gap: 0;
     }
     .wheel {
       grid-column: 1 / -1;
       order: 3;
       width: 100%;
       max-width: 540px;
+      margin: 0 auto;
+    }
+    .meet .wheel {
       margin: 0 auto;
     }
     :host([alone]) .wheel {
@@ -60,6 +85,10 @@ export const matsStyles = css`
     .mats.papers-only {
       gap: 14px;
       padding: 16px 16px 4px;
+    }
+    .mats.meet,
+    .mats.meet.papers-only {
+      column-gap: 0;
     }
     :host([alone]) .mats {
       grid-template-columns: minmax(0, 1fr);

@@ -10,8 +10,14 @@ export const mountedStyles = css`
     outline-offset: 6px;
   }
   figcaption {
-    margin: 11px 0 8px;
+    margin-block: 11px 8px;
     font: 14px/1.35 var(--qw-sans);
+  }
+  /* Papers may lie edge to edge; what is written under them may not. */
+  figcaption,
+  qw-palette {
+    margin-right: var(--inner-end, 0);
+    margin-left: var(--inner-start, 0);
   }
   figcaption span {
     display: block;
@@ -35,11 +41,9 @@ export const mountedStyles = css`
     position: absolute;
     inset: -13px -6px;
   }
-  .other {
-    font-size: 13px;
-  }
-  .word > span {
-    border-color: color-mix(in oklch, var(--on-mat) 45%, transparent);
+  b qw-title {
+    font: inherit;
+    color: inherit;
   }
   :focus-visible {
     outline-color: var(--on-mat);
@@ -62,5 +66,6 @@ export const mountedStyles = css`
   .place span {
     font: 14px/1.35 var(--qw-sans);
     max-width: 15em;
+    overflow-wrap: anywhere;
   }
 `;

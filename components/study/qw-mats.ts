@@ -4,6 +4,7 @@ import { styleMap } from 'lit/directives/style-map.js';
 import type { Wheel } from '../../src/colour/model.ts';
 import type { NamedSide } from '../../src/drawing/model.ts';
 import { surroundTones } from '../../src/drawing/surround.ts';
+import type { Distance } from '../../src/harmony/model.ts';
 import type { Surround } from '../../src/notebook/model.ts';
 import '../strip/qw-strip.ts';
 import { controls } from '../support/controls.ts';
@@ -17,6 +18,7 @@ import type { CandidateView, PaperView } from './study-view.ts';
  * The mats: anchor on the left, candidate on the right, the wheel between them, the strip below, all on the
  * chosen surround. While the reading keeps quiet only the papers are shown.
  * @fires qw-turn-over - `{ as, index, side }` · qw-choose-paper - `{ as }` · qw-drop-paper - `{ key, as }`
+ * @fires qw-rename-paper - `{ held, name }`
  */
 @customElement('qw-mats')
 export class QwMats extends QwElement {
@@ -28,6 +30,10 @@ export class QwMats extends QwElement {
   @property({ type: Number }) shown = -1;
   @property() wheel: Wheel = 'eye';
   @property() surround: Surround = 'grey';
+  /** Touching: the two papers lie edge to edge, as they are judged, and the wheel after them. */
+  @property() distance: Distance = 'apart';
+  /** File names of pictures that are being read for it. */
+  @property({ attribute: false }) reading: readonly string[] = [];
   @property({ attribute: false }) lit: readonly string[] = [];
   @property({ type: Boolean }) quiet = false;
   /** True where one paper is looked at by itself, with no place for a candidate. */
@@ -39,8 +45,9 @@ export class QwMats extends QwElement {
     const { mat, text, soft, line } = surroundTones(surround);
     const tones = { '--mat': mat, '--on-mat': text, '--on-mat-soft': soft, '--mat-line': line };
     const charts = anchor !== null && !this.quiet;
+    const meet = anchor !== null && !this.alone && this.distance === 'touching' ? 'meet' : '';
     return html`<div class="surround" style=${styleMap(tones)}>
-      <div class="mats ${charts ? '' : anchor ? 'papers-only' : 'place-only'}">
+      <div class="mats ${meet} ${charts ? '' : anchor ? 'papers-only' : 'place-only'}">
         ${this.mounted(anchor, 'anchor')}
         ${charts ? html`<figure class="wheel" aria-label="Hue wheel">${this.wheelOf(anchor, shown)}</figure>` : nothing}
         ${anchor && !this.alone ? this.mounted(shown, 'candidate') : nothing}
@@ -59,6 +66,7 @@ export class QwMats extends QwElement {
       .lit=${this.lit}
       ?quiet=${this.quiet}
       ?alone=${this.alone}
+      .reading=${paper ? '' : (this.reading[0] ?? '')}
     ></qw-mounted>`;
   }
 

@@ -8,6 +8,8 @@ import { controls } from '../support/controls.ts';
 import { QwElement } from '../support/element.ts';
 import { emit } from '../support/emit.ts';
 import { paperType } from '../support/paper-type.ts';
+import type { QwTitle } from '../support/qw-title.ts';
+import '../support/qw-title.ts';
 import { mountedStyles } from './mounted-styles.ts';
 import type { PaperView } from './study-view.ts';
 
@@ -15,6 +17,7 @@ import type { PaperView } from './study-view.ts';
  * One paper on the mat with what is known of it and its torn chips; or the empty place where one can be put.
  * @fires qw-turn-over - `{ as, index, side }` · qw-look-closer - `{ held }`
  * @fires qw-choose-paper - `{ as }` · qw-drop-paper - `{ key, as }`
+ * @fires qw-rename-paper - `{ held, name }`, the caption was written over
  */
 @customElement('qw-mounted')
 export class QwMounted extends QwElement {
@@ -30,6 +33,8 @@ export class QwMounted extends QwElement {
   @property({ type: Boolean }) quiet = false;
   /** Looked at by itself: not to be exchanged. */
   @property({ type: Boolean }) alone = false;
+  /** File name of the picture that is being read for the empty place; '' where none is. */
+  @property() reading = '';
   @state() private over = false;
 
   override render() {
@@ -51,14 +56,31 @@ export class QwMounted extends QwElement {
     const named = { side, name };
     return html`<qw-paper .paper=${named} .picture=${picture} .places=${places} .surround=${this.surround} .lit=${this.lit}></qw-paper>
       <figcaption>
-        <b>${name}</b>
-        <span>${facts.join(' · ')}${this.turn(paper)}${this.closer(paper)}</span>
+        ${this.named(paper)}
+        <span>${facts.join(' · ')}${this.turn(paper)}${this.closer(paper)}${this.another()}</span>
         <span class="light">${side.light.note}</span>
       </figcaption>
-      ${this.quiet ? nothing : html`<qw-palette bare .paper=${named} .surround=${this.surround} .lit=${this.lit}></qw-palette>`}
-      <button type="button" class="word other" @click=${this.choose} ?hidden=${this.as === 'candidate' || this.alone}>
-        <span>Another anchor</span>
-      </button>`;
+      ${this.quiet ? nothing : html`<qw-palette bare .paper=${named} .surround=${this.surround} .lit=${this.lit}></qw-palette>`}`;
+  }
+
+  /** Its name, which can be written over; a sheet's own leaf has a form for that. */
+  private named({ held, name }: PaperView) {
+    if (this.alone) return html`<b>${name}</b>`;
+    return html`<b><qw-title plain label="Name of this paper" .value=${name} @qw-retitle=${(event: CustomEvent<{ title: string }>) => this.rename(event, held, name)}></qw-title></b>`;
+  }
+
+  private rename(event: CustomEvent<{ title: string }>, held: PaperView['held'], name: string): void {
+    // The same event from a leaf's title names the leaf.
+    event.stopPropagation();
+    const { title } = event.detail;
+    // A paper without a name could not be spoken of.
+    if (title === '') (event.target as QwTitle).value = name;
+    else emit(this, 'qw-rename-paper', { held, name: title });
+  }
+
+  private another() {
+    if (this.as === 'candidate' || this.alone) return nothing;
+    return html` · <button type="button" class="turn" @click=${this.choose}>another anchor</button>`;
   }
 
   private turn({ turnsTo }: PaperView) {
@@ -76,7 +98,7 @@ export class QwMounted extends QwElement {
   private place() {
     return html`<button type="button" class="place" @click=${this.choose}>
       <b>${this.as === 'anchor' ? 'The anchor' : 'A candidate'}</b>
-      <span>Drop a picture of a paper here, or choose one</span>
+      <span>${this.reading ? `Reading ${this.reading} …` : 'Drop a picture of a paper here, or choose one'}</span>
     </button>`;
   }
 

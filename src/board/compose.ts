@@ -169,8 +169,8 @@ function headBlock({ title, options, page, comparison }: Content, plan: Plan, wi
       })
     : { height: 0, nodes: [] };
   const wheel = (options.wheel ?? 'eye') === 'eye' ? "on the eye's wheel" : "on the painter's wheel";
-  const how = comparison.distance === 'apart' ? 'apart on the page' : 'edges touching';
-  const note = flowLines(`held ${how},\nseen ${wheel}`, page.margin - 100 * k, {
+  const how = comparison.distance === 'apart' ? 'held apart on the page' : 'judged as if touching';
+  const note = flowLines(`${how},\nseen ${wheel}`, page.margin - 100 * k, {
     size: type.margin * k,
     face: 'sans',
     fill: boardTones.soft,
