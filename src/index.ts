@@ -47,13 +47,24 @@ export type {
   Verdict,
 } from './harmony/model.ts';
 export { rank } from './harmony/rank.ts';
+export type { FoundCorners } from './sheet/corners.ts';
+export { findCorners } from './sheet/corners.ts';
+export type { HandOptions } from './sheet/hand.ts';
+export { NoColourAtSpot, UnknownInk, withHand } from './sheet/hand.ts';
+export type { Homography } from './sheet/homography.ts';
+export { homographyOf, movedBy } from './sheet/homography.ts';
 export type {
   Base,
   BaseKind,
   Card,
+  Corners,
   Frame,
+  HandChange,
+  HandMade,
   Ink,
   Light,
+  MotifFamily,
+  MotifGuess,
   PixelImage,
   Places,
   Plain,
@@ -63,9 +74,16 @@ export type {
   Reading,
   ReadOptions,
   Side,
+  SizeMm,
+  Spot,
 } from './sheet/model.ts';
+export { guessMotif } from './sheet/motif.ts';
+export type { Block } from './sheet/parts.ts';
+export { findBlocks, readPart } from './sheet/parts.ts';
 export { inkFromHex, plainOf, sideOfPlain } from './sheet/plain.ts';
 export { readSide, readWithPlaces } from './sheet/read-side.ts';
 export { relabel } from './sheet/relabel.ts';
+export type { Straightened, StraightenOptions } from './sheet/straighten.ts';
+export { straighten } from './sheet/straighten.ts';
 export { UnreadableImage } from './sheet/unreadable.ts';
 export { inkWord } from './sheet/words.ts';
