@@ -36,13 +36,14 @@ export function studyTemplate(leaf: StudyLeaf, margin: readonly string[], scene:
     .candidates=${seen.candidates}
     .surround=${session.state.look.surround}
     .supposed=${supposed?.question ?? ''}
+    .reading=${session.state.readings.filter(({ studyId }) => studyId === leaf.id).map(({ fileName }) => fileName)}
   >
     ${
       isOpen
         ? html`<qw-what-if slot="what-if" .view=${whatIfView(session, anchor, shown, supposing, supposed)} .inkOf=${supposing.inkOf}></qw-what-if>`
         : nothing
     }
-    ${anchor ? furtherTemplate(leaf, anchor, shown, scene, isOpen) : nothing}
+    ${anchor && !supposed ? furtherTemplate(leaf, anchor, shown, scene, isOpen) : nothing}
   </qw-study>`;
 }
 
