@@ -1,4 +1,4 @@
-import { html, nothing } from 'lit';
+import { html, nothing, type PropertyValues } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
 import { controls } from '../support/controls.ts';
@@ -12,6 +12,8 @@ export interface LeafEntry {
   readonly title: string;
   /** What it is: "study, 3 candidates". */
   readonly about: string;
+  /** Why it cannot be added now; stands in place of what it is for. */
+  readonly notNow?: string;
 }
 
 /** A kind of leaf that can be added, with the one line that says what it is for. */
@@ -19,6 +21,8 @@ export interface LeafKind {
   readonly kind: string;
   readonly label: string;
   readonly about: string;
+  /** Why it cannot be added now; stands in place of what it is for. */
+  readonly notNow?: string;
 }
 
 /**
@@ -37,6 +41,10 @@ export class QwLeaves extends QwElement {
   @property() current = '';
   @state() private adding = false;
 
+  protected override willUpdate(changed: PropertyValues<this>): void {
+    if (changed.has('current')) this.adding = false;
+  }
+
   override render() {
     return html`<nav aria-label="Leaves">
       ${
@@ -48,6 +56,7 @@ export class QwLeaves extends QwElement {
             )}</ol>`
           : html`<p class="none">No leaves yet. Add one, or drop two papers on the page.</p>`
       }
+      <div @keydown=${this.onKey} @focusout=${this.onLeave}>
       <button
         type="button"
         class="add"
@@ -59,10 +68,11 @@ export class QwLeaves extends QwElement {
       </button>
       <ul id="kinds" ?hidden=${!this.adding}>
         ${this.kinds.map(
-          ({ kind, label, about }) =>
-            html`<li><button type="button" class="kind" @click=${() => this.add(kind)}><b>${label}</b><small>${about}</small></button></li>`,
+          ({ kind, label, about, notNow }) =>
+            html`<li><button type="button" class="kind" ?disabled=${notNow !== undefined} @click=${() => this.add(kind)}><b>${label}</b><small>${notNow ?? about}</small></button></li>`,
         )}
       </ul>
+      </div>
     </nav>`;
   }
 
@@ -87,6 +97,20 @@ export class QwLeaves extends QwElement {
         Take out
       </button>
     </div>`;
+  }
+
+  private onKey(event: KeyboardEvent): void {
+    if (event.key !== 'Escape' || !this.adding) return;
+    event.stopPropagation();
+    this.adding = false;
+    this.renderRoot.querySelector<HTMLElement>('.add')?.focus();
+  }
+
+  /** Shuts when the focus goes elsewhere; a press on nothing that takes the focus shuts it too. */
+  private onLeave(event: FocusEvent): void {
+    const box = event.currentTarget as HTMLElement;
+    if (this.adding && !box.matches(':active') && !box.contains(event.relatedTarget as Node | null))
+      this.adding = false;
   }
 
   private add(kind: string): void {

@@ -13,10 +13,27 @@ const exercise: LeafKind = {
 };
 const board: LeafKind = { kind: 'board', label: 'Board', about: 'one picture of a study, to share' };
 
-/** Kinds of leaf that can be added now, with what each is for: a board and an exercise only where a study has a pair. */
-export function leafKinds(notebook: Notebook): readonly LeafKind[] {
-  const hasPair = notebook.leaves.some((leaf) => leaf.kind === 'study' && pairOf(leaf) !== null);
-  return hasPair ? [study, kit, exercise, note, board] : [study, kit, note];
+/**
+ * Kinds of leaf that can be added now, with what each is for: a board and an exercise only where a study has a pair. A
+ * board tells what was found, so that of a study that asks first it waits until the reader has said hers.
+ */
+export function leafKinds(notebook: Notebook, openId: string | null): readonly LeafKind[] {
+  const source = pairedStudy(notebook, openId);
+  if (!source) return [study, kit, note];
+  const ofBoard = asksStill(source) ? { ...board, notNow: 'once you have said yours on the study' } : board;
+  return [study, kit, exercise, note, ofBoard];
+}
+
+/** True where the study keeps quiet about the pair that it shows, until the reader has said hers. */
+export function asksStill(leaf: StudyLeaf): boolean {
+  const pair = pairOf(leaf);
+  return leaf.asksFirst && pair !== null && (leaf.opinions[heldKey(pair)]?.verdict ?? null) === null;
+}
+
+/** The study that is open, or the last that has a pair. */
+function pairedStudy(notebook: Notebook, openId: string | null): StudyLeaf | undefined {
+  const pairs = notebook.leaves.filter((leaf): leaf is StudyLeaf => leaf.kind === 'study' && !!pairOf(leaf));
+  return pairs.find((leaf) => leaf.id === openId) ?? pairs.at(-1);
 }
 
 /** What a leaf is, for the list: "study, 3 candidates". */
@@ -54,9 +71,8 @@ export function newLeaf(kind: string, id: string, notebook: Notebook, openId: st
   if (kind === 'note') return { id, kind: 'note', title: '', text: '' };
   if (kind === 'kit') return { id, kind: 'kit', title: '', text: '', pieces: [] };
   if (kind !== 'board' && kind !== 'exercise') return null;
-  const pairs = notebook.leaves.filter((leaf): leaf is StudyLeaf => leaf.kind === 'study' && !!pairOf(leaf));
-  const study = pairs.find((leaf) => leaf.id === openId) ?? pairs.at(-1);
-  if (!study) return null;
+  const study = pairedStudy(notebook, openId);
+  if (!study || (kind === 'board' && asksStill(study))) return null;
   return kind === 'board' ? boardOfStudy(id, study) : exerciseOfStudy(id, study);
 }
 

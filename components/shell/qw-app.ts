@@ -100,7 +100,7 @@ export class QwApp extends QwElement implements AppHost {
         ></qw-title>
         <qw-leaves
           .leaves=${book.notebook.leaves.map((one) => ({ id: one.id, title: one.title, about: aboutLeaf(one) }))}
-          .kinds=${leafKinds(book.notebook)}
+          .kinds=${leafKinds(book.notebook, leaf?.id ?? null)}
           .current=${leaf?.id ?? ''}
         ></qw-leaves>
         <qw-upkeep .value=${upkeepOf(book)} .kept=${keptLines(this.kept)}></qw-upkeep>

@@ -3,7 +3,7 @@ import type { Held } from '../../src/drawer/model.ts';
 import type { Distance } from '../../src/harmony/model.ts';
 import type { Opinion, Surround } from '../../src/notebook/model.ts';
 import type { Command, Scene } from './command.ts';
-import { boardOfStudy, boardOnLeaf } from './leaf-kinds.ts';
+import { asksStill, boardOfStudy, boardOnLeaf } from './leaf-kinds.ts';
 
 /** What can be done on a study. */
 export const studyCommands: Readonly<Record<string, Command>> = {
@@ -26,8 +26,14 @@ export const studyCommands: Readonly<Record<string, Command>> = {
     if (candidate) session.dispatch({ do: 'say', leafId, candidate, opinion });
   },
   'qw-turn-over': turnOver,
+  'qw-rename-paper': ({ session }, { held, name }: { held: Held; name: string }) => {
+    if (held.kind === 'sheet') session.dispatch({ do: 'update sheet', sheetId: held.id, change: { name } });
+    else if (held.kind === 'plain')
+      session.dispatch({ do: 'update plain', plainId: held.id, change: { name } });
+    else session.dispatch({ do: 'update part', partId: held.id, change: { name } });
+  },
   'qw-make-board': ({ app, session, study }) => {
-    if (!study) return;
+    if (!study || asksStill(study)) return;
     const known = boardOnLeaf(session.state.notebook, study);
     const board = known ?? boardOfStudy(session.newId('leaf'), study);
     if (!known) session.dispatch({ do: 'add leaf', leaf: board });

@@ -29,6 +29,15 @@ export class QwStudyTools extends QwElement {
         min-height: 44px;
         cursor: pointer;
       }
+      .board {
+        display: inline-flex;
+        align-items: center;
+        gap: 8px;
+      }
+      small {
+        font-size: 13px;
+        color: var(--qw-soft);
+      }
       input {
         width: 17px;
         height: 17px;
@@ -42,6 +51,8 @@ export class QwStudyTools extends QwElement {
   @property() surround: Surround = 'grey';
   /** True where there is a pair to make a board of. */
   @property({ type: Boolean, attribute: 'has-pair' }) hasPair = false;
+  /** True while the reading keeps quiet: a board would give away what it found. */
+  @property({ type: Boolean }) quiet = false;
 
   override render() {
     const { leaf } = this;
@@ -51,9 +62,12 @@ export class QwStudyTools extends QwElement {
       <qw-choice label="Which wheel" .choices=${wheels} .value=${leaf.wheel} @qw-choose=${this.hand('qw-set-wheel')}></qw-choice>
       <qw-choice label="Surround" shows-label .choices=${surrounds} .value=${this.surround} @qw-choose=${this.hand('qw-set-surround')}></qw-choice>
       <label><input type="checkbox" .checked=${leaf.asksFirst} @change=${this.onAsksFirst} />I say first</label>
-      <button type="button" class="word" ?disabled=${!this.hasPair} @click=${() => emit(this, 'qw-make-board', {})}>
-        <span>Make a board</span>
-      </button>
+      <span class="board">
+        <button type="button" class="word" aria-describedby=${this.quiet ? 'why-not' : nothing} ?disabled=${!this.hasPair || this.quiet} @click=${() => emit(this, 'qw-make-board', {})}>
+          <span>Make a board</span>
+        </button>
+        ${this.quiet ? html`<small id="why-not">once you have said yours</small>` : nothing}
+      </span>
     </div>`;
   }
 

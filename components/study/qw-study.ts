@@ -43,6 +43,8 @@ export class QwStudy extends QwElement {
   @property() surround: Surround = 'grey';
   /** What is only supposed of the pair that is shown, as a question; '' where all is as it is. */
   @property() supposed = '';
+  /** File names of pictures that are being read for this study. */
+  @property({ attribute: false }) reading: readonly string[] = [];
   @state() private lit: readonly string[] = [];
 
   override render() {
@@ -56,7 +58,7 @@ export class QwStudy extends QwElement {
         <div class="text">
           <qw-title .value=${leaf.title} empty="What do you want to know?"></qw-title>
           <p class="lede">${shown && !quiet ? this.found(shown) : nothing}${ledeOf(leaf, this.candidates.length, this.placeOf(shown))}</p>
-          <qw-study-tools .leaf=${leaf} .surround=${this.surround} ?has-pair=${shown !== null && this.anchor !== null}></qw-study-tools>
+          <qw-study-tools .leaf=${leaf} .surround=${this.surround} ?has-pair=${shown !== null && this.anchor !== null} ?quiet=${quiet}></qw-study-tools>
         </div>
       </div>
       <div class="wide ${this.supposed ? 'supposed' : ''}">
@@ -72,6 +74,7 @@ export class QwStudy extends QwElement {
           .shown=${shown?.index ?? -1}
           .wheel=${leaf.wheel}
           .distance=${leaf.distance}
+          .reading=${this.reading}
           .surround=${this.surround}
           .lit=${this.lit}
           ?quiet=${quiet}

@@ -128,6 +128,8 @@ export interface ReadingInProgress {
   readonly id: string;
   readonly fileName: string;
   readonly stage: ReadingStage;
+  /** The study that it is read for, where it is. */
+  readonly studyId?: string;
   /** 0–1 over all stages. */
   readonly fraction: number;
 }
