@@ -40,7 +40,7 @@ export function quickReader(): ReadClient {
       };
       return { side, places, done };
     },
-    look: (id) => Promise.resolve({ id, kind: 'looked', corners: null, blocks: [] }),
+    look: (id) => Promise.resolve({ id, kind: 'looked', corners: null, blocks: [], ratio: 1.5 }),
     cancel: (id) => waiting.get(id)?.(new ReadingCancelled('cancelled')),
     warm: () => {},
     close: () => {},
@@ -66,5 +66,5 @@ export function openSession(options: SessionOptions = {}): Promise<Session> {
 
 let count = 0;
 export const freshShelf = (): Shelf => openShelf({ name: `shelf-${++count}` });
-export const pictureFile = (name: string, text = 'a picture'): File =>
+export const pictureFile = (name: string, text = `a picture called ${name}`): File =>
   new File([text], name, { type: 'image/png' });
