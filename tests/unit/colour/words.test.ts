@@ -4,7 +4,7 @@ import * as emotion from '../../../src/colour/emotion.ts';
 import { ouLuo } from '../../../src/colour/harmony-two.ts';
 import { neutralKind, readsAsNeutral } from '../../../src/colour/neutral.ts';
 import { sourceById, sources } from '../../../src/colour/sources.ts';
-import { labFromHex, oklchFromHex, rgbFromHex } from '../../../src/colour/spaces.ts';
+import { labFromHex, oklchFromHex, oklchFromRgb, rgbFromHex } from '../../../src/colour/spaces.ts';
 import { tradeWord, tradeWords } from '../../../src/colour/trade-words.ts';
 import { differenceSeenBy, fallsTogether, seenBy } from '../../../src/colour/vision.ts';
 
@@ -72,17 +72,73 @@ describe('trade words', () => {
     ['#40e0d0', 'turquoise'],
   ] as const)('call %s %s', (hex, word) => expect(tradeWord(oklchFromHex(hex))).toBe(word));
 
-  test.each(['#ffffff', '#808080', '#000000', '#4169e1'])('say nothing of %s', (hex) => {
+  // The commonest printed colours; from memory, no source.
+  test.each([
+    ['#b8262b', 'red'],
+    ['#d2452a', 'tomato'],
+    ['#a8402f', 'brick'],
+    ['#f58a32', 'orange'],
+    ['#fbb982', 'apricot'],
+    ['#f6d33c', 'yellow'],
+    ['#cc7722', 'ochre'],
+    ['#a4d233', 'lime'],
+    ['#4f8a3c', 'leaf green'],
+    ['#4caf50', 'grass green'],
+    ['#24553a', 'forest green'],
+    ['#8a9a5b', 'moss'],
+    ['#86b9e0', 'sky blue'],
+    ['#5a7ca0', 'denim'],
+    ['#4169e1', 'royal blue'],
+    ['#8f99fb', 'periwinkle'],
+    ['#c8a2c8', 'lilac'],
+    ['#7b3f9d', 'purple'],
+    ['#6a2c9a', 'violet'],
+    ['#3d1f3a', 'aubergine'],
+    ['#c2187b', 'magenta'],
+    ['#f28cb0', 'pink'],
+    ['#e8708a', 'rose'],
+    ['#6e1f2e', 'burgundy'],
+    ['#800000', 'maroon'],
+    ['#5a4632', 'dark brown'],
+    ['#7b4a2b', 'brown'],
+    ['#8b7d6b', 'taupe'],
+    ['#c9a878', 'kraft'],
+  ] as const)('call %s %s, in plain words', (hex, word) => expect(tradeWord(oklchFromHex(hex))).toBe(word));
+
+  test.each(['#ffffff', '#808080', '#000000'])('say nothing of %s', (hex) => {
     expect(tradeWord(oklchFromHex(hex))).toBeNull();
   });
 
-  test('each name the middle of their own region, and stand there once', () => {
+  test('each name the middle of every region of theirs', () => {
     for (const { word, l, c, h } of tradeWords) {
-      const middle = { l: (l[0] + l[1]) / 2, c: (c[0] + c[1]) / 2, h: ((h[0] + h[1]) / 2) % 360 };
-      expect(tradeWord(middle), word).toBe(word);
+      const middle = { l: (l[0] + l[1]) / 2, c: (c[0] + c[1]) / 2, h: (h[0] + h[1]) / 2 };
+      expect(tradeWord(middle), `${word} at ${JSON.stringify(middle)}`).toBe(word);
       expect(l[0] < l[1] && c[0] < c[1] && h[0] < h[1], word).toBe(true);
     }
-    expect(new Set(tradeWords.map(({ word }) => word)).size).toBe(tradeWords.length);
+  });
+
+  test('have regions of which no two overlap', () => {
+    const meet = (one: readonly [number, number], other: readonly [number, number]) =>
+      one[0] < other[1] && other[0] < one[1];
+    tradeWords.forEach((one, i) => {
+      for (const other of tradeWords.slice(i + 1))
+        expect(
+          meet(one.l, other.l) && meet(one.c, other.c) && meet(one.h, other.h),
+          `${one.word} and ${other.word}`,
+        ).toBe(false);
+    });
+  });
+
+  test('leave no colour of the screen without a word whose chroma is 0.05 or more', () => {
+    const without: string[] = [];
+    const steps = [0, 17, 34, 51, 68, 85, 102, 119, 136, 153, 170, 187, 204, 221, 238, 255];
+    for (const r of steps)
+      for (const g of steps)
+        for (const b of steps) {
+          const oklch = oklchFromRgb({ r: r / 255, g: g / 255, b: b / 255 });
+          if (oklch.c >= 0.05 && tradeWord(oklch) === null) without.push(`${r} ${g} ${b}`);
+        }
+    expect(without).toEqual([]);
   });
 });
 

@@ -47,7 +47,7 @@ describe('the parts of a sheet that hold', () => {
     expect(squares[3]).toMatchObject({ worthCutting: false, answers: [], alone: [] });
     expect(says).toEqual([
       'These 2 squares answer navy (B) and quarrel with nothing: worth cutting out.',
-      'In one square strong yellowish green (c) is alone: leave it, or cover it.',
+      'In one square leaf green (c) is alone: leave it, or cover it.',
     ]);
   });
 
@@ -99,7 +99,7 @@ describe('a thing that takes any colour', () => {
       const seen = labFromOklch(oklchFromTuple(onBase(ink, base).oklch));
       expect(deltaE2000(seen, target)).toBeGreaterThanOrEqual(nearest!.deltaE00 - 0.5);
     }
-    expect(says).toContain(`${nearest!.plain.name} comes nearest on tan`);
+    expect(says).toContain(`${nearest!.plain.name} comes nearest on kraft`);
   });
 
   it('finds nothing where neither sheet has a colour', () => {
@@ -148,7 +148,7 @@ describe('what have I that could stand between these two', () => {
   it('is what ties to both, or is quiet, with the strongest first and a sentence each', () => {
     const found = findBridge(anchor, candidate, drawer, ['Confetti', 'kraft cardstock']);
     expect(found.map(({ index }) => index)).toEqual([0, 1]);
-    expect(found[0]!.says).toBe('Confetti answers coral (B) on one side and vivid violet (B) on the other.');
+    expect(found[0]!.says).toBe('Confetti answers coral (B) on one side and violet (B) on the other.');
     expect(found[1]!.says).toBe('Kraft cardstock is quiet and rests between the two.');
     expect(found[0]).toMatchObject({ toAnchor: 'holds-together', toCandidate: 'holds-together' });
     expect(findBridge(anchor, candidate, drawer)[0]!.says).toContain('This one answers');

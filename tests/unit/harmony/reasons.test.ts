@@ -209,7 +209,7 @@ describe('what a reason says', () => {
     };
     expect(says([c.violet, 0.25])).toContain('At 25 % of the candidate');
     expect(says([c.violet, 0.03])).toContain('There is only 3 % of it');
-    expect(says([c.yellow, 0.12], [c.violet, 0.02])).toContain('opposite brilliant yellow (b)');
+    expect(says([c.yellow, 0.12], [c.violet, 0.02])).toContain('opposite yellow (b)');
     expect(says([c.coral, 0.1], [c.violet, 0.08])).toContain('draws it in');
     expect(judged(onWhite([c.coral, 0.3]), onWhite([c.raspberry, 0.3])).reasons[2]!.says).toContain(
       'Beyond its near miss with coral (B)',

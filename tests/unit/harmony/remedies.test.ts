@@ -156,7 +156,7 @@ describe('the remedies', () => {
       effort: 0,
       changes: [],
     });
-    expect(remedies[0]!.says).toContain('opposite brilliant yellow (c)');
+    expect(remedies[0]!.says).toContain('opposite yellow (c)');
   });
 
   it('are none where a pair holds, and none where they are not asked for', () => {

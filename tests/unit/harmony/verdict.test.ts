@@ -112,7 +112,7 @@ describe('how a verdict was decided', () => {
     expect(summary('plain cream cardstock on')).toContain('The white and the cream grounds do not agree.');
     expect(summary('neon pink')).toContain('The candidate outshouts the anchor');
     expect(summary('orange against violet')).toContain('finds no partner');
-    expect(summary('red and green')).toContain('Scarlet with forest green');
+    expect(summary('red and green')).toContain('Red with forest green');
     expect(summary('plain navy')).toBe('Navy ties them, and nothing quarrels.');
   });
 

@@ -1,0 +1,173 @@
+import type { Column } from './trade-words-model.ts';
+
+/** Words for pinks, reds, oranges, browns and yellows. Source: common practice, no source; the borders are ours. */
+export const warmColumns: readonly Column[] = [
+  [
+    336,
+    348,
+    [
+      [0.33, 0.03, 'aubergine'],
+      [0.52, 0.04, 'plum', 0.15, 'magenta'],
+      [0.68, 0.035, 'mauve', 0.1, 'orchid', 0.17, 'magenta'],
+      [0.8, 0.03, 'mauve', 0.075, 'pink', 0.18, 'hot pink'],
+      [1.01, 0.03, 'pink'],
+    ],
+  ],
+  [
+    348,
+    360,
+    [
+      [0.3, 0.035, 'aubergine'],
+      [0.45, 0.045, 'plum', 0.13, 'raspberry'],
+      [0.6, 0.04, 'mauve', 0.1, 'raspberry', 0.185, 'magenta'],
+      [0.72, 0.035, 'mauve', 0.09, 'rose', 0.175, 'hot pink'],
+      [0.82, 0.04, 'dusty rose', 0.08, 'pink', 0.175, 'hot pink'],
+      [1.01, 0.02, 'blush', 0.05, 'pink'],
+    ],
+  ],
+  [
+    0,
+    12,
+    [
+      [0.43, 0.045, 'burgundy'],
+      [0.6, 0.045, 'dusty rose', 0.11, 'raspberry'],
+      [0.72, 0.045, 'dusty rose', 0.09, 'rose', 0.185, 'hot pink'],
+      [0.82, 0.045, 'dusty rose', 0.08, 'pink', 0.185, 'hot pink'],
+      [1.01, 0.02, 'blush', 0.06, 'pink'],
+    ],
+  ],
+  [
+    12,
+    22,
+    [
+      [0.43, 0.045, 'burgundy'],
+      [0.64, 0.045, 'dusty rose', 0.09, 'rose', 0.13, 'crimson'],
+      [0.74, 0.045, 'dusty rose', 0.09, 'rose'],
+      [0.84, 0.045, 'dusty rose', 0.075, 'pink'],
+      [1.01, 0.02, 'blush', 0.06, 'pink'],
+    ],
+  ],
+  [
+    22,
+    30,
+    [
+      [0.43, 0.045, 'maroon'],
+      [0.57, 0.045, 'dusty rose', 0.09, 'brick', 0.155, 'red'],
+      [0.64, 0.045, 'dusty rose', 0.1, 'terracotta', 0.155, 'red'],
+      [0.78, 0.045, 'dusty rose', 0.1, 'coral', 0.21, 'red'],
+      [0.84, 0.03, 'blush', 0.075, 'salmon'],
+      [1.01, 0.02, 'blush', 0.065, 'pink'],
+    ],
+  ],
+  [
+    30,
+    38,
+    [
+      [0.42, 0.03, 'chocolate', 0.1, 'maroon'],
+      [0.56, 0.045, 'chestnut', 0.1, 'brick', 0.175, 'scarlet'],
+      [0.66, 0.045, 'dusty rose', 0.08, 'terracotta', 0.15, 'tomato', 0.2, 'scarlet'],
+      [0.78, 0.045, 'dusty rose', 0.09, 'salmon', 0.12, 'coral', 0.185, 'tomato'],
+      [0.84, 0.03, 'blush', 0.075, 'salmon'],
+      [1.01, 0.02, 'blush', 0.06, 'peach'],
+    ],
+  ],
+  [
+    38,
+    47,
+    [
+      [0.42, 0.03, 'chocolate', 0.11, 'rust'],
+      [0.58, 0.045, 'brown', 0.1, 'rust'],
+      [0.67, 0.045, 'tan', 0.08, 'terracotta', 0.15, 'orange'],
+      [0.78, 0.045, 'tan', 0.085, 'salmon', 0.115, 'coral', 0.172, 'orange'],
+      [0.86, 0.03, 'blush', 0.06, 'peach', 0.1, 'apricot'],
+      [1.01, 0.02, 'blush', 0.05, 'peach'],
+    ],
+  ],
+  [
+    47,
+    58,
+    [
+      [0.42, 0.03, 'chocolate'],
+      [0.58, 0.016, 'taupe', 0.045, 'brown', 0.13, 'rust'],
+      [0.67, 0.016, 'taupe', 0.045, 'tan', 0.085, 'caramel', 0.125, 'orange'],
+      [0.78, 0.045, 'tan', 0.095, 'apricot', 0.13, 'orange'],
+      [0.86, 0.04, 'peach', 0.085, 'apricot', 0.14, 'orange'],
+      [1.01, 0.03, 'peach', 0.1, 'apricot'],
+    ],
+  ],
+  [
+    58,
+    68,
+    [
+      [0.42, 0.03, 'dark brown'],
+      [0.56, 0.016, 'taupe', 0.045, 'brown', 0.13, 'ochre'],
+      [0.68, 0.016, 'taupe', 0.05, 'kraft', 0.097, 'caramel', 0.125, 'ochre', 0.16, 'orange'],
+      [0.77, 0.05, 'kraft', 0.097, 'caramel', 0.125, 'orange'],
+      [0.84, 0.045, 'tan', 0.085, 'apricot', 0.13, 'orange'],
+      [0.9, 0.045, 'peach', 0.09, 'apricot', 0.14, 'orange'],
+      [1.01, 0.025, 'peach', 0.1, 'apricot'],
+    ],
+  ],
+  [
+    68,
+    76,
+    [
+      [0.42, 0.03, 'dark brown'],
+      [0.56, 0.016, 'taupe', 0.045, 'brown', 0.1, 'ochre'],
+      [0.68, 0.016, 'taupe', 0.05, 'kraft', 0.097, 'ochre'],
+      [0.77, 0.05, 'kraft', 0.097, 'ochre', 0.145, 'orange'],
+      [0.87, 0.045, 'tan', 0.09, 'apricot', 0.14, 'orange'],
+      [0.9, 0.04, 'sand', 0.075, 'peach', 0.11, 'apricot'],
+      [1.01, 0.022, 'cream', 0.065, 'peach', 0.11, 'apricot'],
+    ],
+  ],
+  [
+    76,
+    84,
+    [
+      [0.42, 0.03, 'dark brown'],
+      [0.56, 0.016, 'taupe', 0.045, 'brown', 0.1, 'ochre'],
+      [0.7, 0.016, 'taupe', 0.05, 'kraft', 0.097, 'ochre'],
+      [0.77, 0.05, 'kraft', 0.097, 'mustard'],
+      [0.84, 0.045, 'tan', 0.09, 'mustard', 0.155, 'gold'],
+      [0.9, 0.04, 'sand', 0.09, 'gold'],
+      [1.01, 0.022, 'cream', 0.065, 'butter', 0.12, 'gold'],
+    ],
+  ],
+  [
+    84,
+    92,
+    [
+      [0.42, 0.03, 'dark brown'],
+      [0.56, 0.016, 'taupe', 0.045, 'brown', 0.09, 'ochre'],
+      [0.7, 0.016, 'taupe', 0.045, 'khaki', 0.097, 'mustard'],
+      [0.82, 0.04, 'sand', 0.097, 'mustard', 0.165, 'gold'],
+      [0.9, 0.04, 'sand', 0.08, 'butter', 0.13, 'yellow'],
+      [0.955, 0.022, 'cream', 0.065, 'butter', 0.12, 'yellow'],
+      [1.01, 0.012, 'ivory', 0.03, 'cream', 0.065, 'butter', 0.12, 'yellow'],
+    ],
+  ],
+  [
+    92,
+    101,
+    [
+      [0.42, 0.03, 'dark brown', 0.085, 'olive'],
+      [0.62, 0.045, 'khaki', 0.06, 'olive'],
+      [0.78, 0.04, 'khaki', 0.1, 'mustard'],
+      [0.9, 0.04, 'sand', 0.08, 'butter', 0.12, 'yellow'],
+      [0.955, 0.022, 'cream', 0.065, 'butter', 0.12, 'yellow'],
+      [1.01, 0.012, 'ivory', 0.03, 'cream', 0.065, 'butter', 0.12, 'yellow'],
+    ],
+  ],
+  [
+    101,
+    110,
+    [
+      [0.64, 0.045, 'olive'],
+      [0.8, 0.04, 'khaki', 0.12, 'chartreuse'],
+      [0.9, 0.035, 'khaki', 0.1, 'yellow'],
+      [0.955, 0.022, 'cream', 0.065, 'butter', 0.11, 'lemon', 0.2, 'yellow'],
+      [1.01, 0.012, 'ivory', 0.03, 'cream', 0.065, 'butter', 0.11, 'lemon', 0.2, 'yellow'],
+    ],
+  ],
+];
