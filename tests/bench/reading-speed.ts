@@ -1,0 +1,48 @@
+import type { PixelImage } from '../../src/sheet/model.ts';
+import { readSide } from '../../src/sheet/read-side.ts';
+import { drawSheet, toImage } from '../support/sheets/draw-sheet.ts';
+import { printed } from '../support/sheets/kinds.ts';
+import { noise } from '../support/sheets/spoil.ts';
+
+const turns = 7;
+
+/** Twelve megapixels on one core: reading, beside one pass that sums the same bytes and the memory it takes. */
+export async function speedRows(print: (line: string) => void): Promise<void> {
+  const flat = noise(toImage(drawSheet(40_999, { width: 3464, samples: 1 })), 2, 1);
+  measure('12 megapixels, flat print', flat, print);
+  const dots = printed(40_998, 150.7, 600, 3464).image;
+  measure('12 megapixels, halftone', dots, print);
+}
+
+function measure(name: string, image: PixelImage, print: (line: string) => void): void {
+  const sum: number[] = [];
+  const read: number[] = [];
+  let memory = 0;
+  let kept = 0;
+  for (let turn = 0; turn < turns; turn++) {
+    let start = performance.now();
+    kept += summed(image.data);
+    sum.push(performance.now() - start);
+    const before = process.memoryUsage().arrayBuffers;
+    start = performance.now();
+    kept += readSide(image).inks.length;
+    read.push(performance.now() - start);
+    // Nothing is given back within one reading unless the collector comes by: an upper bound of what is held at once.
+    memory = Math.max(memory, process.memoryUsage().arrayBuffers - before);
+  }
+  const passes = (middle(read) - 40) / middle(sum);
+  print(
+    `${name}: one summing pass ${middle(sum).toFixed(0)} ms, reading ${middle(read).toFixed(0)} ms = 40 ms + ${passes.toFixed(1)} passes; ` +
+      `memory beyond the buffer ${(memory / 1e6).toFixed(0)} MB of ${(image.data.length / 1e6).toFixed(0)}${kept < 0 ? ' ' : ''}`,
+  );
+}
+
+function summed(data: Uint8ClampedArray): number {
+  let sum = 0;
+  for (let i = 0; i < data.length; i++) sum += data[i]!;
+  return sum;
+}
+
+function middle(values: number[]): number {
+  return values.sort((p, q) => p - q)[values.length >> 1]!;
+}
