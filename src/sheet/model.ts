@@ -167,6 +167,8 @@ export interface SizeMm {
 export interface KeptSide {
   readonly reading: Side;
   readonly pictureId: string | null;
+  /** SHA-256 of the file it came from, as hex: the same picture is known again. */
+  readonly digest?: string;
   /** How the picture was read, so that it can be read again the same way. In pixels of the stored picture. */
   readonly options?: ReadOptions;
   /** The photograph, where the picture that was read was made from it: straightened, or its light corrected. */

@@ -113,6 +113,7 @@ export const sideSchema = v.strictObject({
 const kept = v.strictObject({
   reading: sideSchema,
   pictureId: v.nullable(idSchema),
+  digest: v.exactOptional(v.pipe(v.string(), v.regex(/^[0-9a-f]{64}$/))),
   options: v.exactOptional(readOptions),
   taken: v.exactOptional(takenSchema),
   asRead: v.exactOptional(sideSchema),

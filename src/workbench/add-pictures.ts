@@ -4,7 +4,6 @@ import { emptyStudy } from '../notebook/empty.ts';
 import type { Notebook, StudyLeaf } from '../notebook/model.ts';
 import type { KeptSide, Sheet, SizeMm } from '../sheet/model.ts';
 import type { Picture } from '../storage/database.ts';
-import { nameFromFile } from '../storage/file-names.ts';
 import type { ReadDone } from '../workers/messages.ts';
 import { newId } from './new-id.ts';
 import type { PictureTarget } from './session-types.ts';
@@ -16,11 +15,16 @@ const sheetMm = 305;
 export function keptFrom(
   done: ReadDone,
   fileName: string,
+  digest: string | null = null,
   pictureId = newId('picture'),
 ): { kept: KeptSide; picture: Picture | null } {
   const picture = pictureFrom(done, pictureId);
   return {
-    kept: { reading: { ...done.side, file: fileName.slice(0, 200) }, pictureId: picture?.id ?? null },
+    kept: {
+      reading: { ...done.side, file: fileName.slice(0, 200) },
+      pictureId: picture?.id ?? null,
+      ...(digest === null ? {} : { digest }),
+    },
     picture,
   };
 }
@@ -30,11 +34,11 @@ export function pictureFrom({ picture, thumb }: ReadDone, id: string): Picture |
   return picture === null ? null : { id, ...picture, thumb, addedAt: new Date().toISOString() };
 }
 
-/** A sheet with one side, named for its file; its longer side is taken as 12 in until the user says otherwise. */
-export function sheetFrom(kept: KeptSide, done: ReadDone, fileName: string): Sheet {
+/** A sheet with one side; its longer side is taken as 12 in until the user says otherwise. */
+export function sheetFrom(kept: KeptSide, done: ReadDone, name: string): Sheet {
   return {
     id: newId('sheet'),
-    name: nameFromFile(fileName),
+    name,
     sides: { A: kept },
     sizeMm: sizeOf(done.fullWidth, done.fullHeight),
     weight: null,
@@ -47,7 +51,7 @@ export function sheetFrom(kept: KeptSide, done: ReadDone, fileName: string): She
 export function studyFor(
   notebook: Notebook,
   leafId: string | null,
-  files: readonly { readonly name: string }[],
+  names: readonly string[],
   target: PictureTarget | undefined,
 ): { readonly edits: readonly Edit[]; readonly studyId: string | null } {
   if (target?.to === 'study') return { edits: [], studyId: target.studyId };
@@ -55,22 +59,30 @@ export function studyFor(
   const leaf = notebook.leaves.find((one) => one.id === leafId);
   if (target === undefined && leaf?.kind === 'study') return { edits: [], studyId: leaf.id };
   const hasStudy = notebook.leaves.some((one) => one.kind === 'study');
-  if (target === undefined && files.length === 1 && hasStudy) return { edits: [], studyId: null };
-  const study = emptyStudy(newId('leaf'), titleOf(files.map((file) => nameFromFile(file.name))));
+  if (target === undefined && names.length === 1 && hasStudy) return { edits: [], studyId: null };
+  const study = emptyStudy(newId('leaf'), titleOf(names));
   return { edits: [{ do: 'add leaf', leaf: study }], studyId: study.id };
 }
 
-/** What puts one more paper onto a study: as its anchor where it has none, else as a candidate. */
+/** What puts one more paper onto a study: as its anchor where it has none, else as a candidate; `show` draws it in full. */
 export function ontoStudy(
   study: StudyLeaf | null,
   held: Held,
   as: 'anchor' | 'candidate' | null,
+  show = false,
 ): readonly Edit[] {
   if (study === null) return [];
   const leafId = study.id;
   return as === 'anchor' || (as === null && study.anchor === null)
     ? [{ do: 'set anchor', leafId, anchor: held }]
-    : [{ do: 'add candidate', leafId, candidate: held, show: study.candidates.length === 0 || as !== null }];
+    : [
+        {
+          do: 'add candidate',
+          leafId,
+          candidate: held,
+          show: show || study.candidates.length === 0 || as !== null,
+        },
+      ];
 }
 
 /** A study's first title: its papers' names. */

@@ -1,3 +1,4 @@
+import { nameOfHeld } from '../drawer/find.ts';
 import type { Held } from '../drawer/model.ts';
 import type { Edit } from '../notebook/edits.ts';
 import type { Leaf, StudyLeaf } from '../notebook/model.ts';
@@ -7,8 +8,10 @@ import { pictureLimits } from '../workers/picture-limits.ts';
 import { keptFrom, ontoStudy, sheetFrom, studyFor } from './add-pictures.ts';
 import type { Book } from './book.ts';
 import { newId } from './new-id.ts';
+import { sheetNames } from './picture-names.ts';
 import type { Pictures } from './pictures.ts';
 import { type ReadClient, ReadingCancelled, type ReadResult } from './read-client.ts';
+import { digestOf, heldOfDigest } from './same-picture.ts';
 import type { PictureTarget, ReadingInProgress } from './session-types.ts';
 import type { StateHolder } from './state-holder.ts';
 
@@ -39,9 +42,12 @@ export function startReadings({ holder, book, pictures, client, onPlaces }: Part
     );
     holder.set({ readings });
   };
-  const begin = (fileName: string): string => {
+  /** Names that are given already to sheets that are not in the drawer yet. */
+  const promised = new Set<string>();
+  const begin = (fileName: string, studyId: string | null = null): string => {
     const id = newId('reading');
-    const reading: ReadingInProgress = { id, fileName, stage: 'waiting', fraction: 0 };
+    const forStudy = studyId === null ? {} : { studyId };
+    const reading: ReadingInProgress = { id, fileName, stage: 'waiting', fraction: 0, ...forStudy };
     holder.set({ readings: [...holder.state.readings, reading] });
     return id;
   };
@@ -68,7 +74,7 @@ export function startReadings({ holder, book, pictures, client, onPlaces }: Part
     }
   }
 
-  async function addOne(id: string, file: File, place: Place, step: string): Promise<Held | null> {
+  async function addOne({ id, file, name, digest }: ToAdd, place: Place, step: string): Promise<Held | null> {
     const result = await read(id, file.name, file, {
       options: {},
       withPicture: true,
@@ -77,15 +83,23 @@ export function startReadings({ holder, book, pictures, client, onPlaces }: Part
     if (result === null) return null;
     for (const note of result.done.notes) holder.say('note', `“${file.name}”: ${note}`);
     if (result.done.onTable) holder.say('note', tableNote);
-    const { kept, picture } = keptFrom(result.done, file.name);
+    const { kept, picture } = keptFrom(result.done, file.name, digest);
     if (picture !== null) {
       onPlaces(picture.id, result);
       pictures.from(picture.id, file);
       await pictures.add([picture]);
     }
-    const { edits, held } = place(kept, result, file.name);
+    const { edits, held } = place(kept, result, name);
     book.dispatchAll(edits, 'add pictures', step);
     return held;
+  }
+
+  interface ToAdd {
+    readonly id: string;
+    readonly file: File;
+    /** Of the sheet. */
+    readonly name: string;
+    readonly digest: string | null;
   }
 
   type Place = (
@@ -98,7 +112,16 @@ export function startReadings({ holder, book, pictures, client, onPlaces }: Part
     async add(files, target) {
       if (files.length === 0) return [];
       const step = newId('step');
-      const { edits, studyId } = studyFor(book.notebook, holder.state.leafId, files, target);
+      const taken = new Set([...book.notebook.drawer.sheets.map((sheet) => sheet.name), ...promised]);
+      const names = sheetNames(
+        files.map((file) => file.name),
+        taken,
+      );
+      for (const name of names) promised.add(name);
+      const { edits, studyId } = studyFor(book.notebook, holder.state.leafId, names, target);
+      // On a study that has a pair already, what is dropped is what she wants to see.
+      const showsNew =
+        (studyOf(book.notebook.leaves.find((leaf) => leaf.id === studyId))?.candidates.length ?? 0) > 0;
       let as = target?.to === 'study' ? target.as : null;
       const place: Place = (kept, result, name) => {
         if (target?.to === 'other side') {
@@ -107,21 +130,35 @@ export function startReadings({ holder, book, pictures, client, onPlaces }: Part
         }
         const sheet = sheetFrom(kept, result.done, name);
         const held: Held = { kind: 'sheet', id: sheet.id, side: 'A' };
+        return { held, edits: [{ do: 'add sheet', sheet }, ...onto(held)] };
+      };
+      const onto = (held: Held): readonly Edit[] => {
         const study = studyOf(book.notebook.leaves.find((leaf) => leaf.id === studyId));
-        const onto = ontoStudy(study, held, as);
+        const put = ontoStudy(study, held, as, showsNew);
         // One anchor a study: further pictures for it are candidates.
         if (as === 'anchor') as = 'candidate';
-        return { held, edits: [{ do: 'add sheet', sheet }, ...onto] };
+        return put;
       };
-      const ids = files.map((file) => begin(file.name));
+      const ids = files.map((file) => begin(file.name, studyId));
       // A new study is there at once, so that it is seen where the pictures go.
       book.dispatchAll(edits, 'add pictures', step);
       if (studyId !== null) book.turnTo(studyId);
       const added: Held[] = [];
       for (const [i, file] of files.entries()) {
         const id = ids[i] ?? '';
-        const held = await addOne(id, file, place, step).catch(() => null);
+        const name = names[i] ?? file.name;
+        const digest = await digestOf(file);
+        const known = target?.to === 'other side' ? null : heldOfDigest(book.notebook.drawer, digest);
+        if (known !== null) {
+          holder.say(
+            'note',
+            `“${file.name}” is already in your drawer, as ${nameOfHeld(book.notebook.drawer, known)}.`,
+          );
+          book.dispatchAll(onto(known), 'add pictures', step);
+        }
+        const held = known ?? (await addOne({ id, file, name, digest }, place, step).catch(() => null));
         show(id, null);
+        promised.delete(name);
         if (held === null) continue;
         added.push(held);
       }

@@ -104,6 +104,7 @@ export function startSheetWork({ book, pictures, places, client, readings }: Too
       const after: KeptSide = {
         ...correctedBy(withOwn(result.side, kept.reading), again),
         pictureId: picture.id,
+        ...(kept.digest === undefined ? {} : { digest: kept.digest }),
         options,
         ...(plain ? {} : { taken }),
       };
