@@ -13,6 +13,9 @@ import { type InkTable, inksSpokenOf, withChips } from './sentence.ts';
 /** Diameter of a reason's dot in CSS pixels: from the lightest to the weightiest. A choice of ours. */
 const dotPx = { least: 5, most: 17 };
 
+/** Reasons that weigh less lie folded behind one line. Of 1; a choice of ours. */
+const standsFrom = 0.2;
+
 /**
  * Every reason with its figure and source in the margin. The size of the dot is its weight; filled is for, open
  * is against. Pointing at one, or stepping to its dot, lights up its inks; the dot keeps them lit.
@@ -28,6 +31,7 @@ export class QwReasons extends QwElement {
   /** Start of the address of a source: its id follows. */
   @property({ attribute: 'source-href' }) sourceHref = '#sources/';
   @state() private kept: Reason | null = null;
+  @state() private open: readonly Fold[] = [];
 
   protected override async scheduleUpdate(): Promise<void> {
     if (!this.hasUpdated) await ownTurn();
@@ -38,25 +42,43 @@ export class QwReasons extends QwElement {
     const { comparison } = this;
     if (!comparison) return nothing;
     const table = inksSpokenOf(comparison);
-    const weighing = comparison.reasons.filter(({ weighs }) => weighs !== 0);
-    const idle = comparison.reasons.filter(({ weighs }) => weighs === 0);
+    const { stand, lighter, idle } = folded(comparison.reasons);
     return html`<h3 class="unseen">Reasons, weightiest first</h3>
       <ol @pointerleave=${() => this.point(null)}>
-        ${weighing.map((reason) => this.reason(reason, table))}
+        ${stand.map((reason) => this.reason(reason, table))}
       </ol>
-      ${
-        idle.length
-          ? html`<div class="row"><span class="margin"></span><h4 class="text">Worth knowing, weighs nothing</h4></div>
-              <ol @pointerleave=${() => this.point(null)}>${idle.map((reason) => this.reason(reason, table))}</ol>`
-          : nothing
-      }`;
+      ${lighter.length ? this.fold('lighter', `${lighter.length} lighter reasons`, lighter, table) : nothing}
+      ${idle.length ? this.fold('idle', `Worth knowing, weighs nothing: ${idle.length}`, idle, table) : nothing}`;
+  }
+
+  /** A line that opens what is behind it; on paper all of it stands open. */
+  private fold(which: Fold, words: string, reasons: readonly Reason[], table: InkTable) {
+    const isOpen = this.open.includes(which);
+    const spoken = isOpen ? 0 : reasons.filter(({ inks }) => this.speaksOf(inks)).length;
+    const turn = () => {
+      this.open = isOpen ? this.open.filter((one) => one !== which) : [...this.open, which];
+    };
+    return html`<div class="row fold">
+        <span class="margin"></span>
+        <h4 class="text">
+          <button type="button" class="word" aria-expanded=${isOpen} aria-controls=${which} @click=${turn}><span>${words}</span></button>
+          ${spoken ? html`<small>${spoken === 1 ? 'one of them speaks' : `${spoken} of them speak`} of this ink</small>` : nothing}
+        </h4>
+      </div>
+      <ol id=${which} class="folded ${isOpen ? 'open' : ''}" @pointerleave=${() => this.point(null)}>
+        ${reasons.map((reason) => this.reason(reason, table))}
+      </ol>`;
+  }
+
+  private speaksOf(inks: readonly string[]): boolean {
+    return this.lit.length > 0 && this.lit.every((id) => inks.includes(id));
   }
 
   private reason(reason: Reason, table: InkTable) {
     const { weighs, says, inks, figure, source, sourceIds } = reason;
     const stance = weighs > 0 ? 'for' : weighs < 0 ? 'against' : 'idle';
     const size = dotPx.least + (dotPx.most - dotPx.least) * Math.abs(weighs);
-    const spoken = this.lit.length > 0 && this.lit.every((id) => inks.includes(id));
+    const spoken = this.speaksOf(inks);
     const faded = this.lit.length > 0 && !spoken;
     return html`<li
       class="row ${stance} ${spoken ? 'lit' : ''} ${faded ? 'faded' : ''}"
@@ -91,6 +113,19 @@ export class QwReasons extends QwElement {
     this.kept = this.kept === reason ? null : reason;
     this.point(reason);
   }
+}
+
+type Fold = 'lighter' | 'idle';
+
+/** Those that stand, the lighter ones and those that weigh nothing; a single lighter one is not worth folding. */
+function folded(reasons: readonly Reason[]): Readonly<Record<'stand' | Fold, readonly Reason[]>> {
+  const weighing = reasons.filter(({ weighs }) => weighs !== 0);
+  const idle = reasons.filter(({ weighs }) => weighs === 0);
+  const stand = weighing.filter(({ weighs }) => Math.abs(weighs) >= standsFrom);
+  const lighter = weighing.filter((reason) => !stand.includes(reason));
+  return stand.length === 0 || lighter.length < 2
+    ? { stand: weighing, lighter: [], idle }
+    : { stand, lighter, idle };
 }
 
 /** "For, weighs 0.6 of 1. Keep its inks lit". */

@@ -72,8 +72,23 @@ export const reasonStyles = css`
     text-decoration-color: currentColor;
   }
   h4 {
-    margin: 10px 0 10px;
-    font: 600 17px/1.3 var(--qw-serif);
+    font: inherit;
+  }
+  .fold small {
+    margin-left: 14px;
+    font: 13px/1.3 var(--qw-sans);
+    color: var(--qw-soft);
+  }
+  .fold + .folded {
+    padding-top: 6px;
+  }
+  .folded:not(.open) {
+    display: none;
+  }
+  @media print {
+    .folded:not(.open) {
+      display: block;
+    }
   }
   @media (prefers-reduced-motion: reduce) {
     li p {

@@ -27,7 +27,7 @@ export class QwTitle extends QwElement {
         overflow-wrap: anywhere;
         cursor: text;
       }
-      span:hover {
+      span:not(.kept):hover {
         background: color-mix(in oklch, var(--qw-ink) 6%, transparent);
       }
       span:empty::before {
@@ -60,6 +60,8 @@ export class QwTitle extends QwElement {
         data-empty=${this.empty}
         @keydown=${this.onKey}
         @blur=${this.keep}
+        @focus=${this.wake}
+        @pointerleave=${this.wake}
       ></span>`;
     return this.plain ? words : html`<h2>${words}</h2>`;
   }
@@ -72,10 +74,16 @@ export class QwTitle extends QwElement {
     if (event.key === 'Enter') {
       event.preventDefault();
       this.words.blur();
+      // The pointer still rests on the words, but they are written.
+      this.words.classList.add('kept');
     } else if (event.key === 'Escape') {
       this.words.textContent = this.value;
       this.words.blur();
     }
+  }
+
+  private wake(): void {
+    this.words.classList.remove('kept');
   }
 
   private keep(): void {

@@ -70,7 +70,8 @@ export function hueWheel(papers: WheelPapers, options: WheelOptions = {}): Drawi
   const lines = linkNodes(links, layout.places, tones);
   const foot = centreY + ring + 38;
   const needs = { candidate: candidate !== undefined, others: others.length > 0, links };
-  const key = options.key === false ? null : wheelKey(needs, width, foot + 15, tones);
+  // Of one paper alone there is nothing to tell apart.
+  const key = options.key === false || !candidate ? null : wheelKey(needs, width, foot + 15, tones);
   const height = key ? foot + 15 + key.height : foot;
   return {
     width,
@@ -189,7 +190,7 @@ function describe(papers: WheelPapers, wheel: Wheel, links: number): string {
     inksOf(papers.anchor.side).length + (papers.candidate ? inksOf(papers.candidate.side).length : 0);
   const lines = links === 0 ? '' : ` ${links} ${links === 1 ? 'link is' : 'links are'} drawn.`;
   return (
-    `${inks} inks on ${whose}. Chroma grows from the hub outward, neutrals sit in the hub, the area of a mark ` +
+    `${inks} ${inks === 1 ? 'ink' : 'inks'} on ${whose}. Chroma grows from the hub outward, neutrals sit in the hub, the area of a mark ` +
     `follows its share.${lines}`
   );
 }
