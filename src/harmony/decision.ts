@@ -69,6 +69,7 @@ function summaryOf(told: Told, reasons: readonly Reason[]): string {
   const worst = judgement.troubles[0];
   // A trouble below the limit turns nothing, and may still be worth a word.
   const uneasy = worst && worst.weight >= verdictLimits.trouble / 2 ? worst : null;
+  const troubled = listsTrouble(reasons);
   const ties = tieWords(told, reasons);
   const tied = listed(ties);
   switch (judgement.rule) {
@@ -79,11 +80,11 @@ function summaryOf(told: Told, reasons: readonly Reason[]): string {
         : sentences.summaries.quiet(quiet);
     }
     case 'tied':
-      return ties.length > 1 ? sentences.summaries.heldMany(tied) : sentences.summaries.held(tied);
+      return sentences.summaries.held(tied, ties.length > 1, troubled);
     case 'untied':
       return uneasy
         ? sentences.summaries.bridgeUntiedUneasy(shortly(told, uneasy))
-        : sentences.summaries.bridgeUntied();
+        : sentences.summaries.bridgeUntied(troubled);
     case 'apart':
       return sentences.summaries.apart(shortly(told, worst!));
     case 'strangers': {
@@ -96,6 +97,18 @@ function summaryOf(told: Told, reasons: readonly Reason[]): string {
         : sentences.summaries.troubleOnly(shortly(told, worst!));
   }
 }
+
+/** Whether any trouble stands among the reasons, however light: then it is not true that nothing quarrels. */
+export function listsTrouble(reasons: readonly Reason[]): boolean {
+  return reasons.some(({ kind, weighs }) => weighs < 0 && troubleKinds.has(kind));
+}
+
+const troubleKinds: ReadonlySet<ReasonKind> = new Set([
+  'near miss',
+  'stray',
+  'base quarrel',
+  'bright against muted',
+]);
 
 /** Words of what ties them, strongest first, three at most: what is on both sheets, else what is kin. */
 function tieWords({ pair }: Told, reasons: readonly Reason[]): string[] {

@@ -73,7 +73,7 @@ function strays(kit: Measured, { troubles }: KitJudgement): Reason[] {
     .map(({ ink, weight, beside }) =>
       kitReason({
         kind: 'stray',
-        weighs: -weight,
+        weighs: beside ? 0 : -weight,
         says: beside
           ? sentences.strayTolerated(kit.say(ink), kit.say(beside), 'the rest')
           : kitSentences.alone(kit.say(ink)),

@@ -65,15 +65,26 @@ export const noneLargest = (name: string, share: number): string =>
 export const nearMissAcross = (a: Said, b: Said): string =>
   `${Ink(a)} of ${a.of} and ${ink(b)} of ${b.of} are a near miss: too far apart to match, too close to be a choice.`;
 
+/** What troubles a kit, in short: the verdict's line; the reason says it at length. */
+export const troubleInShort = {
+  'near miss': (a: Said, b: Said) =>
+    `The ${a.word} of ${a.of} and the ${b.word} of ${b.of} are what the eye trips over.`,
+  stray: (it: Said) => `The ${it.word} of ${it.of} finds no partner.`,
+  'base quarrel': (a: Said, b: Said) =>
+    `The ${a.word} ground of ${a.of} and the ${b.word} one of ${b.of} do not agree.`,
+  'bright against muted': (bright: Said, muted: Said) => `${capital(bright.of)} outshouts ${muted.of}.`,
+} as const;
+
 export const ruleHolds = (limit: number): string =>
   `Every piece that has a strong colour is tied to another by ${number(limit, 2)} or more, or is alone in having one, and no trouble reaches the limit: that holds together.`;
 
 export const summaries = {
   single: () => 'One piece alone agrees with itself.',
-  holds: (words: readonly string[]) =>
-    words.length > 0
-      ? `${capital(listed(words))} ${words.length > 1 ? 'run' : 'runs'} through it, and nothing quarrels.`
-      : 'Nothing quarrels.',
-  trouble: (says: string) => says,
+  holds: (words: readonly string[], uneasy: boolean) => {
+    const quiet = uneasy ? 'no quarrel is strong enough to part it' : 'nothing quarrels';
+    return words.length > 0
+      ? `${capital(listed(words))} ${words.length > 1 ? 'run' : 'runs'} through it, and ${quiet}.`
+      : `${capital(quiet)}.`;
+  },
   untied: (name: string) => `Nothing ties ${name} to the rest.`,
 } as const;

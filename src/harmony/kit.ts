@@ -1,4 +1,4 @@
-import { decisionOf } from './decision.ts';
+import { decisionOf, listsTrouble } from './decision.ts';
 import { judgeKit, type KitJudgement, stands } from './kit-judge.ts';
 import { type Measured, measureKit, type PlacedPair } from './kit-members.ts';
 import { kitReasons, neutralsOf } from './kit-reasons.ts';
@@ -7,7 +7,7 @@ import * as kitSentences from './kit-sentences.ts';
 import type { Decision, Kit, KitMember, KitMissing, KitPair, Reason } from './model.ts';
 import { reasonsOf } from './reasons/all.ts';
 import { inkLimits, verdictLimits } from './thresholds.ts';
-import type { Stray } from './troubles.ts';
+import type { Stray, Trouble } from './troubles.ts';
 import { judge } from './verdict.ts';
 import * as sentences from './verdict-sentences.ts';
 
@@ -51,6 +51,21 @@ function pairSaid(kit: Measured, { one, other, pair }: PlacedPair): KitPair {
   };
 }
 
+function shortly({ say }: Measured, trouble: Trouble): string {
+  const words = kitSentences.troubleInShort;
+  switch (trouble.kind) {
+    case 'stray':
+      return words.stray(say(trouble.ink));
+    case 'near miss':
+    case 'base quarrel':
+      return words[trouble.kind](say(trouble.tied.a), say(trouble.tied.b));
+    case 'bright against muted': {
+      const ends = [trouble.anchor, trouble.candidate].sort((a, b) => b.chroma - a.chroma);
+      return words[trouble.kind](say(ends[0]!.lead), say(ends[1]!.lead));
+    }
+  }
+}
+
 function decisionOfKit(
   kit: Measured,
   { rule, troubles, loosest }: KitJudgement,
@@ -68,19 +83,19 @@ function decisionOfKit(
       return {
         rule: sentences.rules.apart(worst!.kind, worst!.weight, verdictLimits.serious),
         turnedBy: ofTrouble,
-        summary: kitSentences.summaries.trouble(reasons[at]?.says ?? ''),
+        summary: shortly(kit, worst!),
       };
     case 'strangers':
       return {
         rule: sentences.rules.strangers(worst!.kind, second!.kind, second!.weight, verdictLimits.serious),
         turnedBy: ofTrouble,
-        summary: kitSentences.summaries.trouble(reasons[at]?.says ?? ''),
+        summary: shortly(kit, worst!),
       };
     case 'trouble':
       return {
         rule: sentences.rules.trouble(worst!.kind, worst!.weight, verdictLimits.trouble),
         turnedBy: ofTrouble,
-        summary: kitSentences.summaries.trouble(reasons[at]?.says ?? ''),
+        summary: shortly(kit, worst!),
       };
     case 'untied':
       return {
@@ -97,7 +112,7 @@ function decisionOfKit(
         summary:
           kit.papers.length < 2
             ? kitSentences.summaries.single()
-            : kitSentences.summaries.holds(words.slice(0, 3)),
+            : kitSentences.summaries.holds(words.slice(0, 3), listsTrouble(reasons)),
       };
     }
   }

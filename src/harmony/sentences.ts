@@ -79,7 +79,8 @@ export function opposites(
   b: Said,
   { wheels, offDeg, edges }: { wheels: WheelWords; offDeg: number; edges: 'shimmer' | 'uneven' | 'even' },
 ): string {
-  const how = offDeg < 6 ? 'straight opposite' : `within ${Math.ceil(offDeg)}° of opposite`;
+  const rounded = number(offDeg, 0);
+  const how = Number(rounded) < 6 ? 'straight opposite' : `${rounded}° off opposite`;
   const [small] = a.share <= b.share ? [a] : [b];
   const tail = {
     shimmer: 'Both are strong and their edges meet, so the line between them will shimmer: let one lead.',
@@ -146,6 +147,10 @@ export function basesQuarrel(yellower: Said, whiter: Said): string {
   return `The bases disagree: beside ${ink(whiter)}, ${ink(yellower)} looks dirty, and beside ${ink(yellower)}, ${ink(whiter)} looks cold.`;
 }
 
+export function basesQuarrelBehindStrip(yellower: Said, whiter: Said): string {
+  return `The bases disagree, ${ink(yellower)} and ${ink(whiter)}, but with a strip between they never touch, and it matters less.`;
+}
+
 export const lookAgain =
   'The light of a picture is not known, so lay both in one light before you trust this.';
 
@@ -189,6 +194,13 @@ export function dominant(it: Said, share: number): string {
 
 export function noneDominant(it: Said, share: number): string {
   return `With both sheets laid out alike, no colour leads: the largest, ${ink(it)}, takes ${percent(share)}. The rule of thumb is 60–30–10; show more of one sheet than of the other.`;
+}
+
+/** Where the two largest colours are too near each other for one to lead. */
+export function tiedDominant(a: Said, b: Said, shareA: number, shareB: number): string {
+  const [one, other] = [percent(shareA), percent(shareB)];
+  const take = one === other ? `take ${one} each, a dead tie` : `take ${one} and ${other}`;
+  return `With both sheets laid out alike, no colour leads: ${ink(a)} and ${ink(b)} ${take}. The rule of thumb is 60–30–10; show more of one sheet than of the other.`;
 }
 
 export function overDominant(it: Said, share: number): string {

@@ -138,6 +138,8 @@ export const pageLimits = {
   dominant: 0.6,
   /** How far the largest colour may lie from it before it is said. O. */
   dominantSlack: 0.15,
+  /** Share of both sheets by which the largest colour must be ahead of the next to lead. O. */
+  dominantAhead: 0.05,
   /** g/m² below which a sheet buckles under glue: mount it. T: older patterned papers of 100–150 g/m². */
   thinGsm: 150,
   /** ΔE₀₀ that two inks must have for all, and may not exceed for other eyes, to be told. O. */

@@ -32,7 +32,8 @@ export const baseReasons: ReasonBuilder = (told) => {
 function quarrelReason(told: Told, { tied: { a, b }, weight }: BaseQuarrel): Reason {
   const [yellower, whiter] = a.lab.b > b.lab.b ? [a, b] : [b, a];
   const unknown = !told.pair.anchor.side.light.known || !told.pair.candidate.side.light.known;
-  const says = sentences.basesQuarrel(say(told, yellower), say(told, whiter));
+  const quarrel = told.pair.strip ? sentences.basesQuarrelBehindStrip : sentences.basesQuarrel;
+  const says = quarrel(say(told, yellower), say(told, whiter));
   return reason({
     kind: 'base quarrel',
     weighs: -weight,

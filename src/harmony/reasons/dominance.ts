@@ -11,9 +11,22 @@ import { tiesOf } from './ties.ts';
 export const dominanceReasons: ReasonBuilder = (told) => [...largest(told), ...extension(told)];
 
 function largest(told: Told): Reason[] {
-  const { lead, share, inks } = largestGroup(told.pair);
+  const [first, second] = largestGroups(told.pair);
+  const { lead, share, inks } = first;
   const from = pageLimits.dominant - pageLimits.dominantSlack;
   const to = pageLimits.dominant + pageLimits.dominantSlack;
+  if (second && tooNear(share, second.share, from))
+    return [
+      reason({
+        kind: 'dominance',
+        weighs: -adviceWeights.dominance,
+        says: sentences.tiedDominant(say(told, lead), say(told, second.lead), share, second.share),
+        inks: [...inks, ...second.inks],
+        evidence: { largestShare: share, nextShare: second.share, ruleOfThumb: pageLimits.dominant },
+        figure: `${sentences.percent(share)} and ${sentences.percent(second.share)} · 60–30–10`,
+        sources: ['common-practice'],
+      }),
+    ];
   const say1 =
     share < from ? sentences.noneDominant : share > to ? sentences.overDominant : sentences.dominant;
   return [
@@ -29,12 +42,20 @@ function largest(told: Told): Reason[] {
   ];
 }
 
-/** The colour that takes most of two equal sheets, with what repeats it. */
-function largestGroup({ tied, anchor, candidate }: Pair): {
-  lead: MeasuredInk;
-  share: number;
-  inks: MeasuredInk[];
-} {
+/** A dead tie to the eye, or a largest that would lead and is hardly ahead. */
+function tooNear(share: number, next: number, leadsFrom: number): boolean {
+  const dead = sentences.percent(share) === sentences.percent(next);
+  return dead || (share >= leadsFrom && share - next < pageLimits.dominantAhead);
+}
+
+interface Group {
+  readonly lead: MeasuredInk;
+  readonly share: number;
+  readonly inks: readonly MeasuredInk[];
+}
+
+/** The colour that takes most of two equal sheets, with what repeats it; and the largest of those that are neither. */
+function largestGroups({ tied, anchor, candidate }: Pair): [Group, Group | null] {
   const groups = [...anchor.inks, ...candidate.inks].map((lead) => {
     const matching = tied
       .filter(({ link, a, b }) => link.kind === 'repeat' && (a === lead || b === lead))
@@ -42,7 +63,10 @@ function largestGroup({ tied, anchor, candidate }: Pair): {
     const inks = [lead, ...matching];
     return { lead, inks, share: inks.reduce((sum, ink) => sum + ink.share, 0) / 2 };
   });
-  return groups.reduce((best, group) => (group.share > best.share ? group : best));
+  const largest = (of: readonly Group[]) =>
+    of.reduce<Group | null>((best, group) => (best && best.share >= group.share ? best : group), null);
+  const first = largest(groups)!;
+  return [first, largest(groups.filter(({ inks }) => !inks.some((ink) => first.inks.includes(ink))))];
 }
 
 function extension(told: Told): Reason[] {

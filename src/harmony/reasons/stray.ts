@@ -11,7 +11,8 @@ export const strayReasons: ReasonBuilder = (told) =>
     .map((stray) =>
       reason({
         kind: 'stray',
-        weighs: -stray.weight,
+        // What is told to be left as it is does not speak against the pair.
+        weighs: stray.beside ? 0 : -stray.weight,
         says: sentence(told, stray),
         inks: [stray.ink, ...spokenOf(stray)],
         evidence: {

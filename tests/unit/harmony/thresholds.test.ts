@@ -88,6 +88,7 @@ describe('the numbers that judge', () => {
           "busy": 0.4,
           "calm": 0.22,
           "dominant": 0.6,
+          "dominantAhead": 0.05,
           "dominantSlack": 0.15,
           "flatRange": 40,
           "leaning": 0.15,

@@ -1,0 +1,123 @@
+import { describe, expect, it } from 'vitest';
+import { hueWheel } from '../../../src/drawing/wheel.ts';
+import { compare } from '../../../src/harmony/compare.ts';
+import { kitOf } from '../../../src/harmony/kit.ts';
+import type { CompareOptions, Comparison, KitMember } from '../../../src/harmony/model.ts';
+import { chanceOf, chancePair } from '../../support/chance.ts';
+import { type HandSide, handSide } from '../../support/sides.ts';
+import { tradeCases } from './trade-cases.ts';
+import { colour as c } from './trade-colours.ts';
+
+const onWhite = (...inks: [string, number][]): HandSide => ({ base: 'white', hex: c.white, inks });
+const onCream = (...inks: [string, number][]): HandSide => ({ base: 'cream', hex: c.cream, inks });
+const judged = (a: HandSide, b: HandSide, options: CompareOptions = {}) =>
+  compare(handSide(a), handSide(b), { ...options, withoutRemedies: true });
+const found: Comparison[] = [
+  ...tradeCases.map(({ anchor, candidate }) => judged(anchor, candidate)),
+  ...chanced(120),
+];
+
+function chanced(count: number): Comparison[] {
+  const chance = chanceOf(11);
+  return Array.from({ length: count }, () => {
+    const pair = chancePair(chance);
+    const [anchor, candidate] = pair.of(pair.labs);
+    return compare(anchor, candidate, { withoutRemedies: true });
+  });
+}
+
+describe('sentences that stand side by side', () => {
+  it('do not say that nothing quarrels while a quarrel is listed', () => {
+    const troubles = ['near miss', 'stray', 'base quarrel', 'bright against muted'];
+    let uneasy = 0;
+    for (const { decision, reasons } of found) {
+      const listed = reasons.some(({ kind, weighs }) => weighs < 0 && troubles.includes(kind));
+      if (listed) expect(decision.summary.toLowerCase()).not.toContain('nothing quarrels');
+      if (decision.summary.includes('no quarrel is strong enough to part them')) uneasy++;
+    }
+    expect(uneasy).toBeGreaterThan(0);
+  });
+
+  it('round an angle as the figure beside them does', () => {
+    const opposites = found.flatMap(({ reasons }) => reasons.filter(({ kind }) => kind === 'opposites'));
+    let told = 0;
+    for (const { says, figure } of opposites) {
+      const degrees = says.match(/(\d+)° off opposite/)?.[1];
+      if (degrees === undefined) continue;
+      told++;
+      expect(figure).toMatch(new RegExp(`\\b${degrees}°`));
+    }
+    expect(told).toBeGreaterThan(0);
+  });
+
+  it('name a source short enough for a margin', () => {
+    for (const { reasons } of found)
+      for (const { source } of reasons) expect(source.length, source).toBeLessThanOrEqual(36);
+  });
+
+  it('count one ink as one', () => {
+    const plain = handSide({ base: 'dark', hex: c.navy });
+    const { description } = hueWheel({ anchor: { side: plain, name: 'navy card' } });
+    expect(description).toMatch(/^1 ink on /);
+  });
+});
+
+describe('who leads', () => {
+  const dominance = (one: HandSide, other: HandSide) =>
+    judged(one, other).reasons.find(({ kind }) => kind === 'dominance')!;
+
+  it('is no one where the two largest take alike, and a dead tie is called one', () => {
+    const tie = dominance(onWhite([c.navy, 0.5]), onWhite([c.navy, 0.5]));
+    expect(tie.says).toContain('no colour leads: white (A) and navy (B) take 50 % each, a dead tie');
+    expect(tie.weighs).toBeLessThan(0);
+    expect(tie.inks).toEqual(['A', 'B', 'a', 'b']);
+    const near = dominance(onWhite([c.navy, 0.48]), onWhite([c.navy, 0.48]));
+    expect(near.says).toContain('take 52 % and 48 %');
+  });
+
+  it('is the largest where it is clearly ahead', () => {
+    expect(dominance(onWhite([c.navy, 0.4]), onWhite([c.navy, 0.4])).says).toContain('one colour leads');
+  });
+});
+
+describe('what matters less', () => {
+  it('is a quarrel of grounds behind a strip, and it says so', () => {
+    const pair = [onCream([c.navy, 0.2]), { ...onWhite([c.navy, 0.2]), hex: c.coolWhite }] as const;
+    const quarrel = (options: CompareOptions) =>
+      judged(...pair, options).reasons.find(({ kind }) => kind === 'base quarrel')!.says;
+    expect(quarrel({})).toContain('looks dirty');
+    expect(quarrel({ strip: true })).toContain('with a strip between they never touch, and it matters less');
+    expect(quarrel({ strip: true })).not.toContain('looks dirty');
+  });
+
+  it('is a stray that is to be left as a spark: it does not speak against the pair', () => {
+    const sparks = found.flatMap(({ reasons }) =>
+      reasons.filter(({ says }) => says.includes('it reads as a spark')),
+    );
+    expect(sparks.length).toBeGreaterThan(0);
+    for (const { weighs } of sparks) expect(weighs).toBe(0);
+  });
+});
+
+describe('a kit’s verdict', () => {
+  it('has a line of its own, not its first reason again', () => {
+    const member = (name: string, side: HandSide): KitMember => ({
+      name,
+      side: handSide(side),
+      role: 'paper',
+      areaMm2: null,
+    });
+    const kits = [
+      [onWhite([c.coral, 0.3]), onWhite([c.raspberry, 0.3])],
+      [onCream([c.navy, 0.2]), { ...onWhite([c.navy, 0.2]), hex: c.coolWhite }],
+      [onWhite([c.orange, 0.3]), onWhite([c.violet, 0.25])],
+      [onWhite([c.dustyRose, 0.3], [c.sage, 0.2]), onWhite([c.neonPink, 0.3], [c.lime, 0.25])],
+    ];
+    for (const sides of kits) {
+      const { decision, reasons, verdict } = kitOf(sides.map((side, i) => member(`sheet ${i + 1}`, side)));
+      expect(verdict).not.toBe('holds-together');
+      expect(decision.summary.length).toBeGreaterThan(10);
+      for (const { says } of reasons) expect(says).not.toBe(decision.summary);
+    }
+  });
+});
