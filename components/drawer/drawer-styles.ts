@@ -133,6 +133,9 @@ export const drawerStyles = css`
   .ways .word {
     pointer-events: auto;
   }
+  .ways .out {
+    color: var(--qw-soft);
+  }
   .empty {
     font: italic 16px/1.5 var(--qw-serif);
     color: var(--qw-soft);

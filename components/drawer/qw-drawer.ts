@@ -18,6 +18,7 @@ export type TakeAs = 'anchor' | 'candidate' | 'piece' | 'look';
  * @slot new - further ways to put something in, in the open drawer
  * @fires qw-drawer - `{ open }`, it wants to be opened or shut
  * @fires qw-take - `{ key, as }`, a paper is taken out
+ * @fires qw-put-out - `{ key }`, a paper is put out of the drawer
  * @fires qw-look-further - `{ way: 'drawer' }`, the drawer is to be held against the study's anchor
  * @fires qw-add-pictures - `{ as }`, pictures are to be chosen from the device
  */
@@ -141,6 +142,9 @@ export class QwDrawer extends QwElement {
       ${this.onKit ? way('piece', 'Put it into the kit') : nothing}
       ${this.onStudy ? [way('candidate', 'Hold it against the anchor'), way('anchor', 'Make it the anchor')] : way('anchor', 'Start a study with it')}
       ${way('look', 'Look at it alone')}
+      <button type="button" class="word out" aria-label="Put it out of the drawer: ${name}" @click=${() => emit(this, 'qw-put-out', { key })}>
+        <span>Put it out of the drawer</span>
+      </button>
     </div>`;
   }
 

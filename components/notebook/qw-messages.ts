@@ -10,6 +10,8 @@ export interface Told {
   readonly id: string;
   readonly kind: 'trouble' | 'note';
   readonly says: string;
+  /** What can be done about it. */
+  readonly offers?: 'undo';
 }
 
 /** A picture that is being read. */
@@ -25,6 +27,7 @@ export interface Underway {
 /**
  * What the notebook has to tell, and the pictures that are being read, each of which can be stopped.
  * @fires qw-dismiss - `{ id }`, a message is put away
+ * @fires qw-undo - nothing, what a message tells of is undone
  * @fires qw-stop-reading - `{ id }`
  */
 @customElement('qw-messages')
@@ -44,22 +47,45 @@ export class QwMessages extends QwElement {
       </div>
       ${
         this.readings.length
-          ? html`<ul aria-label="Pictures being read">${repeat(
-              this.readings,
-              ({ id }) => id,
-              (one) => this.underway(one),
-            )}</ul>`
+          ? html`<ul aria-label="Pictures being read">${
+              this.readings.length > 1
+                ? this.together(this.readings)
+                : repeat(
+                    this.readings,
+                    ({ id }) => id,
+                    (one) => this.underway(one),
+                  )
+            }</ul>`
           : nothing
       }`;
   }
 
-  private message({ id, kind, says }: Told) {
+  private message({ id, kind, says, offers }: Told) {
     return html`<div class="told ${kind}">
       <p role=${kind === 'trouble' ? 'alert' : 'note'}>${says}</p>
+      ${offers === 'undo' ? html`<button type="button" class="word" @click=${() => emit(this, 'qw-undo', {})}><span>Undo</span></button>` : nothing}
       <button type="button" class="word" aria-label="Put away: ${says}" @click=${() => emit(this, 'qw-dismiss', { id })}>
         <span>Put away</span>
       </button>
     </div>`;
+  }
+
+  /** Several pictures as one card: how many, which one now, how far all of them are. */
+  private together(readings: readonly Underway[]) {
+    const now = readings.find(({ stage }) => stage !== 'waiting') ?? readings[0]!;
+    const percent = Math.round(
+      (100 * readings.reduce((sum, { fraction }) => sum + fraction, 0)) / readings.length,
+    );
+    const stop = () => {
+      for (const { id } of readings) emit(this, 'qw-stop-reading', { id });
+    };
+    return html`<li class="told">
+      <p>
+        <label for="all">${readings.length} pictures to read. ${now.fileName}: ${now.stage}</label>
+        <progress id="all" max="100" value=${percent}>${percent} %</progress>
+      </p>
+      <button type="button" class="word" aria-label="Stop reading all of them" @click=${stop}><span>Stop</span></button>
+    </li>`;
   }
 
   private underway({ id, fileName, stage, fraction }: Underway) {

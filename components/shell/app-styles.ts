@@ -94,6 +94,15 @@ export const appStyles = css`
     inset: 0 auto 0 0;
     animation-name: from-left;
   }
+  .panel {
+    position: relative;
+    scroll-margin-top: 12px;
+  }
+  .panel > p {
+    position: absolute;
+    top: 0;
+    right: 40px;
+  }
   .new {
     margin: 4px 0 14px;
     border-bottom: 1px solid var(--qw-rule);
@@ -189,6 +198,12 @@ export const appStyles = css`
     }
     .demo {
       padding: 8px 18px;
+    }
+    .panel {
+      scroll-margin-top: 60px;
+    }
+    .panel > p {
+      right: 18px;
     }
     .side,
     qw-drawer {

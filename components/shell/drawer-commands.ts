@@ -30,6 +30,12 @@ export const drawerCommands: Readonly<Record<string, Command>> = {
     else startStudy(scene, held);
     scene.app.open(null);
   },
+  'qw-put-out': ({ session }, { key }: { key: string }) => {
+    const held = heldByKey(session.state.notebook.drawer, key);
+    if (held?.kind === 'sheet') session.dispatch({ do: 'remove sheet', sheetId: held.id });
+    else if (held?.kind === 'plain') session.dispatch({ do: 'remove plain', plainId: held.id });
+    else if (held) session.dispatch({ do: 'remove part', partId: held.id });
+  },
   'qw-drop-paper': ({ session, hold }, { key, as }: { key: string; as: Wanted }) => {
     const held = heldByKey(session.state.notebook.drawer, key);
     if (held && as === 'piece') addToKit(session, held);

@@ -1,4 +1,5 @@
 import type { Frame } from '../../src/sheet/model.ts';
+import type { QwFurther } from '../study/qw-further.ts';
 import type { Command, Scene } from './command.ts';
 import { openWhatIf, pairOn } from './what-if-commands.ts';
 
@@ -19,19 +20,23 @@ export const furtherCommands: Readonly<Record<string, Command>> = {
   'qw-look-further': (scene, { way }: { way: string }) => void lookFurther(scene, way),
 };
 
+/** One way is open at a time; the same again shuts it and goes back to where it was opened. */
 async function lookFurther(scene: Scene, way: string): Promise<void> {
   const { app } = scene;
-  if (way === 'what-if') return openWhatIf(scene);
+  if (way === 'what-if') {
+    app.further = [];
+    return openWhatIf(scene);
+  }
   if (app.opened) app.open(null);
-  const isOpen = app.further.includes(way);
-  if (isOpen) {
-    app.further = app.further.filter((one) => one !== way);
+  if (app.further.includes(way)) {
+    app.further = [];
+    app.renderRoot.querySelector<QwFurther>('qw-further')?.focusWay(way);
     return;
   }
   await fetched[way]?.();
-  app.further = [...app.further, way];
+  app.further = [way];
   await app.updateComplete;
-  app.renderRoot.querySelector(`[data-way="${way}"]`)?.scrollIntoView({ block: 'nearest' });
+  app.renderRoot.querySelector(`[data-way="${way}"]`)?.scrollIntoView({ block: 'start' });
 }
 
 const fetched: Readonly<Record<string, () => Promise<unknown>>> = {

@@ -162,7 +162,9 @@ export class QwApp extends QwElement implements AppHost {
     if (!session) return;
     if (place.at === 'leaf' && session.leaf(place.id)) session.turnTo(place.id);
     else if (place.at === 'leaf') this.route.go(session.state.leafId ?? '', true);
-    if (this.opened === 'leaves') this.opened = null;
+    // A kit is filled from the drawer, so there it stays open.
+    const onKit = place.at === 'leaf' && session.leaf(place.id)?.kind === 'kit';
+    if (this.opened === 'leaves' || (this.opened === 'drawer' && !onKit)) this.open(null);
     this.further = [];
     window.scrollTo(0, 0);
   }

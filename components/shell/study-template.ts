@@ -5,6 +5,7 @@ import '../study/qw-further.ts';
 import type { FurtherWay } from '../study/qw-further.ts';
 import '../study/qw-study.ts';
 import type { CandidateView, PaperView } from '../study/study-view.ts';
+import { emit } from '../support/emit.ts';
 import type { PlacesShelf } from './places-shelf.ts';
 import type { Supposing } from './supposing.ts';
 import { candidateViews, paperView } from './views.ts';
@@ -61,19 +62,38 @@ function furtherTemplate(
     <qw-further .ways=${ways.filter(({ way }) => shown || way === 'drawer')} .open=${supposes ? ['what-if', ...further] : further}></qw-further>
     ${
       open('drawer')
-        ? html`<qw-open-find data-way="drawer" .session=${session} .leaf=${leaf} .drawer=${drawer} .anchor=${anchor} .candidate=${shown} .pictures=${session.state.pictures}></qw-open-find>`
+        ? panel(
+            'drawer',
+            html`<qw-open-find .session=${session} .leaf=${leaf} .drawer=${drawer} .anchor=${anchor} .candidate=${shown} .pictures=${session.state.pictures}></qw-open-find>`,
+          )
         : nothing
     }
     ${
       shown && open('parts')
-        ? html`<qw-open-parts data-way="parts" .session=${session} .leaf=${leaf} .anchor=${anchor} .candidate=${shown}></qw-open-parts>`
+        ? panel(
+            'parts',
+            html`<qw-open-parts .session=${session} .leaf=${leaf} .anchor=${anchor} .candidate=${shown}></qw-open-parts>`,
+          )
         : nothing
     }
     ${
       shown && open('colour-it')
-        ? html`<qw-open-colour-it data-way="colour-it" .leaf=${leaf} .drawer=${drawer} .anchor=${anchor} .candidate=${shown} .surround=${session.state.look.surround}></qw-open-colour-it>`
+        ? panel(
+            'colour-it',
+            html`<qw-open-colour-it .leaf=${leaf} .drawer=${drawer} .anchor=${anchor} .candidate=${shown} .surround=${session.state.look.surround}></qw-open-colour-it>`,
+          )
         : nothing
     }
+  </div>`;
+}
+
+/** What a way opened, and the way to shut it. */
+function panel(way: string, content: TemplateResult): TemplateResult {
+  const label = ways.find((one) => one.way === way)?.label ?? '';
+  const shut = (event: Event) => emit(event.currentTarget!, 'qw-look-further', { way });
+  return html`<div class="panel" data-way=${way}>
+    ${content}
+    <p><button type="button" class="word" aria-label="Close: ${label}" @click=${shut}><span>Close</span></button></p>
   </div>`;
 }
 

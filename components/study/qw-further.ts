@@ -53,6 +53,12 @@ export class QwFurther extends QwElement {
   /** The ways that are open now. */
   @property({ attribute: false }) open: readonly string[] = [];
 
+  /** Takes the keyboard back to a way's button: after what it opened was shut. */
+  focusWay(way: string): void {
+    const at = this.ways.findIndex((one) => one.way === way);
+    this.renderRoot.querySelectorAll<HTMLElement>('li .word')[at]?.focus();
+  }
+
   override render() {
     return html`<section class="row" aria-labelledby="head">
       <div class="margin" aria-hidden="true"></div>

@@ -142,6 +142,8 @@ export interface Message {
   readonly kind: 'trouble' | 'note';
   /** One or two clear sentences. */
   readonly says: string;
+  /** What can be done about it beside putting it away; the message goes once something else is done. */
+  readonly offers?: 'undo';
 }
 
 export interface Look {

@@ -23,6 +23,7 @@ import { defaultLook, readSettings } from './settings.ts';
 import { startSheetWork } from './sheet-work.ts';
 import { startSpotReader } from './spot-reader.ts';
 import { holdState } from './state-holder.ts';
+import { takenOutWords } from './taken-out.ts';
 import { warmTables } from './warm-tables.ts';
 
 export type Session = SessionInterface;
@@ -68,6 +69,7 @@ export const Session = {
 
     const book = openBook(holder, (notebook) => {
       holder.set({ isDemo: isDemo(notebook), lastBackup: settings.backups[notebook.id] ?? null });
+      holder.dismissOffers();
       if (!isStarting) keeper.changed(notebook);
     });
     let isStarting = true;
@@ -120,7 +122,12 @@ export const Session = {
         return holder.state;
       },
       subscribe: holder.subscribe,
-      dispatch: (edit) => book.dispatchAll([edit]),
+      dispatch(edit) {
+        const before = book.notebook;
+        book.dispatchAll([edit]);
+        const says = takenOutWords(before, book.notebook, edit);
+        if (says !== null) holder.say('note', says, 'undo');
+      },
       dispatchAll: (edits) => book.dispatchAll(edits),
       undo: book.undo,
       redo: book.redo,

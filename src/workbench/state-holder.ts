@@ -6,10 +6,12 @@ export interface StateHolder {
   set(change: Partial<SessionState>): void;
   subscribe(listener: (state: SessionState) => void): () => void;
   /** Adds a message; one that says the same already is not said twice. */
-  say(kind: Message['kind'], says: string): void;
+  say(kind: Message['kind'], says: string, offers?: Message['offers']): void;
   dismiss(id: string): void;
   /** Puts away what need not be put away by hand. */
   dismissNotes(): void;
+  /** Puts away what offered to undo a step that is no longer the last. */
+  dismissOffers(): void;
 }
 
 export function holdState(first: SessionState): StateHolder {
@@ -39,9 +41,14 @@ export function holdState(first: SessionState): StateHolder {
       listeners.add(listener);
       return () => listeners.delete(listener);
     },
-    say(kind, says) {
+    say(kind, says, offers) {
       if (state.messages.some((message) => message.says === says)) return;
-      set({ messages: [...state.messages, { id: `message-${++count}`, kind, says }] });
+      const message = { id: `message-${++count}`, kind, says, ...(offers ? { offers } : {}) };
+      set({ messages: [...state.messages, message] });
+    },
+    dismissOffers() {
+      const messages = state.messages.filter(({ offers }) => offers === undefined);
+      if (messages.length !== state.messages.length) set({ messages });
     },
     dismissNotes() {
       const messages = state.messages.filter(({ kind }) => kind === 'trouble');
