@@ -1,6 +1,6 @@
 import { css, html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
-import type { Comparison, Remedy, RemedyKind } from '../../src/harmony/model.ts';
+import type { Comparison, Remedy } from '../../src/harmony/model.ts';
 import { controls, ruled } from '../support/controls.ts';
 import { QwElement } from '../support/element.ts';
 import { emit } from '../support/emit.ts';
@@ -8,9 +8,6 @@ import { ownTurn } from '../support/turn.ts';
 import { chipStyle } from './chip-style.ts';
 import { type InkTable, inkTable, withChips } from './sentence.ts';
 import { verdictInSentence } from './words.ts';
-
-/** Remedies that are made with a blade or punch, and so carry the caution. */
-const cut: readonly RemedyKind[] = ['cover', 'trim', 'buffer', 'carry', 'mount'];
 
 /**
  * What scissors and glue can do for a pair, least work first.
@@ -31,6 +28,7 @@ export class QwRemedies extends QwElement {
   override render() {
     const remedies = this.comparison?.remedies ?? [];
     if (!this.comparison || remedies.length === 0) return nothing;
+    const cautions = [...new Set(remedies.flatMap(({ caution }) => caution ?? []))];
     const table = inkTable(this.comparison.anchor, this.comparison.candidate);
     return html`<div class="row">
       <div class="margin" aria-hidden="true"></div>
@@ -39,14 +37,7 @@ export class QwRemedies extends QwElement {
         <ol>
           ${remedies.map((remedy) => this.card(remedy, table))}
         </ol>
-        ${
-          remedies.some(({ kind }) => cut.includes(kind))
-            ? html`<p class="care">
-                Cut on a mat, away from the hand that holds; cap the blade after. The tool maker’s own
-                instructions come first.
-              </p>`
-            : nothing
-        }
+        ${cautions.map((caution) => html`<p class="care">${caution}</p>`)}
       </div>
     </div>`;
   }

@@ -3,7 +3,6 @@ import { capital } from '../drawing/says.ts';
 import { fitText, textWidth } from '../drawing/text.ts';
 import { verdictMark, verdictMarkBox } from '../drawing/verdict-mark.ts';
 import type { Comparison, Reason, Remedy } from '../harmony/model.ts';
-import { bladeCaution } from '../harmony/remedy-sentences.ts';
 import { verdictWords } from '../harmony/sentences.ts';
 import type { Ink } from '../sheet/model.ts';
 import { type Block, flowLines, flowSentence, moved } from './flow.ts';
@@ -120,9 +119,14 @@ export function remediesBlock(remedies: readonly Remedy[], set: FindingsSet): Bl
       moved(card.note, x + pad, top + height - pad - card.note.height),
     ];
   });
+  const foot = cautionLine(remedies, set, top + height + 10 * k);
   return {
-    height: top + height,
-    nodes: [{ type: 'text', x: 0, y: heading.size * 1.05, text: 'What could mend it', ...heading }, ...nodes],
+    height: top + height + foot.height,
+    nodes: [
+      { type: 'text', x: 0, y: heading.size * 1.05, text: 'What could mend it', ...heading },
+      ...nodes,
+      ...foot.nodes,
+    ],
   };
 }
 
@@ -133,12 +137,9 @@ export function remedyLines(remedies: readonly Remedy[], set: FindingsSet): Bloc
   const note = soft(k);
   const step = type.remedy * k * 1.5;
   const top = type.remedy * k * 1.7;
-  // In frames the sentence itself brings the caution; here it would be lost with it.
-  const blade = remedies.some((remedy) => remedy.says.includes(bladeCaution))
-    ? moved(flowLines(bladeCaution, set.width, note), 0, top + remedies.length * step)
-    : null;
+  const foot = cautionLine(remedies, set, top + remedies.length * step);
   return {
-    height: top + remedies.length * step + (blade ? note.size * note.leading * 1.2 : 0),
+    height: top + remedies.length * step + foot.height,
     nodes: [
       { type: 'text', x: 0, y: top * 0.62, text: 'What could mend it', ...bold, size: type.remedy * k * 1.1 },
       ...remedies.flatMap((remedy, i): SceneNode[] => {
@@ -155,9 +156,18 @@ export function remedyLines(remedies: readonly Remedy[], set: FindingsSet): Bloc
           { type: 'text', x, y, text: says, size: note.size, face: note.face, fill: note.fill },
         ];
       }),
-      ...(blade ? [blade] : []),
+      ...foot.nodes,
     ],
   };
+}
+
+/** What to mind where a remedy asks for a blade: once under all of them, at this height. */
+function cautionLine(remedies: readonly Remedy[], set: FindingsSet, y: number): Block {
+  const cautions = [...new Set(remedies.flatMap(({ caution }) => caution ?? []))];
+  if (cautions.length === 0) return { height: 0, nodes: [] };
+  const note = soft(set.page.k * set.squeeze);
+  const block = flowLines(cautions.join(' '), set.width, { ...note, maxLines: 2 });
+  return { height: block.height + note.size * 0.4, nodes: [moved(block, 0, y)] };
 }
 
 /** A number and where it comes from, right-aligned in the margin column left of x = 0. */

@@ -24,7 +24,11 @@ const verdictWords: Readonly<Record<Verdict, string>> = {
 
 function told({ candidate, decision, reasons, remedies }: Comparison): string {
   const parts = [wrapped(decision.summary, '  '), palette(candidate), reasons.map(reasonTold).join('\n')];
-  if (remedies.length > 0) parts.push(`  What could mend it\n${remedies.map(remedyTold).join('\n')}`);
+  if (remedies.length > 0) {
+    const cautions = new Set(remedies.flatMap(({ caution }) => caution ?? []));
+    const foot = [...cautions].map((caution) => `\n${wrapped(caution, '  ')}`).join('');
+    parts.push(`  What could mend it\n${remedies.map(remedyTold).join('\n')}${foot}`);
+  }
   return parts.filter((part) => part !== '').join('\n\n');
 }
 

@@ -1,5 +1,5 @@
 import type { Wheel } from '../colour/model.ts';
-import type { Frame, Ink, Plain, Side } from '../sheet/model.ts';
+import type { Frame, Ink, Places, Plain, Side } from '../sheet/model.ts';
 
 /** Two or more papers: what was found, as values. Every finding names inks by id and carries its number and source. */
 
@@ -93,6 +93,8 @@ export interface Remedy {
   readonly says: string;
   readonly inks: readonly string[];
   readonly verdictAfter: Verdict;
+  /** What to mind, where it asks for a blade; said once under all of them. */
+  readonly caution?: string;
   /** What it costs in cutting, in words: "one cut". */
   readonly cost: string;
   /** Cuts, roughly; remedies are ordered by it. */
@@ -149,6 +151,7 @@ export interface Owned {
 export interface OwnedSheet {
   readonly id: string;
   readonly name: string;
+  /** Side A, and side B where there is one. */
   readonly sides: readonly Side[];
 }
 
@@ -160,6 +163,8 @@ export interface CompareOptions {
   /** The other side of the candidate, where there is one: makes 'turn' possible. */
   readonly otherSide?: Side;
   readonly owned?: Owned;
+  /** Where the inks lie, where that is known: a colour can be cut away only where enough of the sheet is without it. */
+  readonly places?: { readonly anchor?: Places; readonly candidate?: Places };
   /** True where a neutral strip or mat lies between the two; they then count as apart. Default false. */
   readonly strip?: boolean;
   /** Skip the search for remedies. Default false. */

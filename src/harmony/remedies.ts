@@ -19,7 +19,7 @@ export function remediesFor(told: Told, options: CompareOptions): Remedy[] {
   const before = told.judgement.verdict;
   if (before === 'holds-together')
     return leave ? [remedyOf({ idea: leave, verdict: before, worst: 0 }, before)] : [];
-  const tried = ideasFor(told, options).map((idea) => tryIdea(told, idea));
+  const tried = named(ideasFor(told, options)).map((idea) => tryIdea(told, idea));
   const helping = bestOfKind(tried.filter(({ verdict }) => rank(verdict) < rank(before)));
   const mending = helping.filter(({ verdict }) => verdict === 'holds-together');
   const more = mending.length >= remedyEffort.least ? [] : pairsOf(told, tried, before);
@@ -44,6 +44,19 @@ export function verdictAfter(told: Told, changes: readonly Change[]): { verdict:
   const candidate = measureSide(takeSide(laid.candidate, 'candidate'), 'candidate');
   const { verdict, troubles } = judge(pairOf(anchor, candidate, pair.distance, laid.strip));
   return { verdict, worst: troubles[0]?.weight ?? 0 };
+}
+
+/** No two under one title: those that share one get the letter of their ink, and what is still the same stands once. */
+function named(ideas: readonly Idea[]): Idea[] {
+  const titles = ideas.map(({ words }) => words.title);
+  const told = ideas.map((idea): Idea => {
+    const { title } = idea.words;
+    const [ink] = idea.inks;
+    const shared = titles.indexOf(title) !== titles.lastIndexOf(title);
+    return shared && ink ? { ...idea, words: { ...idea.words, title: `${title} (${ink})` } } : idea;
+  });
+  const seen = new Set<string>();
+  return told.filter(({ words: { title } }) => !seen.has(title) && seen.add(title));
 }
 
 interface Tried {
@@ -113,15 +126,14 @@ function byWorst(one: Tried, other: Tried): number {
 function remedyOf({ idea, verdict }: Tried, before: Verdict): Remedy {
   const helps = idea.kind === 'leave' || rank(verdict) < rank(before);
   const cuts = idea.words.blade === true;
-  const says = [idea.words.says, helps ? '' : notEnoughAlone, cuts ? bladeCaution : '']
-    .filter(Boolean)
-    .join(' ');
+  const says = helps ? idea.words.says : `${idea.words.says} ${notEnoughAlone}`;
   return {
     kind: idea.kind,
     title: idea.words.title,
     says,
     inks: idea.inks,
     verdictAfter: verdict,
+    ...(cuts ? { caution: bladeCaution } : {}),
     cost: idea.words.cost,
     effort: idea.effort,
     changes: idea.changes,

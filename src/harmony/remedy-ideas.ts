@@ -1,6 +1,7 @@
-import type { Ink, Plain } from '../sheet/model.ts';
+import type { Ink, Places, Plain } from '../sheet/model.ts';
 import { inkFromHex } from '../sheet/plain.ts';
 import { inksOf } from './decision.ts';
+import { freePartOf } from './free-part.ts';
 import { said } from './ink-word.ts';
 import { type MeasuredInk, measureColour } from './measured.ts';
 import { sizeOf } from './meeting.ts';
@@ -34,7 +35,7 @@ export function ideasFor(told: Told, options: CompareOptions): Idea[] {
     ...turnIdeas(told, options),
     ...swapIdeas(told, options),
     ...stripIdeas(told, options),
-    ...troubled(told).flatMap((ink) => [...trimIdeas(told, ink), ...coverIdeas(told, ink)]),
+    ...troubled(told).flatMap((ink) => [...trimIdeas(told, ink, options), ...coverIdeas(told, ink)]),
     ...carried(told).map((ink) => carryIdea(told, ink)),
     ...plainIdeas(told, options),
   ];
@@ -73,11 +74,18 @@ function carried(told: Told): MeasuredInk[] {
   return [...new Set([...troubles, ...strong])];
 }
 
-function trimIdeas(told: Told, ink: MeasuredInk): Idea[] {
-  if (ink.share > remedyEffort.trimUpToShare) return [];
+function trimIdeas(told: Told, ink: MeasuredInk, { places }: CompareOptions): Idea[] {
+  if (!canBeTrimmed(told, ink, places?.[ink.of])) return [];
   const changes: Change[] = [{ kind: 'trim', of: ink.of, ink: ink.id }];
   const effort = remedyEffort.trim + (ink.of === 'anchor' ? remedyEffort.anchorExtra : 0);
   return [{ kind: 'trim', words: words.trim(said(ink, told.names)), changes, inks: [ink.id], effort }];
+}
+
+/** Whether the sheet has a part to use without the ink. Where the ink lies all over, no cut takes it away. */
+function canBeTrimmed(told: Told, ink: MeasuredInk, places: Places | undefined): boolean {
+  if (!places) return ink.share <= remedyEffort.trimUpToShare;
+  const label = told.pair[ink.of].inks.indexOf(ink);
+  return freePartOf(places, label) >= remedyEffort.trimFreePart;
 }
 
 function coverIdeas(told: Told, ink: MeasuredInk): Idea[] {
@@ -143,9 +151,10 @@ function turnIdeas(told: Told, { otherSide }: CompareOptions): Idea[] {
 
 function swapIdeas(told: Told, { owned }: CompareOptions): Idea[] {
   return (owned?.sheets ?? []).flatMap(({ name, sides }) =>
-    sides.map((side): Idea => {
+    sides.map((side, at): Idea => {
       const changes: Change[] = [{ kind: 'replace', of: 'candidate', side }];
-      const say = words.swap(told.names.candidate, name);
+      const which = sides.length > 1 ? `side ${'AB'.charAt(at) || at + 1} of ${name}` : name;
+      const say = words.swap(told.names.candidate, which);
       return { kind: 'swap', words: say, changes, inks: [], effort: remedyEffort.swap };
     }),
   );

@@ -10,7 +10,7 @@ export interface RemedyWords {
   readonly blade?: boolean;
 }
 
-/** Stands under every remedy that asks for a cut. */
+/** The caution of every remedy that asks for a cut; said once under all of them. */
 export const bladeCaution = 'Mind the blade: a mat below, a metal rule beside it, and the maker’s advice.';
 
 const the = (word: string): string => `the ${word}`;

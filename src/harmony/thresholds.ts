@@ -189,8 +189,10 @@ export const remedyEffort = {
   mat: 4,
   /** The anchor is the old sheet: what cuts into it costs more. */
   anchorExtra: 1.5,
-  /** Share of a side up to which an ink can be cut away and leave something to use. */
-  trimUpToShare: 0.6,
+  /** Share of a side up to which an ink can be cut away, where it is not known where it lies. O. */
+  trimUpToShare: 0.05,
+  /** Side of the largest square without the ink that is enough to use, as a part of the sheet's longer side: 76 mm of 305. O. */
+  trimFreePart: 0.25,
   /** Remedies shown at most, and found at least where a pair does not hold. */
   most: 6,
   least: 2,

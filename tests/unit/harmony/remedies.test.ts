@@ -4,6 +4,7 @@ import type { CompareOptions, Owned } from '../../../src/harmony/model.ts';
 import { bladeCaution } from '../../../src/harmony/remedy-sentences.ts';
 import { verdictOrder } from '../../../src/harmony/verdict.ts';
 import { whatIf } from '../../../src/harmony/what-if.ts';
+import type { Places, Side } from '../../../src/sheet/model.ts';
 import { plainOf } from '../../../src/sheet/plain.ts';
 import { chanceOf, chancePair } from '../../support/chance.ts';
 import { type HandSide, handSide } from '../../support/sides.ts';
@@ -46,6 +47,8 @@ describe('the remedies', () => {
       const found = compare(anchor, candidate, options);
       if (found.verdict === 'holds-together') continue;
       expect(found.remedies.length).toBeGreaterThanOrEqual(2);
+      const titles = found.remedies.map(({ title }) => title);
+      expect(new Set(titles).size, titles.join()).toBe(titles.length);
       for (const { changes, verdictAfter } of found.remedies) {
         tried++;
         expect(whatIf(found.anchor, found.candidate, changes!, options).verdict).toBe(verdictAfter);
@@ -84,8 +87,9 @@ describe('the remedies', () => {
       owned,
       otherSide: handSide(ledger.anchor),
     });
+    for (const { says } of remedies) expect(says).not.toContain(bladeCaution);
     const warns = (kind: string) =>
-      remedies.filter((one) => one.kind === kind).map(({ says }) => says.includes(bladeCaution));
+      remedies.filter((one) => one.kind === kind).map(({ caution }) => caution === bladeCaution);
     expect(warns('buffer')).toEqual([true]);
     expect(warns('turn')).toEqual([false]);
     expect(warns('swap')).toEqual([false]);
@@ -105,6 +109,67 @@ describe('the remedies', () => {
     expect(titles.join()).not.toContain('bare letters');
     const colours = judged(onWhite([c.coral, 0.3]), onWhite([c.raspberry, 0.3]), { owned });
     expect(colours.remedies.map(({ title }) => title).join()).toContain('coral thread');
+  });
+
+  it('are still two, and true, on sides written with the least there is and nothing owned', () => {
+    const hexes = [c.coral, c.raspberry, c.violet, c.leaf, c.royal, c.orange, c.navy, c.neonPink];
+    const bare = (base: string, ...inks: string[]) =>
+      ({
+        base: { id: 'x', hex: base, share: 1 - 0.3 * inks.length, kind: 'white' },
+        inks: inks.map((hex, i) => ({ id: `y${i}`, hex, share: 0.3 })),
+      }) as unknown as Side;
+    let tried = 0;
+    for (const one of hexes)
+      for (const other of hexes)
+        for (const [anchor, candidate] of [
+          [bare(c.white, one), bare(c.white, other)],
+          [bare(one), bare(other)],
+          [bare(c.white, one, c.sage), bare(c.cream, other, c.plum)],
+        ] as const) {
+          const found = compare(anchor, candidate);
+          if (found.verdict === 'holds-together') continue;
+          tried++;
+          expect(found.remedies.length, `${one} ${other}`).toBeGreaterThanOrEqual(2);
+          for (const { kind, changes, verdictAfter } of found.remedies) {
+            expect(whatIf(found.anchor, found.candidate, changes!).verdict).toBe(verdictAfter);
+            // A colour on a third of the sheet may lie anywhere: it is not known to leave a part free.
+            expect(kind).not.toBe('trim');
+          }
+        }
+    expect(tried).toBeGreaterThan(30);
+  });
+
+  it('cut a colour away only where enough of the sheet is without it', () => {
+    const [anchor, candidate] = [
+      handSide(onWhite([c.coral, 0.3])),
+      handSide(onWhite([c.raspberry, 0.3], [c.coral, 0.2])),
+    ];
+    const drawn = (rows: readonly string[]): Places => ({
+      width: rows[0]!.length,
+      height: rows.length,
+      labels: Uint8Array.from(rows.join(''), Number),
+    });
+    const trims = (candidatePlaces?: Places) =>
+      compare(anchor, handSide(onWhite([c.violet, 0.3], [c.coral, 0.2])), {
+        ...(candidatePlaces ? { places: { candidate: candidatePlaces } } : {}),
+      }).remedies.flatMap(({ changes }) => changes!.filter(({ kind }) => kind === 'trim'));
+    expect(compare(anchor, candidate).remedies.some(({ kind }) => kind === 'trim')).toBe(false);
+    expect(trims()).toEqual([]);
+    expect(trims(drawn(['10101012', '01010121', '10101012', '01010121', '10101012', '01010121']))).toEqual(
+      [],
+    );
+    expect(trims(drawn(['11110000', '11110022', '11110022', '11110000'])).length).toBeGreaterThan(0);
+  });
+
+  it('name the side where a sheet in the drawer has two', () => {
+    const side = handSide({ base: 'cream', hex: c.oldCream, inks: [[c.navy, 0.2]] });
+    const { remedies } = judged(ledger.anchor, ledger.candidate, {
+      owned: { plains: [], sheets: [{ id: 'a', name: 'Pebble dot', sides: [side, side] }] },
+    });
+    expect(remedies.filter(({ kind }) => kind === 'swap').map(({ title }) => title)).toEqual([
+      'Take side A of Pebble dot instead',
+      'Take side B of Pebble dot instead',
+    ]);
   });
 
   it('mount on an owned colour where that ties, with the mat between', () => {

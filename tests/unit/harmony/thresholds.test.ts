@@ -122,7 +122,8 @@ describe('the numbers that judge', () => {
           "strip": 1,
           "swap": 0.5,
           "trim": 2.5,
-          "trimUpToShare": 0.6,
+          "trimFreePart": 0.25,
+          "trimUpToShare": 0.05,
           "turn": 0.2,
         },
         "sameness": {
