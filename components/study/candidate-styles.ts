@@ -3,6 +3,7 @@ import { css } from 'lit';
 /** The row of tabs above the mats. */
 export const candidateStyles = css`
   section {
+    background: var(--qw-leaf);
     display: flex;
     flex-wrap: wrap;
     align-items: stretch;

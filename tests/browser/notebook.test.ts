@@ -97,6 +97,74 @@ describe('the list of leaves', () => {
   });
 });
 
+describe('the kinds of leaf', () => {
+  const kinds = [
+    { kind: 'note', label: 'Note', about: 'words' },
+    { kind: 'board', label: 'Board', about: 'a picture', notNow: 'once you have said yours' },
+  ];
+
+  it('are put away by Escape, by leaving them, and when another leaf is opened', async () => {
+    const element = await standAlone<HTMLElement & { current: string }>('qw-leaves', {
+      leaves,
+      current: 'a',
+      kinds,
+    });
+    const add = within<HTMLButtonElement>(element, '.add');
+    const ways = [
+      () => add.dispatchEvent(new KeyboardEvent('keydown', { key: 'Escape', bubbles: true })),
+      () => add.dispatchEvent(new FocusEvent('focusout', { bubbles: true })),
+      () => (element.current = element.current === 'a' ? 'b' : 'a'),
+    ];
+    for (const leave of ways) {
+      add.click();
+      await drawn(element);
+      expect(add.getAttribute('aria-expanded')).toBe('true');
+      leave();
+      await drawn(element);
+      expect(add.getAttribute('aria-expanded')).toBe('false');
+    }
+  });
+
+  it('say why one cannot be added now', async () => {
+    const element = await standAlone('qw-leaves', { leaves, current: 'a', kinds });
+    within(element, '.add').click();
+    await drawn(element);
+    const board = [...element.shadowRoot!.querySelectorAll<HTMLButtonElement>('.kind')].at(-1)!;
+    expect(board.disabled).toBe(true);
+    expect(board.textContent).toContain('once you have said yours');
+  });
+});
+
+describe('what is told', () => {
+  it('can be undone where it says so', async () => {
+    const element = await standAlone('qw-messages', {
+      messages: [{ id: 'm', kind: 'note', says: 'Taken out. Undo brings it back.', offers: 'undo' }],
+    });
+    const undone = heard(element, 'qw-undo');
+    [...element.shadowRoot!.querySelectorAll('button')]
+      .find((one) => one.textContent?.includes('Undo'))!
+      .click();
+    expect(undone).toHaveLength(1);
+  });
+
+  it('is one card of several pictures being read, which stops all of them', async () => {
+    const readings = ['a.png', 'b.png', 'c.png'].map((fileName, i) => ({
+      id: `r${i}`,
+      fileName,
+      stage: i === 0 ? 'reading' : 'waiting',
+      fraction: i === 0 ? 0.6 : 0,
+    }));
+    const element = await standAlone('qw-messages', { readings });
+    expect(element.shadowRoot!.querySelectorAll('li')).toHaveLength(1);
+    expect(within(element, 'label').textContent).toBe('3 pictures to read. a.png: reading');
+    expect(within<HTMLProgressElement>(element, 'progress').value).toBe(20);
+    const stopped = heard<{ id: string }>(element, 'qw-stop-reading');
+    within(element, 'li button').click();
+    expect(stopped.map(({ id }) => id)).toEqual(['r0', 'r1', 'r2']);
+    expect(await axeTroubles()).toEqual([]);
+  });
+});
+
 describe('other notebooks that are kept', () => {
   const kept = [
     { id: 'k', title: 'Last year', saved: '2 March', sound: true },

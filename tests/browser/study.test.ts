@@ -76,6 +76,9 @@ describe('a study', () => {
     expect(within(element, 'qw-mats').shadowRoot!.querySelector('qw-wheel')).toBeNull();
     expect(within(element, 'qw-candidates').shadowRoot!.textContent).toContain('you say first');
     expect(root.textContent).not.toContain('bridge');
+    const board = within<HTMLButtonElement>(element, 'qw-study-tools', '.board button');
+    expect(board.disabled).toBe(true);
+    expect(within(element, 'qw-study-tools', '#why-not').textContent).toBe('once you have said yours');
 
     const said = heard<{ opinion: object; index: number }>(element, 'qw-say');
     within(element, 'qw-opinion', '.answers button:nth-child(3)').click();
@@ -118,6 +121,98 @@ describe('a study', () => {
       [{ as: 'candidate' }],
       [{ as: 'candidate', index: 0, side: 'B' }],
     ]);
+  });
+});
+
+describe('the line under a study’s title', () => {
+  it('says the verdict first, and leads to it', async () => {
+    const element = await standAlone('qw-study', pair);
+    expect(within(element, '.lede').textContent).toMatch(/^Needs a bridge\. Candidate 1 of 1, apart/);
+    within(element, '.found').click();
+    await drawn(element);
+    expect(within(element, 'qw-verdict').shadowRoot!.activeElement?.textContent).toBe('Needs a bridge.');
+    expect(within(element, 'qw-verdict').getBoundingClientRect().top).toBeLessThan(window.innerHeight);
+  });
+
+  it('keeps quiet while the reader is to say first', async () => {
+    const element = await standAlone('qw-study', { ...pair, leaf: { ...study, asksFirst: true } });
+    expect(element.shadowRoot!.querySelector('.found')).toBeNull();
+  });
+
+  it('has beside it what turned the verdict, in plain words', async () => {
+    const element = await standAlone('qw-study', pair);
+    expect(within(element, 'qw-verdict', '.margin').textContent).toContain('colours close but not the same');
+  });
+});
+
+describe('papers on the mat', () => {
+  it.each([1200, 360])('lie edge to edge where they are judged as touching, in %i px', async (width) => {
+    const element = await standAlone('qw-mats', { ...pair, shown: 0, distance: 'touching' });
+    element.style.width = `${width}px`;
+    await drawn(element);
+    const [left, right] = ['.anchor', '.candidate'].map((place) =>
+      within(element, place, 'qw-paper').getBoundingClientRect(),
+    );
+    expect(right!.left).toBeCloseTo(left!.right, 0);
+    expect(right!.top).toBeCloseTo(left!.top, 0);
+    expect(within(element, '.wheel').getBoundingClientRect().left < right!.right).toBe(width === 360);
+  });
+
+  it('lie apart where they are judged so', async () => {
+    const element = await standAlone('qw-mats', { ...pair, shown: 0, distance: 'apart' });
+    const [left, right] = ['.anchor', '.candidate'].map((place) =>
+      within(element, place, 'qw-paper').getBoundingClientRect(),
+    );
+    expect(right!.left - left!.right).toBeGreaterThan(8);
+  });
+
+  it('are renamed where they lie; a name that is emptied comes back', async () => {
+    const element = await standAlone('qw-mats', { ...pair, shown: 0 });
+    const names = heard(element, 'qw-rename-paper');
+    const titles = heard(element, 'qw-retitle');
+    const words = within(element, '.candidate', 'qw-title', 'span');
+    for (const name of ['Gingham', '']) {
+      words.textContent = name;
+      words.dispatchEvent(new FocusEvent('blur'));
+    }
+    await drawn(element);
+    expect(names).toEqual([{ held: candidateView.held, name: 'Gingham' }]);
+    expect(titles).toEqual([]);
+    expect(words.textContent).toBe('Quay ledger');
+  });
+
+  it('say in the empty place which picture is being read', async () => {
+    const element = await standAlone('qw-mats', { ...pair, candidates: [], reading: ['gingham.png'] });
+    expect(within(element, '.candidate', '.place').textContent).toContain('Reading gingham.png …');
+  });
+});
+
+describe('a long list of reasons', () => {
+  const [first] = needsABridge.reasons;
+  const light = [0.15, 0.1, -0.05].map((weighs, i) => ({
+    ...first!,
+    weighs,
+    says: `Lighter ${i}.`,
+    inks: i === 2 ? ['A'] : ['B', 'b'],
+  }));
+  const comparison = { ...needsABridge, reasons: [...needsABridge.reasons, ...light] };
+
+  it('folds the lighter ones behind one line, which opens', async () => {
+    const element = await standAlone('qw-reasons', { comparison });
+    const [fold] = [...element.shadowRoot!.querySelectorAll<HTMLButtonElement>('.fold button')];
+    expect(fold?.textContent).toBe('3 lighter reasons');
+    const lighter = within(element, '#lighter');
+    expect(lighter.getBoundingClientRect().height).toBe(0);
+    fold!.click();
+    await drawn(element);
+    expect(fold!.getAttribute('aria-expanded')).toBe('true');
+    expect(lighter.getBoundingClientRect().height).toBeGreaterThan(0);
+    expect(await axeTroubles()).toEqual([]);
+  });
+
+  it('counts those that speak of an ink that is pointed at while they are folded', async () => {
+    const element = await standAlone('qw-reasons', { comparison, lit: ['b'] });
+    expect(within(element, '.fold small').textContent).toBe('2 of them speak of this ink');
   });
 });
 
