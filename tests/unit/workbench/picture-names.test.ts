@@ -22,12 +22,16 @@ describe('the name of a sheet', () => {
     expect(isCameraName(file)).toBe(true);
   });
 
-  it.each(['old-dots.png', 'img blossom.png', 'photo of roses.jpg', 'Decade.jpg', 'p.png', '12x12 kraft.png'])(
-    'is kept where a person gave it: %s',
-    (file) => {
-      expect(isCameraName(file)).toBe(false);
-    },
-  );
+  it.each([
+    'old-dots.png',
+    'img blossom.png',
+    'photo of roses.jpg',
+    'Decade.jpg',
+    'p.png',
+    '12x12 kraft.png',
+  ])('is kept where a person gave it: %s', (file) => {
+    expect(isCameraName(file)).toBe(false);
+  });
 
   it('counts papers whose pictures have no name of their own, past those that are there', () => {
     const files = ['IMG_1.jpg', 'old_rose-vine.JPG', 'image.png', 'blossomBough.v2.png', 'apple.day.png'];
