@@ -19,7 +19,14 @@ describe('a study that asks first', () => {
     expect(await page.locator('qw-verdict, qw-reasons, qw-remedies, qw-wheel').count()).toBe(0);
     expect(await page.locator('qw-candidates .tab').textContent()).toContain('you say first');
 
-    await page.getByRole('button', { name: 'Holds together' }).click();
+    // A board would tell what the reading found.
+    expect(await page.getByRole('button', { name: 'Make a board' }).isDisabled()).toBe(true);
+    await page.getByRole('button', { name: 'Add a leaf' }).click();
+    expect(await page.getByRole('button', { name: /^Board/ }).isDisabled()).toBe(true);
+    await page.keyboard.press('Escape');
+
+    await page.locator('qw-opinion').getByRole('button', { name: 'Holds together' }).click();
+    expect(await page.getByRole('button', { name: 'Make a board' }).isEnabled()).toBe(true);
     const verdict = (await page.locator('qw-verdict h3').textContent())?.toLowerCase().replace('.', '');
     expect(await page.locator('qw-reasons li').count()).toBeGreaterThan(0);
     const found = await page.locator('qw-opinion .found').textContent();

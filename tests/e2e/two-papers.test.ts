@@ -26,6 +26,51 @@ describe('two papers dropped on an empty notebook', () => {
     await reader.close();
   });
 
+  it('make room for a third that is shown at once, and the same picture dropped again makes no fourth', async () => {
+    const reader = await emptyNotebook(url);
+    const { page } = reader;
+    const stripes = await stripesFile('IMG_2041.png');
+    await dropFiles(page, [await dotsFile(), stripes]);
+    await page.locator('qw-candidates .tab').waitFor();
+    await dropFiles(page, [await stripesFile('new-gingham.png', 360)]);
+    await page.locator('qw-candidates .tab.on', { hasText: 'New gingham' }).waitFor();
+    await dropFiles(page, [{ ...stripes, name: 'again.png' }]);
+    await page.locator('qw-candidates .tab.on', { hasText: 'First paper' }).waitFor();
+    await page.locator('qw-messages', { hasText: '“again.png” is already in your drawer' }).waitFor();
+    expect(await page.locator('qw-candidates .tab').count()).toBe(2);
+    expect(reader.errors).toEqual([]);
+    await reader.close();
+  });
+
+  it('come back, with the leaf that they lay on, when what was put out or taken out is undone', async () => {
+    const reader = await emptyNotebook(url);
+    const { page } = reader;
+    await dropFiles(page, [await dotsFile(), await stripesFile()]);
+    await page.locator('qw-verdict h3').waitFor();
+    await page.getByRole('button', { name: /^New stripes.*take it out/ }).click();
+    await page.getByRole('button', { name: 'Put it out of the drawer: New stripes' }).click();
+    await page.locator('qw-verdict').waitFor({ state: 'detached' });
+    const told = page.locator('qw-messages', { hasText: 'off the leaf where it lay' });
+    await told.getByRole('button', { name: 'Undo', exact: true }).click();
+    await page.locator('qw-verdict h3').waitFor();
+    await page.keyboard.press('Escape');
+
+    const leaves = await page.locator('qw-leaves .entry').count();
+    await page.getByRole('button', { name: /^Take out/ }).click();
+    await page
+      .locator('qw-leaves .entry')
+      .nth(leaves - 1)
+      .waitFor({ state: 'detached' });
+    await page.locator('qw-messages').getByRole('button', { name: 'Undo', exact: true }).click();
+    await page
+      .locator('qw-leaves .entry')
+      .nth(leaves - 1)
+      .waitFor();
+    expect(await page.locator('qw-messages .told').count()).toBe(0);
+    expect(reader.errors).toEqual([]);
+    await reader.close();
+  });
+
   it('light up on both papers and in the charts when a reason is pointed at', async () => {
     const reader = await emptyNotebook(url);
     const { page } = reader;
