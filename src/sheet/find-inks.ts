@@ -6,7 +6,8 @@ import { type Mode, modesOf } from './modes.ts';
 import { numbers } from './numbers.ts';
 import type { Planes } from './planes.ts';
 import { residualModes } from './residue.ts';
-import { apart, mergeNear, offMixture } from './settle.ts';
+import { apart, mergeNear } from './settle.ts';
+import { sifted } from './sift.ts';
 import { type Softness, softnessOf } from './softness.ts';
 import { unblurred } from './unblur.ts';
 import { eachWindowRow } from './windows.ts';
@@ -93,30 +94,4 @@ function flatVotes(planes: Planes, limit: Float64Array): ColourCells {
     for (let i = 0; i < planes.l.length; i++)
       if (planes.on[i]) cells.add(planes.l[i]!, planes.a[i]!, planes.b[i]!);
   return cells;
-}
-
-function sifted(colours: readonly Mode[], { labels, amounts }: Explained, planes: Planes): Mode[] {
-  const { area, inside } = countLabels(labels, planes.width, planes.height, colours.length);
-  const order = colours.map((_, k) => k).sort((p, q) => area[q]! - area[p]!);
-  const kept: number[] = [];
-  const out = new Set<number>();
-  for (const k of order) {
-    const share = amounts[k]! / planes.count;
-    const solid = inside[k]! / Math.max(1, area[k]!);
-    if (kept.length && share < numbers.leastShare) out.add(k);
-    else if (kept.length && solid < numbers.leastInside) out.add(k);
-    else if (kept.length > 1 && solid < 0.35 && isMixture(k, kept, colours)) out.add(k);
-    else kept.push(k);
-  }
-  return colours.filter((_, k) => !out.has(k));
-}
-
-function isMixture(k: number, of: readonly number[], colours: readonly Mode[]): boolean {
-  for (const i of of)
-    for (const j of of) {
-      if (i >= j) continue;
-      const { off, share } = offMixture(colours[k]!, colours[i]!, colours[j]!);
-      if (off < numbers.mixtureOffLine && share > 0.08 && share < 0.92) return true;
-    }
-  return false;
 }

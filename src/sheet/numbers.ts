@@ -23,8 +23,13 @@ export const numbers = {
   sameInk: 0.035,
   /** How far off the line between two inks a mixture may lie. */
   mixtureOffLine: 0.035,
-  /** A candidate with less of its area inside (all neighbours alike) than this is a rim, not an ink. */
-  leastInside: 0.08,
+  /** A colour with less of its area inside (all neighbours alike) than this may be the rim between two others … */
+  rimInside: 0.35,
+  /** With less than this inside, it need only look like their edge as a JPEG blurs it, this near, … */
+  hardlyInside: 0.12,
+  edgeOff: 0.06,
+  /** … and is, where both lie near at this part of its places. */
+  betweenBoth: 0.5,
   /** A pixel is explained by an ink or a mixture this near, … */
   explainedNear: 0.06,
   /** … or within this many times the picture's noise. */
