@@ -4,6 +4,7 @@ import type { Opinion, StudyLeaf } from '../../src/notebook/model.ts';
 import type { Side } from '../../src/sheet/model.ts';
 import { relabel } from '../../src/sheet/relabel.ts';
 import { weightWords } from '../../src/sheet/weight.ts';
+import { repeatWords } from '../../src/sheet/words.ts';
 import type { Session } from '../../src/workbench/session-types.ts';
 import type { DrawerPaper } from '../drawer/drawer-view.ts';
 import type { CandidateView, PaperView } from '../study/study-view.ts';
@@ -89,6 +90,7 @@ function factsOf(drawer: Drawer, held: Held, side: Side): readonly string[] {
     facts.push(`side ${held.side} of ${sheet?.sides.B ? 'two' : 'one'}`);
     if (sheet?.weight) facts.push(weightWords(sheet.weight));
   } else facts.push(aboutHeld(drawer, held));
-  if (side.print.repeatMm !== null) facts.push(`repeat ${Math.round(side.print.repeatMm)} mm`);
+  const repeat = repeatWords(side.print);
+  if (repeat !== null) facts.push(`repeat ${repeat}`);
   return facts;
 }

@@ -3,6 +3,7 @@ import type { NamedSide, SceneNode } from '../drawing/model.ts';
 import { paperStandIn } from '../drawing/paper.ts';
 import { fitText } from '../drawing/text.ts';
 import type { Side } from '../sheet/model.ts';
+import { repeatWords } from '../sheet/words.ts';
 import { type Block, flowLines, moved } from './flow.ts';
 import { type } from './sizes.ts';
 
@@ -26,7 +27,7 @@ export function paperBlock(paper: NamedSide, look: PaperLook): Block {
     face: 'sans',
     fill: '#262626',
     leading: 1.3,
-    maxLines: 2,
+    maxLines: 3,
   });
   const chipsY = nameY + 20 * k + facts.height + 18 * k;
   const chipScale = 2.6 * k;
@@ -69,7 +70,8 @@ function shadow(edge: number, k: number): SceneNode[] {
 /** "anchor · repeat 76 mm", and on a line of its own that the light is unknown. Only what is known is said. */
 function factsOf(side: Side, role: string): string {
   const facts = [role];
-  if (side.print.repeatMm !== null) facts.push(`repeat ${Math.round(side.print.repeatMm)} mm`);
+  const repeat = repeatWords(side.print);
+  if (repeat !== null) facts.push(`repeat ${repeat}`);
   else if (side.print.scale !== null) facts.push(`${side.print.scale} print`);
   return `${facts.join(' · ')}${side.light.known ? '' : '\nlight unknown'}`;
 }

@@ -1,6 +1,6 @@
 import type { Comparison, Reason, Remedy, Verdict } from '../harmony/model.ts';
 import type { Ink, Side } from '../sheet/model.ts';
-import { inkWord } from '../sheet/words.ts';
+import { inkWord, repeatWords } from '../sheet/words.ts';
 import type { Placed } from './study-json.ts';
 
 /** Columns that a line of the report fills at most. */
@@ -37,7 +37,8 @@ function palette({ base, inks, print, light }: Side): string {
     inkTold(base, `base, ${base.kind}`),
     ...inks.map((ink) => inkTold(ink, ink.accent ? 'accent' : 'ink')),
   ];
-  const repeat = print.repeatMm === null ? '' : `, repeats every ${Math.round(print.repeatMm)} mm`;
+  const every = repeatWords(print);
+  const repeat = every === null ? '' : `, repeat ${every}`;
   const scale = print.scale === null ? '' : `, ${print.scale} print`;
   lines.push(wrapped(`Busyness ${print.busyness.toFixed(2)}${scale}${repeat}. ${light.note}`, '  '));
   return lines.join('\n');

@@ -65,6 +65,8 @@ export interface Print {
   /** Length of the motif's repeat in millimetres. */
   readonly repeatMm: number | null;
   readonly scale: PrintScale | null;
+  /** True where nobody told how large the sheet is, and its longer side was taken for 12 in. */
+  readonly assumedSize?: true;
 }
 
 export interface Light {

@@ -68,7 +68,14 @@ export function readWithPlaces(image: PixelImage, options: ReadOptions = {}): Re
   const surface = lightSurface(planes, flat.limit);
   if (surface) evenOut(planes, surface, options.card ? middleOn(options.card, frame) : null);
   const found = findInks(planes, flat, period ? softenedBy(times, block) : null);
-  return settled(planes, found, mmPerPixel, lightNote(card));
+  const read = settled(planes, found, mmPerPixel, lightNote(card));
+  return options.mmPerPixel === undefined ? sizeAssumed(read) : read;
+}
+
+/** Lengths that rest on the size of a sheet nobody gave are marked so. */
+function sizeAssumed({ side, places }: Reading): Reading {
+  if (side.print.repeatMm === null) return { side, places };
+  return { side: { ...side, print: { ...side.print, assumedSize: true } }, places };
 }
 
 /** The middle of a card, on the sheet's −1…1; far beyond the sheet nothing is known of the light. */

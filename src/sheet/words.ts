@@ -1,4 +1,4 @@
-import type { Base, Ink } from './model.ts';
+import type { Base, Ink, Print } from './model.ts';
 
 /** What to call an ink in a sentence: its trade word where one fits, else its ISCC-NBS name. */
 export function inkWord(ink: Ink): string {
@@ -18,4 +18,11 @@ export function baseWords(base: Base): string {
     case 'tinted':
       return `on a tinted ground (${inkWord(base)})`;
   }
+}
+
+/** How often a print repeats: "76 mm", or "about 76 mm, if the sheet is 12 in" where its size was assumed; null where it is not known. */
+export function repeatWords({ repeatMm, assumedSize }: Print): string | null {
+  if (repeatMm === null) return null;
+  const length = `${Math.round(repeatMm)} mm`;
+  return assumedSize ? `about ${length}, if the sheet is 12 in` : length;
 }

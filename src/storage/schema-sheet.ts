@@ -93,6 +93,7 @@ export const sideSchema = v.strictObject({
     busyness: share,
     repeatMm: v.nullable(length),
     scale: v.nullable(v.picklist(['small', 'medium', 'large'])),
+    assumedSize: v.exactOptional(v.literal(true)),
   } satisfies EntriesOf<Print>),
   light: v.strictObject({ known: v.boolean(), note: textSchema }),
   motif: v.exactOptional(

@@ -84,6 +84,9 @@ describe('the engine as others import it', () => {
     // Two pixels to the millimetre: the repeat is an eighth of 305 mm.
     expect(readSide(image).print.repeatMm).toBeCloseTo(305 / 8, 0);
     expect(readSide(image, { mmPerPixel: 1 }).print.repeatMm).toBeCloseTo(305 / 4, 0);
+    // What rests on a size that nobody gave is marked.
+    expect(readSide(image).print.assumedSize).toBe(true);
+    expect(readSide(image, { mmPerPixel: 1 }).print).not.toHaveProperty('assumedSize');
   });
 
   it('takes the lamp out of the colours where a card shows what it was', () => {

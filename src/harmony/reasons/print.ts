@@ -1,4 +1,5 @@
 import type { Print } from '../../sheet/model.ts';
+import { repeatWords } from '../../sheet/words.ts';
 import * as sentences from '../sentences.ts';
 import { adviceWeights, pageLimits } from '../thresholds.ts';
 import { type ReasonBuilder, reason } from './build.ts';
@@ -17,7 +18,7 @@ export const scaleReasons: ReasonBuilder = ({ pair, names }) => {
       says: alike ? sentences.scaleAlike(one.scale) : sentences.scaleApart(names[larger], names[smaller]),
       inks: [pair.anchor.inks[0]!, pair.candidate.inks[0]!],
       evidence: { ...mm('anchorRepeatMm', one), ...mm('candidateRepeatMm', other) },
-      figure: `${size(one)} and ${size(other)}`,
+      figure: both(one, other),
       sources: ['common-practice'],
     }),
   ];
@@ -48,8 +49,16 @@ export const busynessReasons: ReasonBuilder = ({ pair, names }) => {
 
 const rank = { small: 0, medium: 1, large: 2 } as const;
 
-function size({ repeatMm, scale }: Print): string {
-  return repeatMm === null ? `${scale}` : `repeat ${Math.round(repeatMm)} mm`;
+function size(print: Print): string {
+  const repeat = repeatWords(print);
+  return repeat === null ? `${print.scale}` : `repeat ${repeat}`;
+}
+
+/** Both sizes; what is assumed of both is said once. */
+function both(one: Print, other: Print): string {
+  const assumed = one.assumedSize && other.assumedSize;
+  if (!assumed || one.repeatMm === null || other.repeatMm === null) return `${size(one)} and ${size(other)}`;
+  return `repeats about ${Math.round(one.repeatMm)} and ${Math.round(other.repeatMm)} mm, if the sheets are 12 in`;
 }
 
 function mm(name: string, { repeatMm }: Print): Record<string, number> {

@@ -222,3 +222,22 @@ test('everything on the board that is not an ink is without chroma', () => {
     }
   }
 });
+
+test('a board says under a paper that its repeat rests on an assumed size, and warns of the blade once', () => {
+  const anchor = {
+    ...comparison.anchor,
+    print: { busyness: 0.3, repeatMm: 11, scale: 'small', assumedSize: true } as const,
+  };
+  const caution = 'Mind the blade: a mat below.';
+  const remedy = { ...comparison.remedies[0]!, caution };
+  const of = (board: Board) => texts(board).join(' ');
+  for (const remedies of [[remedy], [remedy, remedy, remedy]]) {
+    for (const words of ['', 'So much to say. '.repeat(60)]) {
+      const whole = of(
+        boardOf({ ...comparison, anchor, verdict: 'needs-a-bridge', remedies }, { names, words }),
+      );
+      expect(whole).toContain('repeat about 11 mm, if the sheet is 12 in');
+      expect(whole.split('Mind the blade')).toHaveLength(2);
+    }
+  }
+});

@@ -4,6 +4,7 @@ import { sourceById } from '../../../src/colour/sources.ts';
 import { labFromHex } from '../../../src/colour/spaces.ts';
 import { compare } from '../../../src/harmony/compare.ts';
 import type { CompareOptions, Comparison, ReasonKind } from '../../../src/harmony/model.ts';
+import type { Side } from '../../../src/sheet/model.ts';
 import { type HandSide, handSide } from '../../support/sides.ts';
 import { tradeCases } from './trade-cases.ts';
 import { colour as c } from './trade-colours.ts';
@@ -273,6 +274,15 @@ describe('what a reason says', () => {
     expect(reason(found, 'print scale').says).toContain('The print of the anchor is larger');
     expect(reason(found, 'print scale').figure).toBe('repeat 90 mm and small');
     expect(reason(found, 'print scale').evidence).toEqual({ anchorRepeatMm: 90 });
+    const guessed = (repeatMm: number) => {
+      const side = handSide(print('small', 0.1, repeatMm));
+      return { ...side, print: { ...side.print, assumedSize: true as const } };
+    };
+    const size = (one: Side, other: Side) => reason(compare(one, other), 'print scale').figure;
+    expect(size(guessed(11), handSide(print('large', 0.1, 90)))).toBe(
+      'repeat about 11 mm, if the sheet is 12 in and repeat 90 mm',
+    );
+    expect(size(guessed(11), guessed(14))).toBe('repeats about 11 and 14 mm, if the sheets are 12 in');
     expect(reason(found, 'busyness').says).toContain('The anchor is busy and the candidate is calm');
     const other = judged(print('small', 0.1), print('medium', 0.6));
     expect(reason(other, 'print scale').says).toContain('The print of the candidate is larger');

@@ -77,11 +77,14 @@ const side: fc.Arbitrary<Side> = some(
   {
     base,
     inks: fc.array(ink, { maxLength: 4 }),
-    print: fc.record({
-      busyness: share,
-      repeatMm: maybe(length),
-      scale: maybe(fc.constantFrom('small' as const, 'medium' as const, 'large' as const)),
-    }),
+    print: some(
+      {
+        busyness: share,
+        repeatMm: maybe(length),
+        scale: maybe(fc.constantFrom('small' as const, 'medium' as const, 'large' as const)),
+      },
+      { assumedSize: fc.constant(true as const) },
+    ),
     light: fc.record({ known: fc.boolean(), note: text }),
   },
   {
