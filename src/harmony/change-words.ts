@@ -1,4 +1,5 @@
 import { isccName } from '../colour/names.ts';
+import { neutralKind } from '../colour/neutral.ts';
 import { labFromOklch, oklchFromTuple } from '../colour/spaces.ts';
 import { tradeWord } from '../colour/trade-words.ts';
 import type { Ink, Side } from '../sheet/model.ts';
@@ -21,7 +22,7 @@ export function changeSays(
   from: Pick<Comparison, 'anchor' | 'candidate'>,
   names: PairNames,
 ): string {
-  if (change.kind === 'strip') return `a strip of ${wordFor(change.ink)} lies between them`;
+  if (change.kind === 'strip') return `a strip of ${neutralWordFor(change.ink)} lies between them`;
   const name = names[change.of];
   if (change.kind === 'replace') return `${name} is turned or exchanged`;
   if (change.kind === 'add') return `${wordFor(change.ink)} lies on ${percent(change.share)} of ${name}`;
@@ -65,6 +66,11 @@ export function whatIfNote(question: string, before: Comparison, after: Comparis
 function told(side: Side, id: string, name: string): string {
   const ink: Ink | undefined = [side.base, ...side.inks].find((one) => one.id === id);
   return ink ? `${wordFor(ink)} (${id})` : `a colour of ${capital(name)}`;
+}
+
+/** What a strip is cut from is called by the neutral that it is: kraft, white, grey. */
+function neutralWordFor(ink: Ink): string {
+  return neutralKind(labFromOklch(oklchFromTuple(ink.oklch))) ?? wordFor(ink);
 }
 
 /** As it was read; an ink without a name is named anew. */

@@ -2,20 +2,36 @@ import { capital, ink, listed, number, type Said } from './sentences.ts';
 
 /** What is said of parts of a sheet, of a colour to be chosen, and of what was found. */
 
-const squares = (count: number): string =>
-  count === 1 ? 'This square answers' : `These ${count} squares answer`;
+/** How many squares of how many, and how large one is, mm: null where that is not known, `assumed` where it was guessed. */
+export interface Counted {
+  readonly count: number;
+  readonly of: number;
+  readonly sideMm: number | null;
+  readonly assumed: boolean;
+}
 
-export const squaresAnswer = (count: number, words: readonly Said[]): string =>
-  `${squares(count)} ${listed(words.map(ink))} and ${count === 1 ? 'quarrels' : 'quarrel'} with nothing: worth cutting out.`;
+function inSquares({ count, of, sideMm, assumed }: Counted): string {
+  const head = `In ${count} of ${of} squares`;
+  if (sideMm === null) return head;
+  const mm = `${number(sideMm, 0)} mm`;
+  return assumed ? `${head} (each about ${mm}, if the sheet is 12 in)` : `${head} (each ${mm})`;
+}
 
-export const squaresAlone = (count: number, it: Said): string =>
-  count === 1
-    ? `In one square ${ink(it)} is alone: leave it, or cover it.`
-    : `In ${count} squares ${ink(it)} is alone: leave them, or cover it.`;
+export const squaresAnswer = (counted: Counted, words: readonly Said[]): string =>
+  `${inSquares(counted)} ${listed(words.map(ink))} ${words.length > 1 ? 'are' : 'is'} answered and nothing quarrels: worth cutting out.`;
+
+export const squaresAlone = (counted: Counted, it: Said): string =>
+  `${inSquares(counted)} ${ink(it)} is alone or nearly misses: leave ${counted.count === 1 ? 'it' : 'them'}, or cover the colour.`;
 
 export const allHold = (): string => 'Every part of the sheet holds: cut where you like.';
 
-export const noneHold = (): string => 'No part of the sheet answers the anchor by itself.';
+/** Where none holds: what stands in the way is in every part, or in so many that no part is without any of it. */
+export const noneHold = (everywhere: readonly Said[]): string =>
+  everywhere.length > 0
+    ? `Every part carries some ${listed(everywhere.map(ink))}, so no part holds by itself.`
+    : 'Taken by itself, no part holds: what answers the anchor lies beside what does not.';
+
+export const noneAnswer = (): string => 'Taken by itself, no part has a colour that answers the anchor.';
 
 export const colourIt = (word: string, answers: readonly Said[]): string =>
   `${capital(word)} would tie most together: it answers ${listed(answers.map(ink))}.`;

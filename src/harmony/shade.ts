@@ -17,18 +17,20 @@ export const shades = { nothing: 0, holds: 1, rests: 2, alone: 3 } as const;
 
 /**
  * Which parts of a sheet hold with an anchor: every cell by its ink, and the sheet in squares, each judged by what lies
- * in it. `across` is the number of squares along the wider side (default 6).
+ * in it. `across` is the number of squares along the longer side (default 6),
+ * `sheetMm` the length of that side, where it is known.
  */
 export function shadeParts(
   anchorSide: Side,
   reading: Reading,
-  options: CompareOptions & { readonly across?: number } = {},
+  options: CompareOptions & { readonly across?: number; readonly sheetMm?: number } = {},
 ): Shading {
   const anchor = measureSide(takeSide(anchorSide, 'anchor'), 'anchor');
   const candidate = takeSide(reading.side, 'candidate');
   const whole = pairOf(anchor, measureSide(candidate, 'candidate'), options.distance, options.strip);
   const { places } = reading;
-  const squares = framesOf(places, options.across ?? 6).map((frame) =>
+  const across = options.across ?? 6;
+  const squares = framesOf(places, across).map((frame) =>
     squareOf(anchor, candidate, places, frame, options),
   );
   return {
@@ -36,7 +38,7 @@ export function shadeParts(
     height: places.height,
     cells: cellsOf(whole, places),
     squares,
-    says: saysOf(whole, squares, options),
+    says: saysOf(whole, squares, options, options.sheetMm ? options.sheetMm / across : null),
   };
 }
 
@@ -129,24 +131,38 @@ function sideIn(side: Side, { width, labels }: Places, frame: Frame): Side {
   };
 }
 
-function saysOf(pair: Pair, squares: readonly ShadedSquare[], options: CompareOptions): string[] {
+function saysOf(
+  pair: Pair,
+  squares: readonly ShadedSquare[],
+  options: CompareOptions,
+  sideMm: number | null,
+): string[] {
   const names = namesIn(options);
   const worth = squares.filter(({ worthCutting }) => worthCutting);
   if (squares.length > 0 && worth.length === squares.length) return [sentences.allHold()];
   const named = new Map(
     [...pair.anchor.inks, ...pair.candidate.inks].map((ink) => [ink.id, said(ink, names)]),
   );
+  const assumed = pair.candidate.side.print.assumedSize === true;
+  const counted = (count: number) => ({ count, of: squares.length, sideMm, assumed });
   const groups = groupsOf(worth.map(({ answers }) => answers.slice(0, 3)));
   const lines = groups.map(({ ids, count }) =>
     sentences.squaresAnswer(
-      count,
+      counted(count),
       ids.map((id) => named.get(id)!),
     ),
   );
   const alone = groupsOf(squares.flatMap((square) => square.alone.map((id) => [id])));
+  const everywhere = alone.filter(({ count }) => count === squares.length).map(({ ids }) => ids[0]!);
+  const none = squares.some(({ answers }) => answers.length > 0)
+    ? sentences.noneHold(everywhere.map((id) => named.get(id)!))
+    : sentences.noneAnswer();
+  const told = lines.length > 0 ? [] : everywhere;
   return [
-    ...(lines.length > 0 ? lines : [sentences.noneHold()]),
-    ...alone.map(({ ids, count }) => sentences.squaresAlone(count, named.get(ids[0]!)!)),
+    ...(lines.length > 0 ? lines : [none]),
+    ...alone
+      .filter(({ ids }) => !(told.includes(ids[0]!) && none.includes(`(${ids[0]})`)))
+      .map(({ ids, count }) => sentences.squaresAlone(counted(count), named.get(ids[0]!)!)),
   ];
 }
 

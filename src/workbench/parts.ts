@@ -3,7 +3,7 @@ import type { Drawer, Held } from '../drawer/model.ts';
 import { veilOf } from '../drawing/shading.ts';
 import type { Comparison, Shading } from '../harmony/model.ts';
 import { shadeParts } from '../harmony/shade.ts';
-import type { Places } from '../sheet/model.ts';
+import type { Places, SizeMm } from '../sheet/model.ts';
 
 /** Which parts of the candidate hold with the anchor, with how thickly each place is veiled, 0–255. */
 export function findParts(
@@ -13,6 +13,13 @@ export function findParts(
   places: Places,
 ): { readonly shading: Shading; readonly veil: Uint8ClampedArray } {
   const names = pairNames(drawer, pair.anchor, pair.candidate);
-  const shading = shadeParts(anchor, { side: candidate, places }, { distance, names });
+  const size = sizeOf(drawer, pair.candidate);
+  const sheetMm = size ? { sheetMm: Math.max(size.width, size.height) } : {};
+  const shading = shadeParts(anchor, { side: candidate, places }, { distance, names, ...sheetMm });
   return { shading, veil: veilOf(shading) };
+}
+
+function sizeOf({ sheets, parts }: Drawer, { kind, id }: Held): SizeMm | null {
+  if (kind === 'plain') return null;
+  return (kind === 'sheet' ? sheets : parts).find((one) => one.id === id)?.sizeMm ?? null;
 }

@@ -1,12 +1,14 @@
 import { describe, expect, it } from 'vitest';
 import { changeSays, whatIfNote, whatIfSays } from '../../../src/harmony/change-words.ts';
 import type { Change } from '../../../src/harmony/model.ts';
+import { neutralHexes } from '../../../src/harmony/thresholds.ts';
 import { whatIf } from '../../../src/harmony/what-if.ts';
+import { inkFromHex } from '../../../src/sheet/plain.ts';
 import { needsABridge } from '../../support/hand-made.ts';
 
 const names = { anchor: 'Regatta bunting', candidate: 'Quayside ledger' };
 const navy = needsABridge.anchor.inks[0]!;
-const kraft = { ...navy, trade: 'kraft', hex: '#c8a878' };
+const kraft = inkFromHex('#c8a878');
 const says = (change: Change) => changeSays(change, needsABridge, names);
 
 describe('a change that is only supposed', () => {
@@ -24,6 +26,9 @@ describe('a change that is only supposed', () => {
     expect(says({ kind: 'add', of: 'candidate', ink: kraft, share: 0.05 })).toBe(
       'kraft lies on 5 % of Quayside ledger',
     );
+    for (const [word, hex] of Object.entries(neutralHexes))
+      expect(says({ kind: 'strip', ink: inkFromHex(hex) })).toBe(`a strip of ${word} lies between them`);
+    expect(says({ kind: 'strip', ink: inkFromHex('#b8905c') })).toBe('a strip of kraft lies between them');
     expect(says({ kind: 'strip', ink: kraft })).toBe('a strip of kraft lies between them');
     expect(says({ kind: 'replace', of: 'candidate', side: needsABridge.anchor })).toBe(
       'Quayside ledger is turned or exchanged',

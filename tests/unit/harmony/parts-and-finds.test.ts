@@ -46,9 +46,15 @@ describe('the parts of a sheet that hold', () => {
     expect(squares[1]).toMatchObject({ worthCutting: false, alone: ['c'] });
     expect(squares[3]).toMatchObject({ worthCutting: false, answers: [], alone: [] });
     expect(says).toEqual([
-      'These 2 squares answer navy (B) and quarrel with nothing: worth cutting out.',
-      'In one square leaf green (c) is alone: leave it, or cover it.',
+      'In 2 of 4 squares navy (B) is answered and nothing quarrels: worth cutting out.',
+      'In 1 of 4 squares leaf green (c) is alone or nearly misses: leave it, or cover the colour.',
     ]);
+    const sized = (side: Side) =>
+      shadeParts(anchor, { ...reading, side }, { across: 2, sheetMm: 50 }).says[0];
+    expect(sized(sheet)).toContain('In 2 of 4 squares (each 25 mm) navy (B)');
+    expect(sized({ ...sheet, print: { ...sheet.print, assumedSize: true } })).toContain(
+      '(each about 25 mm, if the sheet is 12 in)',
+    );
   });
 
   it('are all of it where all of it holds, and none where none answers', () => {
@@ -56,8 +62,11 @@ describe('the parts of a sheet that hold', () => {
       'Every part of the sheet holds: cut where you like.',
     ]);
     const alone = shadeParts(anchor, drawn(sheet, ['2222', '2222']), { across: 4 });
-    expect(alone.says[0]).toBe('No part of the sheet answers the anchor by itself.');
-    expect(alone.says[1]).toContain('squares');
+    expect(alone.says[0]).toBe('Taken by itself, no part has a colour that answers the anchor.');
+    expect(alone.says[1]).toContain('In 8 of 8 squares leaf green (c)');
+    const mixed = shadeParts(anchor, drawn(sheet, ['1212', '2121', '1212', '2121']), { across: 2 });
+    expect(mixed.says).toEqual(['Every part carries some leaf green (c), so no part holds by itself.']);
+    expect(mixed.squares.every(({ answers }) => answers.includes('B'))).toBe(true);
     expect(shadeParts(anchor, reading).squares).toHaveLength(36);
   });
 });
