@@ -72,9 +72,9 @@ export function readWithPlaces(image: PixelImage, options: ReadOptions = {}): Re
   return options.mmPerPixel === undefined ? sizeAssumed(read) : read;
 }
 
-/** Lengths that rest on the size of a sheet nobody gave are marked so. */
+/** The lengths of a print that rest on a size nobody gave are marked so. */
 function sizeAssumed({ side, places }: Reading): Reading {
-  if (side.print.repeatMm === null) return { side, places };
+  if (side.print.busyness === 0) return { side, places };
   return { side: { ...side, print: { ...side.print, assumedSize: true } }, places };
 }
 
