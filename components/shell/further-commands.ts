@@ -36,7 +36,17 @@ async function lookFurther(scene: Scene, way: string): Promise<void> {
   await fetched[way]?.();
   app.further = [way];
   await app.updateComplete;
-  app.renderRoot.querySelector(`[data-way="${way}"]`)?.scrollIntoView({ block: 'start' });
+  const panel = app.renderRoot.querySelector(`[data-way="${way}"]`);
+  if (panel) await bringUp(panel);
+}
+
+/** To the head of the page, once there is enough of it to be brought there. */
+async function bringUp(panel: Element): Promise<void> {
+  const enough = window.innerHeight / 2;
+  for (let tries = 0; tries < 20 && panel.clientHeight < enough; tries += 1) {
+    await new Promise((go) => setTimeout(go, 50));
+  }
+  panel.scrollIntoView({ block: 'start' });
 }
 
 const fetched: Readonly<Record<string, () => Promise<unknown>>> = {
