@@ -13,7 +13,7 @@ import { verdictInSentence } from './words.ts';
  * against the anchor too.
  * @fires qw-show-candidate - `{ index }`
  * @fires qw-remove-candidate - `{ index }`, when the shown one is put back into the drawer
- * @fires qw-choose-paper - `{ as: 'candidate' }`, when another paper is asked for
+ * @fires qw-choose-paper - `{ as }`, when another candidate or another anchor is asked for
  * @fires qw-drop-paper - `{ key, as: 'candidate' }`, when a paper from the drawer is let go here
  */
 @customElement('qw-candidates')
@@ -34,6 +34,9 @@ export class QwCandidates extends QwElement {
         ${this.candidates.map((candidate, place) => this.tab(candidate, place))}
       </ol>
       <div class="end">
+        <button type="button" class="word" @click=${() => emit(this, 'qw-choose-paper', { as: 'anchor' })}>
+          <span>Another anchor</span>
+        </button>
         ${
           shown
             ? html`<button type="button" class="word" @click=${() => emit(this, 'qw-remove-candidate', { index: shown.index })}>

@@ -57,7 +57,7 @@ export class QwMounted extends QwElement {
     return html`<qw-paper .paper=${named} .picture=${picture} .places=${places} .surround=${this.surround} .lit=${this.lit}></qw-paper>
       <figcaption>
         ${this.named(paper)}
-        <span>${facts.join(' · ')}${this.turn(paper)}${this.closer(paper)}${this.another()}</span>
+        <span>${facts.join(' · ')}${this.turn(paper)}${this.closer(paper)}</span>
         <span class="light">${side.light.note}</span>
       </figcaption>
       ${this.quiet ? nothing : html`<qw-palette bare .paper=${named} .surround=${this.surround} .lit=${this.lit}></qw-palette>`}`;
@@ -76,11 +76,6 @@ export class QwMounted extends QwElement {
     // A paper without a name could not be spoken of.
     if (title === '') (event.target as QwTitle).value = name;
     else emit(this, 'qw-rename-paper', { held, name: title });
-  }
-
-  private another() {
-    if (this.as === 'candidate' || this.alone) return nothing;
-    return html` · <button type="button" class="turn" @click=${this.choose}>another anchor</button>`;
   }
 
   private turn({ turnsTo }: PaperView) {
