@@ -114,7 +114,7 @@ function flatSamples(planes: Planes, limit: Float64Array): Samples {
   const v = new Float32Array(across * down);
   const n = new Uint16Array(across * down);
   // Several windows a cell: one alone would beat with the ribs of a laid paper.
-  const fine = Math.max(1, step >> 2);
+  const fine = Math.max(1, step >> 1);
   eachWindowRow(planes, fine, (y, row) => {
     const line = Math.floor(y / step) * across;
     for (let x = 1; x < planes.width - 1; x += fine) {
@@ -133,7 +133,7 @@ function flatSamples(planes: Planes, limit: Float64Array): Samples {
   });
   for (let at = 0; at < n.length; at++) {
     const k = n[at]!;
-    logL[at] = k > 2 ? logL[at]! / k : Number.NaN;
+    logL[at] = k > 1 ? logL[at]! / k : Number.NaN;
     u[at]! /= k;
     v[at]! /= k;
   }

@@ -68,7 +68,7 @@ export function groundOf(
 /** Area of the largest joined-up place of each label (four neighbours). */
 function largestJoined(labels: Uint8Array, width: number, height: number, n: number): Float64Array {
   // A coarse map is enough to tell a ground from strewn motifs.
-  const step = Math.max(1, Math.floor(Math.max(width, height) / 300));
+  const step = Math.max(1, Math.floor(Math.max(width, height) / 180));
   const w = Math.floor(width / step);
   const h = Math.floor(height / step);
   const parent = new Int32Array(w * h).map((_, i) => i);

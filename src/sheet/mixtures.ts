@@ -72,8 +72,16 @@ export class Edge {
 
   /** The same, running on below 0 and above 1 where the colour lies beyond the inks. */
   position(l: number, a: number, b: number): number {
-    const [x, y, z] = linearOf({ l, a, b });
+    // linearOf written out: this is asked for every pixel of every edge.
     const { from, along } = this;
+    const u = a / 2;
+    const v = b / 2;
+    const p = (l + 0.3963377773761749 * u + 0.2158037573099136 * v) ** 3;
+    const q = (l - 0.1055613458156586 * u - 0.0638541728258133 * v) ** 3;
+    const r = (l - 0.0894841775298119 * u - 1.2914855480194092 * v) ** 3;
+    const x = 4.0767416360759583 * p - 3.3077115392580616 * q + 0.2309699031821041 * r;
+    const y = -1.2684379732850317 * p + 2.6097573492876887 * q - 0.3413193760026573 * r;
+    const z = -0.0041960761386754 * p - 0.7034186179359362 * q + 1.7076146940746117 * r;
     return ((x - from[0]) * along[0] + (y - from[1]) * along[1] + (z - from[2]) * along[2]) / this.length2;
   }
 }

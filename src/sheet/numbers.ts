@@ -28,6 +28,9 @@ export const numbers = {
   /** With less than this inside, it need only look like their edge as a JPEG blurs it, this near, … */
   hardlyInside: 0.12,
   edgeOff: 0.06,
+  /** With next to nothing inside, this near. */
+  noInside: 0.03,
+  edgeOffNoInside: 0.1,
   /** … and is, where both lie near at this part of its places. */
   betweenBoth: 0.5,
   /** A pixel is explained by an ink or a mixture this near, … */

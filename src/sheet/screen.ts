@@ -25,7 +25,7 @@ const quietSteps = 3;
  */
 export function screenPeriod(image: PixelImage, frame: Frame): number | null {
   if (frame.width < tile || frame.height < tile) return null;
-  const power = [0, 1, 2].map(() => new Float64Array(tile * tile));
+  const power = [0, 1].map(() => new Float64Array(tile * tile));
   const transform = new LineTransform(tile);
   for (const [x, y] of tilePlaces(frame)) addTile(image, x, y, transform, power);
   const peaks = power.map(strongestPeak).filter((p) => p !== null);
@@ -65,7 +65,7 @@ const hann = Float64Array.from(
   (_, i) => 0.5 - 0.5 * Math.cos((2 * Math.PI * (i + 0.5)) / tile),
 );
 
-/** Adds the tile's power at each frequency, channel by channel. Two channels go through one transform as its real and imaginary part. */
+/** Adds the tile's power at each frequency, channel by channel. Red and green go through one transform as its real and imaginary part; blue shows no screen that they do not. */
 function addTile(
   image: PixelImage,
   x0: number,
@@ -90,11 +90,6 @@ function addTile(
     }
   addQuiet(first, power[0]!);
   addQuiet(second, power[1]!);
-  load(image, x0, y0, 2, re);
-  im.fill(0);
-  transform.runSquare(re, im);
-  for (let i = 0; i < re.length; i++) first[i] = re[i]! * re[i]! + im[i]! * im[i]!;
-  addQuiet(first, power[2]!);
 }
 
 /** Adds a tile's spectrum by how little coarse contrast it has: a tint of dots alone tells more than one beside an edge. */

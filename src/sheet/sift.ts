@@ -36,6 +36,7 @@ function liesBetween(
   width: number,
 ): boolean {
   const pairs: [number, number][] = [];
+  const edgeOff = solid < numbers.noInside ? numbers.edgeOffNoInside : numbers.edgeOff;
   for (const p of kept)
     for (const q of kept) {
       if (p >= q) continue;
@@ -43,10 +44,7 @@ function liesBetween(
       const { l, a, b } = colours[k]!;
       if (off < numbers.mixtureOffLine && share > 0.08 && share < 0.92) pairs.push([p, q]);
       // What has hardly an inside may be an edge whose colour a JPEG has blurred off the line.
-      else if (
-        solid < numbers.hardlyInside &&
-        new Edge(colours[p]!, colours[q]!).off(l, a, b) < numbers.edgeOff
-      )
+      else if (solid < numbers.hardlyInside && new Edge(colours[p]!, colours[q]!).off(l, a, b) < edgeOff)
         pairs.push([p, q]);
     }
   if (!pairs.length) return false;
