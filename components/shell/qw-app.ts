@@ -5,7 +5,6 @@ import type { PictureTarget, SessionState } from '../../src/workbench/session-ty
 import '../drawer/qw-drawer.ts';
 import '../notebook/qw-leaves.ts';
 import '../notebook/qw-messages.ts';
-import '../notebook/qw-upkeep.ts';
 import { controls } from '../support/controls.ts';
 import { QwElement } from '../support/element.ts';
 import '../support/qw-title.ts';
@@ -50,6 +49,8 @@ export class QwApp extends QwElement implements AppHost {
 
   override connectedCallback(): void {
     super.connectedCallback();
+    // The panel is shut at first, so the leaf need not wait for it.
+    void import('../notebook/qw-upkeep.ts');
     void this.start();
   }
 

@@ -1,10 +1,7 @@
 import type { Frame, PixelImage } from './model.ts';
 import { UnreadableImage } from './unreadable.ts';
 
-/**
- * The sheet as the reader works on it: block averages in linear light, turned to OKLab.
- * `a` and `b` are doubled, because texture and shading move lightness far more than hue (READING's trial).
- */
+/** The sheet as it is read: block averages in OKLab, `a` and `b` doubled, as texture moves lightness more. */
 export interface Planes {
   readonly width: number;
   readonly height: number;

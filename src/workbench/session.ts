@@ -20,7 +20,7 @@ import { type ReadClient, startReadClient } from './read-client.ts';
 import { startReadings } from './readings.ts';
 import type { Session as SessionInterface } from './session-types.ts';
 import { defaultLook, readSettings } from './settings.ts';
-import { startSheetWork } from './sheet-work.ts';
+import type { SheetWork } from './sheet-work.ts';
 import { startSpotReader } from './spot-reader.ts';
 import { holdState } from './state-holder.ts';
 import { takenOutWords } from './taken-out.ts';
@@ -90,7 +90,14 @@ export const Session = {
     });
     const places = startPlaceFinder(pictures, client);
     const readings = startReadings({ holder, book, pictures, client, onPlaces: places.known });
-    const work = startSheetWork({ book, pictures, places, client, readings });
+    // Fetched when a sheet's picture is first worked on, which most visits never do.
+    let working: Promise<SheetWork> | null = null;
+    const work = (): Promise<SheetWork> => {
+      working ??= import('./sheet-work.ts').then(({ startSheetWork }) =>
+        startSheetWork({ book, pictures, places, client, readings }),
+      );
+      return working;
+    };
     const spots = startSpotReader(pictures);
     const comparisons = startComparisons();
     const boards: Boards = startBoards(comparisons, pictures);
@@ -160,11 +167,11 @@ export const Session = {
         askToPersist();
         return readings.add(files, target);
       },
-      readAgain: work.again,
-      prepareSide: work.prepare,
-      resizeSheet: work.resize,
-      cutPart: work.cut,
-      lookOn: work.look,
+      readAgain: async (sheetId, side, options) => (await work()).again(sheetId, side, options),
+      prepareSide: async (sheetId, side, change) => (await work()).prepare(sheetId, side, change),
+      resizeSheet: async (sheetId, sizeMm) => (await work()).resize(sheetId, sizeMm),
+      cutPart: async (part) => (await work()).cut(part),
+      lookOn: async (sheetId, side, look) => (await work()).look(sheetId, side, look),
       colourAt: (held, spot) => spots.at(book.notebook, held, spot).catch(() => null),
       cancelReading: readings.cancel,
       pictureUrl: (held, size = 'full') => pictures.url(book.notebook, held, size),
