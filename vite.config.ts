@@ -48,6 +48,8 @@ export default defineConfig({
   publicDir: 'components/shell/static',
   build: {
     target: 'es2022',
+    // Browsers that run the page preload modules by themselves.
+    modulePreload: { polyfill: false },
     outDir: 'dist',
     emptyOutDir: false,
     chunkSizeWarningLimit: 600,

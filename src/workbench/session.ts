@@ -7,7 +7,7 @@ import { openShelf, type Shelf } from '../storage/shelf.ts';
 import { StorageTrouble } from '../storage/trouble.ts';
 import { type Boards, startBoards } from './boards.ts';
 import { openBook } from './book.ts';
-import { startBundles } from './bundles.ts';
+import type { Bundles } from './bundles.ts';
 import { startComparisons } from './comparisons.ts';
 import { type Demo, isDemo, makeDemo } from './demo-client.ts';
 import { startHousekeeping } from './housekeeping.ts';
@@ -90,18 +90,22 @@ export const Session = {
     });
     const places = startPlaceFinder(pictures, client);
     const readings = startReadings({ holder, book, pictures, client, onPlaces: places.known });
-    // Fetched when a sheet's picture is first worked on, which most visits never do.
-    let working: Promise<SheetWork> | null = null;
-    const work = (): Promise<SheetWork> => {
-      working ??= import('./sheet-work.ts').then(({ startSheetWork }) =>
-        startSheetWork({ book, pictures, places, client, readings }),
-      );
-      return working;
-    };
+    // These two are fetched when first asked for, which most visits never do.
+    const work = later(
+      (): Promise<SheetWork> =>
+        import('./sheet-work.ts').then(({ startSheetWork }) =>
+          startSheetWork({ book, pictures, places, client, readings }),
+        ),
+    );
     const spots = startSpotReader(pictures);
     const comparisons = startComparisons();
     const boards: Boards = startBoards(comparisons, pictures);
-    const bundles = startBundles({ holder, book, pictures, shelf, settings, take: keeper.take });
+    const bundles = later(
+      (): Promise<Bundles> =>
+        import('./bundles.ts').then(({ startBundles }) =>
+          startBundles({ holder, book, pictures, shelf, settings, take: keeper.take }),
+        ),
+    );
 
     const closing = new AbortController();
     const demo = async (): Promise<Notebook> => {
@@ -161,7 +165,7 @@ export const Session = {
       async addPictures(files, target) {
         const bundle = files.find((file) => file.name.toLowerCase().endsWith('.quire'));
         if (bundle !== undefined) {
-          await bundles.open(bundle);
+          await (await bundles()).open(bundle);
           return [];
         }
         askToPersist();
@@ -212,11 +216,11 @@ export const Session = {
           return null;
         }
       },
-      saveBundle: bundles.save,
-      openBundle: bundles.open,
-      keptNotebooks: bundles.kept,
-      openKept: bundles.openKept,
-      removeKept: bundles.removeKept,
+      saveBundle: async () => (await bundles()).save(),
+      openBundle: async (file) => (await bundles()).open(file),
+      keptNotebooks: async () => (await bundles()).kept(),
+      openKept: async (id) => (await bundles()).openKept(id),
+      removeKept: async (id) => (await bundles()).removeKept(id),
       dismiss: holder.dismiss,
       saveNow: keeper.flush,
       async close() {
@@ -238,4 +242,10 @@ function smallStore(): SmallStore | null {
   } catch {
     return null;
   }
+}
+
+/** What `make` gives, made once, when first asked for. */
+function later<T>(make: () => Promise<T>): () => Promise<T> {
+  let made: Promise<T> | null = null;
+  return () => (made ??= make());
 }
