@@ -49,8 +49,9 @@ export class QwApp extends QwElement implements AppHost {
 
   override connectedCallback(): void {
     super.connectedCallback();
-    // The panel is shut at first, so the leaf need not wait for it.
+    // Neither holds up the leaf that is open: the panel is shut at first, and a study asks for its own.
     void import('../notebook/qw-upkeep.ts');
+    void import('./study-elements.ts');
     void this.start();
   }
 

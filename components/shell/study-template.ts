@@ -1,9 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import type { StudyLeaf } from '../../src/notebook/model.ts';
 import type { Session } from '../../src/workbench/session-types.ts';
-import '../study/qw-further.ts';
 import type { FurtherWay } from '../study/qw-further.ts';
-import '../study/qw-study.ts';
 import type { CandidateView, PaperView } from '../study/study-view.ts';
 import { emit } from '../support/emit.ts';
 import type { PlacesShelf } from './places-shelf.ts';
@@ -22,6 +20,7 @@ export interface StudyScene {
 
 /** The open study, with what is only supposed of it drawn in its place. */
 export function studyTemplate(leaf: StudyLeaf, margin: readonly string[], scene: StudyScene): TemplateResult {
+  void import('./study-elements.ts');
   const { session, shelf, supposing } = scene;
   const anchor = leaf.anchor ? paperView(session, shelf, leaf.anchor, 'anchor') : null;
   const candidates = anchor ? candidateViews(session, shelf, leaf) : [];
