@@ -1,12 +1,24 @@
 import { numbers } from './numbers.ts';
 import type { Planes } from './planes.ts';
 import { solveSymmetric } from './solve.ts';
-import { eachWindowRow } from './windows.ts';
+import { eachWindowRow, type WindowRow } from './windows.ts';
 
 /** Light over a sheet as a smooth surface: the logarithm of OKLab lightness that it adds at a place. x and y run −1…1 over the sheet. */
 export type LightSurface = (x: number, y: number) => number;
 
 const terms = 9;
+
+/** How far apart places are compared, in cells of the grid, and the most their log lightness may differ by to be of one ink. */
+const lags: readonly (readonly [cells: number, change: number])[] = [
+  [5, 0.05],
+  [16, 0.09],
+];
+
+/** A surface's coefficients, and the middle size of what they leave over. */
+interface Fit {
+  readonly of: Float64Array;
+  readonly noise: number;
+}
 
 /** Cubic without its constant: what a lamp's fall-off, a lens's vignetting and a shadow's slope look like from afar. */
 function termsAt(x: number, y: number, into: Float64Array): void {
@@ -40,16 +52,16 @@ export function lightSurface(planes: Planes, limit: Float64Array): LightSurface 
   const samples = flatSamples(planes, limit);
   const light = fitted(samples, samples.logL);
   if (!light) return null;
-  const range = rangeOf(light);
-  if (range < numbers.leastUnevenness) return null;
+  const range = rangeOf(light.of);
+  if (range < Math.max(numbers.leastUnevenness, numbers.unevennessOverGrain * light.noise)) return null;
   const drift = Math.max(
-    ...[samples.u, samples.v].map((p) => rangeOf(fitted(samples, p) ?? new Float64Array(terms))),
+    ...[samples.u, samples.v].map((p) => rangeOf(fitted(samples, p)?.of ?? new Float64Array(terms))),
   );
   if (drift > numbers.mostDrift * range) return null;
   const at = new Float64Array(terms);
   return (x, y) => {
     termsAt(x, y, at);
-    return at.reduce((s, t, k) => s + t * light[k]!, 0);
+    return at.reduce((s, t, k) => s + t * light.of[k]!, 0);
   };
 }
 
@@ -113,11 +125,18 @@ function flatSamples(planes: Planes, limit: Float64Array): Samples {
   const u = new Float32Array(across * down);
   const v = new Float32Array(across * down);
   const n = new Uint16Array(across * down);
-  // Several windows a cell: one alone would beat with the ribs of a laid paper.
-  const fine = Math.max(1, step >> 1);
-  eachWindowRow(planes, fine, (y, row) => {
+  // Two rows a cell at odd places: rows at even distances would beat with the ribs of a laid paper.
+  const odd = (y: number): boolean => {
+    const j = Math.floor(y / step);
+    const first = ((j * 2654435761) >>> 8) % step;
+    const at = y - j * step;
+    return at === first || at === (first + 1 + ((j * 40503) % Math.max(1, step - 1))) % step;
+  };
+  let skew = 0;
+  const each = (y: number, row: WindowRow): void => {
     const line = Math.floor(y / step) * across;
-    for (let x = 1; x < planes.width - 1; x += fine) {
+    skew = (skew + 3) % step;
+    for (let x = 1 + (skew % Math.max(1, step >> 1)); x < planes.width - 1; x += Math.max(1, step >> 1)) {
       const l = row.l[x]!;
       const spread = row.spread[x]!;
       if (spread < 0 || l < 0.15 || spread > limit[Math.min(limit.length - 1, (l * limit.length) | 0)]!)
@@ -130,7 +149,8 @@ function flatSamples(planes: Planes, limit: Float64Array): Samples {
       u[at]! += row.a[x]! / l;
       v[at]! += row.b[x]! / l;
     }
-  });
+  };
+  eachWindowRow(planes, 1, each, odd);
   for (let at = 0; at < n.length; at++) {
     const k = n[at]!;
     logL[at] = k > 1 ? logL[at]! / k : Number.NaN;
@@ -141,19 +161,21 @@ function flatSamples(planes: Planes, limit: Float64Array): Samples {
 }
 
 /** Coefficients of the surface whose differences between like places a few steps apart come nearest to the measured ones. */
-function fitted({ across, down, logL, u, v }: Samples, of: Float32Array): Float64Array | null {
-  const lag = 4;
+function fitted({ across, down, logL, u, v }: Samples, of: Float32Array): Fit | null {
   const pairs: number[] = [];
-  for (let y = 0; y < down; y++)
-    for (let x = 0; x < across; x++) {
-      const p = y * across + x;
-      if (Number.isNaN(logL[p]!)) continue;
-      for (const q of [x + lag < across ? p + lag : -1, y + lag < down ? p + lag * across : -1]) {
-        if (q < 0 || Number.isNaN(logL[q]!)) continue;
-        if (Math.abs(logL[p]! - logL[q]!) > 0.05 || Math.hypot(u[p]! - u[q]!, v[p]! - v[q]!) > 0.04) continue;
-        pairs.push(p, q);
+  // A short way finds places of one ink most surely, a long way tells small differences of light from grain.
+  for (const [lag, change] of lags)
+    for (let y = 0; y < down; y++)
+      for (let x = 0; x < across; x++) {
+        const p = y * across + x;
+        if (Number.isNaN(logL[p]!)) continue;
+        for (const q of [x + lag < across ? p + lag : -1, y + lag < down ? p + lag * across : -1]) {
+          if (q < 0 || Number.isNaN(logL[q]!)) continue;
+          if (Math.abs(logL[p]! - logL[q]!) > change || Math.hypot(u[p]! - u[q]!, v[p]! - v[q]!) > 0.04)
+            continue;
+          pairs.push(p, q);
+        }
       }
-    }
   if (pairs.length < 400) return null;
   thin(pairs, 6000);
   const slopes = new Float64Array((pairs.length / 2) * terms);
@@ -183,7 +205,7 @@ function thin(pairs: number[], most: number): void {
 }
 
 /** Least squares that lets outliers go, by weights that shrink with what is left over (Tukey's biweight, four turns). */
-function robust(slopes: Float64Array, change: Float64Array): Float64Array | null {
+function robust(slopes: Float64Array, change: Float64Array): Fit | null {
   let solution = new Float64Array(terms);
   const left = Float64Array.from(change);
   for (let turn = 0; turn < 4; turn++) {
@@ -212,7 +234,7 @@ function robust(slopes: Float64Array, change: Float64Array): Float64Array | null
       left[n] = v;
     }
   }
-  return solution;
+  return { of: solution, noise: medianSize(left) };
 }
 
 function medianSize(values: Float64Array): number {

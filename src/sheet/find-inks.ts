@@ -5,6 +5,7 @@ import { countLabels } from './label-counts.ts';
 import { type Mode, modesOf } from './modes.ts';
 import { numbers } from './numbers.ts';
 import type { Planes } from './planes.ts';
+import { ramped } from './ramps.ts';
 import { residualModes } from './residue.ts';
 import { apart, mergeNear } from './settle.ts';
 import { sifted } from './sift.ts';
@@ -15,6 +16,8 @@ import { eachWindowRow } from './windows.ts';
 /** The colours a sheet is printed in, and where each lies. */
 export interface Found extends Explained {
   readonly colours: readonly Mode[];
+  /** Numbers of the colours of each wash, lightest first. */
+  readonly ramps: readonly (readonly number[])[];
 }
 
 /** Finds the inks by what flat places say, then what those leave unexplained; drops what is only a mixture or a rim. `known` is how soft the edges are, where that need not be measured. */
@@ -38,12 +41,17 @@ export function findInks(planes: Planes, flat: Flatness, known: Softness | null 
     explained = explain(planes, colours, near);
     whole = true;
   }
+  const wash = ramped(planes, colours, explained.labels);
+  if (wash) {
+    const whole = explain(planes, wash.colours, near);
+    return { colours: wash.colours, ramps: wash.ramps, ...whole };
+  }
   const sharp = sharpened(planes, colours, explained, known);
   if (sharp) {
     colours = sharp;
     explained = explain(planes, colours, near);
   }
-  return { colours, ...explained };
+  return { colours, ramps: [], ...explained };
 }
 
 /** The colours with those of thin inks as they are without blur; null where none changes. */

@@ -43,12 +43,24 @@ export const numbers = {
   screenSigma: 0.45,
   /** Light that differs by less than this over the sheet (natural logarithm of OKLab lightness) is even. */
   leastUnevenness: 0.012,
+  /** It must also be this many times what a paper's grain leaves over from place to place. */
+  unevennessOverGrain: 1.5,
   /** Where colour drifts by more than this part of the light's range, the print shades, not the light. */
   mostDrift: 0.4,
   /** Edges softer than this (standard deviation of colour, in pixels) pale thin lines and small dots … */
   softFrom: 0.42,
   /** … of inks that have less than this part of their area inside. */
   solidInside: 0.75,
+  /** Two inks shade into each other where, across their border, the colour changes by less than this part of what they differ by … */
+  rampChange: 0.5,
+  /** … at this part of the border, … */
+  rampSoft: 0.6,
+  /** … which is this long at least, as a part of the sheet's side. */
+  rampBorder: 0.08,
+  /** The part of a wash that says what its ends are. */
+  rampEnd: 0.05,
+  /** A wash whose ends are nearer than this is one ink. */
+  rampLeast: 0.1,
   /** Least share of an ink. */
   leastShare: 0.003,
   /** An ink under this share is an accent … */

@@ -109,7 +109,7 @@ function lightNote(card: { clipped: boolean } | null): Light {
 
 function settled(
   planes: Planes,
-  { colours, labels, amounts }: Found,
+  { colours, labels, amounts, ramps }: Found,
   mmPerPixel: number,
   light: Light,
 ): Reading {
@@ -142,8 +142,18 @@ function settled(
   const lightness = order.map((k) => colours[k]!.l);
   const mmPerPlace = (mmPerPixel * planes.block * planes.width) / places.width;
   const [first, ...rest] = inks;
+  const print = printOf(places, lightness, mmPerPlace);
+  const washes = ramps
+    .filter((ramp) => ramp.length > 1)
+    .map((ramp) => ({ inks: ramp.map((k) => idAt(name[k]!)) }));
   return {
-    side: { base: baseOf(first!, rest), inks: rest, print: printOf(places, lightness, mmPerPlace), light },
+    side: {
+      base: baseOf(first!, rest),
+      inks: rest,
+      print,
+      light,
+      ...(washes.length ? { ramps: washes } : {}),
+    },
     places,
   };
 }

@@ -9,8 +9,13 @@ export interface WindowRow {
   readonly spread: Float32Array;
 }
 
-/** Mean colour and spread of the 3 × 3 windows of every `step`-th row, one row at a time; the arrays are used again. */
-export function eachWindowRow(planes: Planes, step: number, each: (y: number, row: WindowRow) => void): void {
+/** Mean colour and spread of the 3 × 3 windows of every `step`-th row (of those `wanted`), one row at a time; the arrays are used again. */
+export function eachWindowRow(
+  planes: Planes,
+  step: number,
+  each: (y: number, row: WindowRow) => void,
+  wanted?: (y: number) => boolean,
+): void {
   const { width, height, on } = planes;
   if (width < 3 || height < 3) return;
   const whole = planes.count === width * height;
@@ -27,6 +32,7 @@ export function eachWindowRow(planes: Planes, step: number, each: (y: number, ro
     q: new Float32Array(width),
   };
   for (let y = 1; y < height - 1; y += step) {
+    if (wanted && !wanted(y)) continue;
     columnSums(planes, y, sums);
     rowOf(sums, row, width);
     if (!whole) markOff(on, y, width, row.spread);
