@@ -83,6 +83,8 @@ export default defineConfig({
   ],
   test: {
     reporters: ['default', './.ci/closing-line.mjs'],
+    // The default leaves one of two cores idle.
+    maxWorkers: 2,
     coverage: { provider: 'v8', include: ['src/**/*.ts'], reporter: ['text-summary', 'json-summary'] },
     projects: [
       {
@@ -121,7 +123,6 @@ export default defineConfig({
           globalSetup: ['tests/support/built-page.ts'],
           testTimeout: 60_000,
           hookTimeout: 60_000,
-          fileParallelism: false,
         },
       },
     ],

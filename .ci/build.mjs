@@ -88,7 +88,8 @@ function declareTypes(folder) {
         rootDir: root,
       },
       include: [],
-      files: [join(root, 'src/index.ts')],
+      // What an untyped package looks like is declared beside its one user.
+      files: [join(root, 'src/index.ts'), join(root, 'src/drawing/chroma-parts.d.ts')],
     }),
   );
   const tsc = join(root, 'node_modules', 'typescript', 'bin', 'tsc');
