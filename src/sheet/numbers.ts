@@ -56,7 +56,7 @@ export const numbers = {
   /** … at this part of the border, … */
   rampSoft: 0.6,
   /** … which is this long at least, as a part of the sheet's side. */
-  rampBorder: 0.06,
+  rampBorder: 0.08,
   /** The part of a wash that says what its ends are. */
   rampEnd: 0.05,
   /** A wash whose ends are nearer than this is one ink. */

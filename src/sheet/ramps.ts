@@ -67,9 +67,6 @@ function borders(
     const p = labels[i]!;
     const q = labels[i + along]!;
     if (p === q || p === nothing || q === nothing) return;
-    // Grain makes labels flicker within an ink: a border has its own ink on both sides for a little way.
-    for (let k = 1; k < reach; k++)
-      if (labels[i - k * along] !== p || labels[i + (k + 1) * along] !== q) return;
     const from = i - (reach - 1) * along;
     const to = i + reach * along;
     const change = Math.hypot(l[to]! - l[from]!, a[to]! - a[from]!, b[to]! - b[from]!);
