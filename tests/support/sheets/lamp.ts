@@ -1,49 +1,18 @@
+import { inverse, type Matrix, times } from '../../../src/colour/matrix.ts';
 import type { Dice } from './dice.ts';
 import { linearOf, type Rgb3 } from './truth-colour.ts';
 
 /**
  * What a camera makes of colours under a lamp, made three ways, none of which is the engine's own transform run backwards
- * on its own matrix: an adaptation (CAT02 with incomplete white balance), gains on a camera's own channels, and spectra.
+ * on its own matrix (only the plain algebra of matrices is shared): an adaptation (CAT02 with incomplete white balance), gains on a camera's own channels, and spectra.
  * Each gives the new linear sRGB of any colour.
  */
 export type Cast = (rgb: Rgb3) => Rgb3;
 
-type M3 = readonly number[];
-const times = (m: M3, [x, y, z]: Rgb3): Rgb3 => [
-  m[0]! * x + m[1]! * y + m[2]! * z,
-  m[3]! * x + m[4]! * y + m[5]! * z,
-  m[6]! * x + m[7]! * y + m[8]! * z,
-];
-const toXyz: M3 = [
+const toXyz: Matrix = [
   0.4123908, 0.3575843, 0.1804808, 0.212639, 0.7151687, 0.0721923, 0.0193308, 0.1191948, 0.9505322,
 ];
-const cat02: M3 = [0.7328, 0.4296, -0.1624, -0.7036, 1.6975, 0.0061, 0.003, 0.0136, 0.9834];
-
-function inverse(m: M3): M3 {
-  const [a, b, c, d, e, f, g, h, i] = m as [
-    number,
-    number,
-    number,
-    number,
-    number,
-    number,
-    number,
-    number,
-    number,
-  ];
-  const k = 1 / (a * (e * i - f * h) - b * (d * i - f * g) + c * (d * h - e * g));
-  return [
-    (e * i - f * h) * k,
-    (c * h - b * i) * k,
-    (b * f - c * e) * k,
-    (f * g - d * i) * k,
-    (a * i - c * g) * k,
-    (c * d - a * f) * k,
-    (d * h - e * g) * k,
-    (b * g - a * h) * k,
-    (a * e - b * d) * k,
-  ];
-}
+const cat02: Matrix = [0.7328, 0.4296, -0.1624, -0.7036, 1.6975, 0.0061, 0.003, 0.0136, 0.9834];
 
 /** Warm by adaptation: the colours as an eye adapted to D65 would see them under a warmer white. */
 export function adaptationCast(roll: Dice): Cast {
@@ -69,7 +38,7 @@ export function adaptationCast(roll: Dice): Cast {
 /** Wrong gains on a camera's own channels, which see the world through a matrix of their own. */
 export function gainsCast(roll: Dice): Cast {
   const leak = roll.between(0.06, 0.18);
-  const camera: M3 = [
+  const camera: Matrix = [
     1 - leak,
     leak * 0.8,
     leak * 0.2,
@@ -188,7 +157,7 @@ export function reflectanceOf(rgb: Rgb3): readonly number[] {
       for (let i = 0; i < 3; i++)
         slope[i * 3 + j] = (Math.cbrt(there[i]!) - Math.cbrt(goal[i]!) - here[i]!) / 1e-4;
     }
-    const step = times(inverse(slope), here);
+    const step = times(inverse(slope as unknown as Matrix), here);
     const next = c.map((v, j) => v - reach * step[j]!);
     const e = error(next);
     if (Number.isFinite(e) && e < best) {

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { angleDeg, hueDistanceDeg, hueTurnDeg, wrapDeg } from '../../../src/colour/hue.ts';
+import { linearFromOklab, oklabFromLinear } from '../../../src/colour/oklab-linear.ts';
 import * as spaces from '../../../src/colour/spaces.ts';
 
 const channel = fc.integer({ min: 0, max: 1023 }).map((n) => n / 1023);
@@ -38,6 +39,18 @@ describe('round trips', () => {
     for (const [name, v] of Object.entries(a))
       expect(Math.abs(v - (b as Record<string, number>)[name]!)).toBeLessThan(within);
   };
+
+  test('linear light to OKLab and back is the way through gamma-encoded sRGB, cut short', () => {
+    fc.assert(
+      fc.property(rgb, (colour) => {
+        const linear = spaces.linearFromRgb(colour);
+        const lab = oklabFromLinear(linear.r, linear.g, linear.b);
+        near(lab, spaces.oklabFromRgb(colour), 1e-7);
+        const [r, g, b] = linearFromOklab(lab.l, lab.a, lab.b);
+        near({ r, g, b }, linear, 1e-12);
+      }),
+    );
+  });
 
   test('through XYZ, CIELAB, OKLab, OKLCH and linear light end where they began', () => {
     fc.assert(
