@@ -1,4 +1,5 @@
-import type { Comparison, Reason, Remedy, Verdict } from '../harmony/model.ts';
+import type { Comparison, Reason, Remedy } from '../harmony/model.ts';
+import { verdictWords } from '../harmony/sentences.ts';
 import type { Ink, Side } from '../sheet/model.ts';
 import { inkWord, repeatWords } from '../sheet/words.ts';
 import type { Placed } from './study-json.ts';
@@ -15,12 +16,6 @@ export function report(anchorFile: string, anchor: Side, candidates: readonly Pl
   });
   return `${parts.join('\n\n')}\n`;
 }
-
-const verdictWords: Readonly<Record<Verdict, string>> = {
-  'holds-together': 'holds together',
-  'needs-a-bridge': 'needs a bridge',
-  'pulls-apart': 'pulls apart',
-};
 
 function told({ candidate, decision, reasons, remedies }: Comparison): string {
   const parts = [wrapped(decision.summary, '  '), palette(candidate), reasons.map(reasonTold).join('\n')];

@@ -1,22 +1,12 @@
 import type { Side } from '../sheet/model.ts';
 import { missSizeOf, presenceOf, seenOf, sizeOf, strongOf, tintOf } from './meeting.ts';
-import { measureInto, neutralKinds } from './quick-colour.ts';
+import { at as colourAt, measureInto, neutralKinds } from './quick-colour.ts';
 import { takeSide } from './take-side.ts';
 import { inkLimits } from './thresholds.ts';
 
 /** One line of numbers an ink: its colour as in `quick-colour.ts`, then what its share and chroma give. */
 export const at = {
-  l: 0,
-  a: 1,
-  b: 2,
-  chroma: 3,
-  saturation: 4,
-  hue: 5,
-  value: 6,
-  eye: 7,
-  painter: 8,
-  neutral: 9,
-  counts: 10,
+  ...colourAt,
   share: 11,
   size: 12,
   missSize: 13,

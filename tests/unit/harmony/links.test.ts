@@ -1,54 +1,41 @@
 import { describe, expect, it } from 'vitest';
 import { compare } from '../../../src/harmony/compare.ts';
-import { farDeltaE, kindOf, type Meeting } from '../../../src/harmony/meeting.ts';
+import { farDeltaE, kindOf } from '../../../src/harmony/meeting.ts';
+import { farMeeting } from '../../support/meetings.ts';
 import { handInk, handSide } from '../../support/sides.ts';
 import { colour as c } from './trade-colours.ts';
 
-const far: Meeting = {
-  deltaE00: 30,
-  hueSteps: 25,
-  valueSteps: 0,
-  offSteps: 20,
-  chromatic: true,
-  whites: false,
-  size: 1,
-  missSize: 1,
-  seen: 1,
-  tint: 1,
-  strong: 1,
-};
-
 describe('the kind of a link', () => {
   it('is a repeat up to 5 apart and up to 3 touching, whatever else is true of the two', () => {
-    expect(kindOf({ ...far, deltaE00: 5 }, 5)).toBe('repeat');
-    expect(kindOf({ ...far, deltaE00: 5.01 }, 5)).toBe('unrelated');
-    expect(kindOf({ ...far, deltaE00: 4, chromatic: false }, 5)).toBe('repeat');
-    expect(kindOf({ ...far, deltaE00: 4, hueSteps: 2 }, 3)).toBe('near miss');
+    expect(kindOf({ ...farMeeting, deltaE00: 5 }, 5)).toBe('repeat');
+    expect(kindOf({ ...farMeeting, deltaE00: 5.01 }, 5)).toBe('unrelated');
+    expect(kindOf({ ...farMeeting, deltaE00: 4, chromatic: false }, 5)).toBe('repeat');
+    expect(kindOf({ ...farMeeting, deltaE00: 4, hueSteps: 2 }, 3)).toBe('near miss');
   });
 
   it('is a near miss from 1.5 to 7 hue steps below 2 value steps', () => {
     for (const hueSteps of [1.5, 4, 7]) {
-      expect(kindOf({ ...far, hueSteps, valueSteps: 1.99 }, 5)).toBe('near miss');
+      expect(kindOf({ ...farMeeting, hueSteps, valueSteps: 1.99 }, 5)).toBe('near miss');
     }
-    expect(kindOf({ ...far, hueSteps: 1.49 }, 5)).toBe('tonal');
-    expect(kindOf({ ...far, hueSteps: 7.01 }, 5)).toBe('neighbour');
+    expect(kindOf({ ...farMeeting, hueSteps: 1.49 }, 5)).toBe('tonal');
+    expect(kindOf({ ...farMeeting, hueSteps: 7.01 }, 5)).toBe('neighbour');
   });
 
   it('is tonal under 1.5 hue steps, and up to 7 where one is 2 values lighter', () => {
-    expect(kindOf({ ...far, hueSteps: 0 }, 5)).toBe('tonal');
-    expect(kindOf({ ...far, hueSteps: 7, valueSteps: 2 }, 5)).toBe('tonal');
-    expect(kindOf({ ...far, hueSteps: 7.1, valueSteps: 2 }, 5)).toBe('neighbour');
+    expect(kindOf({ ...farMeeting, hueSteps: 0 }, 5)).toBe('tonal');
+    expect(kindOf({ ...farMeeting, hueSteps: 7, valueSteps: 2 }, 5)).toBe('tonal');
+    expect(kindOf({ ...farMeeting, hueSteps: 7.1, valueSteps: 2 }, 5)).toBe('neighbour');
   });
 
   it('is a neighbour up to 17 hue steps, then an opposite within 5 of half the circle, else unrelated', () => {
-    expect(kindOf({ ...far, hueSteps: 17 }, 5)).toBe('neighbour');
-    expect(kindOf({ ...far, hueSteps: 17.1 }, 5)).toBe('unrelated');
-    expect(kindOf({ ...far, hueSteps: 40, offSteps: 5 }, 5)).toBe('opposite');
-    expect(kindOf({ ...far, hueSteps: 40, offSteps: 5.01 }, 5)).toBe('unrelated');
+    expect(kindOf({ ...farMeeting, hueSteps: 17 }, 5)).toBe('neighbour');
+    expect(kindOf({ ...farMeeting, hueSteps: 17.1 }, 5)).toBe('unrelated');
+    expect(kindOf({ ...farMeeting, hueSteps: 40, offSteps: 5 }, 5)).toBe('opposite');
+    expect(kindOf({ ...farMeeting, hueSteps: 40, offSteps: 5.01 }, 5)).toBe('unrelated');
   });
 
   it('is a near miss for two whites from 3 to 10 whose b* differ by more than 4', () => {
-    const whites = { ...far, chromatic: false, whites: true };
+    const whites = { ...farMeeting, chromatic: false, whites: true };
     expect(kindOf({ ...whites, deltaE00: 9.9 }, 5)).toBe('near miss');
     expect(kindOf({ ...whites, deltaE00: 10 }, 3)).toBe('near miss');
     expect(kindOf({ ...whites, deltaE00: 10.1 }, 5)).toBe('unrelated');
@@ -58,8 +45,8 @@ describe('the kind of a link', () => {
   });
 
   it('is unrelated where either has no hue that counts', () => {
-    expect(kindOf({ ...far, chromatic: false, hueSteps: 3 }, 5)).toBe('unrelated');
-    expect(kindOf({ ...far, hueSteps: Number.NaN }, 5)).toBe('unrelated');
+    expect(kindOf({ ...farMeeting, chromatic: false, hueSteps: 3 }, 5)).toBe('unrelated');
+    expect(kindOf({ ...farMeeting, hueSteps: Number.NaN }, 5)).toBe('unrelated');
   });
 });
 

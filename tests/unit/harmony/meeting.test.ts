@@ -15,33 +15,20 @@ import {
   tintOf,
   vividOf,
 } from '../../../src/harmony/meeting.ts';
-
-const full: Meeting = {
-  deltaE00: 30,
-  hueSteps: 25,
-  valueSteps: 0,
-  offSteps: 20,
-  chromatic: true,
-  whites: false,
-  size: 1,
-  missSize: 1,
-  seen: 1,
-  tint: 1,
-  strong: 1,
-};
+import { farMeeting } from '../../support/meetings.ts';
 
 describe('what a tie weighs', () => {
   it('is most for a repeat, then tone on tone, opposites, neighbours; nothing for the rest', () => {
     const weights = (['repeat', 'tonal', 'opposite', 'neighbour'] as const).map((kind) =>
-      tieOf({ ...full, deltaE00: 0 }, kind, 5),
+      tieOf({ ...farMeeting, deltaE00: 0 }, kind, 5),
     );
     expect(weights).toEqual([0.9, 0.6000000000000001, 0.55, 0.5]);
-    expect(tieOf(full, 'unrelated', 5)).toBe(0);
-    expect(tieOf(full, 'near miss', 5)).toBe(0);
+    expect(tieOf(farMeeting, 'unrelated', 5)).toBe(0);
+    expect(tieOf(farMeeting, 'near miss', 5)).toBe(0);
   });
 
   it('fades for a repeat from 2 ΔE₀₀ to three fifths at 5, and in proportion where edges touch', () => {
-    const at = (deltaE00: number, limit = 5) => tieOf({ ...full, deltaE00 }, 'repeat', limit);
+    const at = (deltaE00: number, limit = 5) => tieOf({ ...farMeeting, deltaE00 }, 'repeat', limit);
     expect(at(2)).toBeCloseTo(0.9, 12);
     expect(at(3.5)).toBeCloseTo(0.72, 12);
     expect(at(5)).toBeCloseTo(0.54, 12);
@@ -50,53 +37,52 @@ describe('what a tie weighs', () => {
   });
 
   it('grows with size and falls with what is not seen', () => {
-    expect(tieOf({ ...full, size: 0 }, 'tonal', 5)).toBeCloseTo(0.4, 12);
-    expect(tieOf({ ...full, size: 0.5 }, 'neighbour', 5)).toBeCloseTo(0.425, 12);
-    expect(tieOf({ ...full, seen: 0.5 }, 'opposite', 5)).toBeCloseTo(0.275, 12);
-    expect(tieOf({ ...full, tint: 0.5 }, 'tonal', 5)).toBeCloseTo(0.3, 12);
+    expect(tieOf({ ...farMeeting, size: 0 }, 'tonal', 5)).toBeCloseTo(0.4, 12);
+    expect(tieOf({ ...farMeeting, size: 0.5 }, 'neighbour', 5)).toBeCloseTo(0.425, 12);
+    expect(tieOf({ ...farMeeting, seen: 0.5 }, 'opposite', 5)).toBeCloseTo(0.275, 12);
+    expect(tieOf({ ...farMeeting, tint: 0.5 }, 'tonal', 5)).toBeCloseTo(0.3, 12);
   });
 
   it('keeps three fifths for a repeat whose hue hardly counts, and little for a neutral', () => {
-    expect(tieOf({ ...full, deltaE00: 0, tint: 0 }, 'repeat', 5)).toBeCloseTo(0.54, 12);
-    expect(tieOf({ ...full, deltaE00: 0, tint: 0.5 }, 'repeat', 5)).toBeCloseTo(0.72, 12);
-    expect(tieOf({ ...full, deltaE00: 0, chromatic: false }, 'repeat', 5)).toBeCloseTo(0.32, 12);
-    expect(tieOf({ ...full, deltaE00: 0, chromatic: false, size: 0, seen: 0.5 }, 'repeat', 5)).toBeCloseTo(
-      0.06,
-      12,
-    );
+    expect(tieOf({ ...farMeeting, deltaE00: 0, tint: 0 }, 'repeat', 5)).toBeCloseTo(0.54, 12);
+    expect(tieOf({ ...farMeeting, deltaE00: 0, tint: 0.5 }, 'repeat', 5)).toBeCloseTo(0.72, 12);
+    expect(tieOf({ ...farMeeting, deltaE00: 0, chromatic: false }, 'repeat', 5)).toBeCloseTo(0.32, 12);
+    expect(
+      tieOf({ ...farMeeting, deltaE00: 0, chromatic: false, size: 0, seen: 0.5 }, 'repeat', 5),
+    ).toBeCloseTo(0.06, 12);
   });
 });
 
 describe('how near a link comes to tying', () => {
   it('is as one colour with a repeat 2 ΔE₀₀ and a hue 2 steps wider, and light and dark 0.3 values sooner', () => {
-    expect(nearSameOf({ ...full, deltaE00: 7 }, 5)).toBeCloseTo(0.54, 12);
-    expect(nearSameOf({ ...full, deltaE00: 7.01 }, 5)).toBe(0);
-    expect(nearSameOf({ ...full, hueSteps: 3.49 }, 5)).toBeCloseTo(0.6, 12);
-    expect(nearSameOf({ ...full, hueSteps: 3.5 }, 5)).toBe(0);
-    expect(nearSameOf({ ...full, hueSteps: 9, valueSteps: 1.7 }, 5)).toBeCloseTo(0.6, 12);
-    expect(nearSameOf({ ...full, hueSteps: 9, valueSteps: 1.69 }, 5)).toBe(0);
-    expect(nearSameOf({ ...full, hueSteps: 9.01, valueSteps: 3 }, 5)).toBe(0);
+    expect(nearSameOf({ ...farMeeting, deltaE00: 7 }, 5)).toBeCloseTo(0.54, 12);
+    expect(nearSameOf({ ...farMeeting, deltaE00: 7.01 }, 5)).toBe(0);
+    expect(nearSameOf({ ...farMeeting, hueSteps: 3.49 }, 5)).toBeCloseTo(0.6, 12);
+    expect(nearSameOf({ ...farMeeting, hueSteps: 3.5 }, 5)).toBe(0);
+    expect(nearSameOf({ ...farMeeting, hueSteps: 9, valueSteps: 1.7 }, 5)).toBeCloseTo(0.6, 12);
+    expect(nearSameOf({ ...farMeeting, hueSteps: 9, valueSteps: 1.69 }, 5)).toBe(0);
+    expect(nearSameOf({ ...farMeeting, hueSteps: 9.01, valueSteps: 3 }, 5)).toBe(0);
   });
 
   it('is as kin with neighbours and opposites 2 steps wider', () => {
-    expect(nearKinOf({ ...full, hueSteps: 5 }, 5)).toBeCloseTo(0.5, 12);
-    expect(nearKinOf({ ...full, hueSteps: 4.99 }, 5)).toBe(0);
-    expect(nearKinOf({ ...full, hueSteps: 19 }, 5)).toBeCloseTo(0.5, 12);
-    expect(nearKinOf({ ...full, hueSteps: 19.01 }, 5)).toBe(0);
-    expect(nearKinOf({ ...full, offSteps: 7 }, 5)).toBeCloseTo(0.55, 12);
-    expect(nearKinOf({ ...full, offSteps: 7.01 }, 5)).toBe(0);
+    expect(nearKinOf({ ...farMeeting, hueSteps: 5 }, 5)).toBeCloseTo(0.5, 12);
+    expect(nearKinOf({ ...farMeeting, hueSteps: 4.99 }, 5)).toBe(0);
+    expect(nearKinOf({ ...farMeeting, hueSteps: 19 }, 5)).toBeCloseTo(0.5, 12);
+    expect(nearKinOf({ ...farMeeting, hueSteps: 19.01 }, 5)).toBe(0);
+    expect(nearKinOf({ ...farMeeting, offSteps: 7 }, 5)).toBeCloseTo(0.55, 12);
+    expect(nearKinOf({ ...farMeeting, offSteps: 7.01 }, 5)).toBe(0);
   });
 
   it('is nothing where a hue does not count', () => {
     for (const none of [{ chromatic: false }, { hueSteps: Number.NaN }]) {
-      expect(nearSameOf({ ...full, deltaE00: 1, ...none }, 5)).toBe(0);
-      expect(nearKinOf({ ...full, hueSteps: 10, ...none }, 5)).toBe(0);
+      expect(nearSameOf({ ...farMeeting, deltaE00: 1, ...none }, 5)).toBe(0);
+      expect(nearKinOf({ ...farMeeting, hueSteps: 10, ...none }, 5)).toBe(0);
     }
   });
 });
 
 describe('what a near miss weighs', () => {
-  const miss = { ...full, deltaE00: 12, hueSteps: 4 };
+  const miss = { ...farMeeting, deltaE00: 12, hueSteps: 4 };
 
   it('is 0.85 in the midst of its band, and grows from nothing at every border', () => {
     const at = (more: Partial<Meeting>) => nearMissOf({ ...miss, ...more }, 5);
@@ -128,7 +114,8 @@ describe('what a near miss weighs', () => {
 
 describe('what answers an ink', () => {
   it('is the same colour, whole up to 2 ΔE₀₀ and gone at 6', () => {
-    const at = (deltaE00: number, more: Partial<Meeting> = {}) => samenessOf({ ...full, deltaE00, ...more });
+    const at = (deltaE00: number, more: Partial<Meeting> = {}) =>
+      samenessOf({ ...farMeeting, deltaE00, ...more });
     expect([at(0), at(2), at(4), at(6), at(9)]).toEqual([1, 1, 0.5, 0, 0]);
     expect(at(0, { tint: 0.5, seen: 0.5 })).toBe(0.25);
     expect(at(0, { chromatic: false })).toBe(0);
@@ -136,7 +123,7 @@ describe('what answers an ink', () => {
 
   it('is measured in hue steps outside the nearest band', () => {
     const away = (more: Partial<Meeting>, kind: 'unrelated' | 'near miss' | 'tonal' = 'unrelated') =>
-      stepsFromAnswerOf({ ...full, ...more }, kind, 5);
+      stepsFromAnswerOf({ ...farMeeting, ...more }, kind, 5);
     expect(away({ hueSteps: 20 })).toBeCloseTo(3, 12);
     expect(away({ hueSteps: 30, offSteps: 9 })).toBeCloseTo(4, 12);
     expect(away({ hueSteps: 4, deltaE00: 20 }, 'near miss')).toBeCloseTo(2.5, 12);
