@@ -1,6 +1,8 @@
 import type { Places, Side } from '../sheet/model.ts';
+import { pictureHeader } from '../sheet/picture-file.ts';
 import { UnreadableImage } from '../sheet/unreadable.ts';
 import type { Look, Looked, ReadAnswer, ReadDone, ReadProgress, ReadRequest } from '../workers/messages.ts';
+import { pictureLimits } from '../workers/picture-limits.ts';
 
 export interface ReadResult {
   readonly side: Side;
@@ -27,7 +29,7 @@ export interface ReadClient {
    * @throws as `read`.
    */
   look(id: string, bytes: ArrayBuffer, look: Look): Promise<Looked>;
-  /** Starts the worker before it is needed: starting one takes the page some milliseconds. */
+  /** Starts the workers before they are needed: starting one takes the page some milliseconds. */
   warm(): void;
   /** Stops a reading at once. Others go on. */
   cancel(id: string): void;
@@ -36,6 +38,7 @@ export interface ReadClient {
 
 interface Waiting {
   readonly request: ReadRequest;
+  readonly isLarge: boolean;
   readonly onProgress: ((progress: ReadProgress) => void) | undefined;
   readonly resolve: (answer: ReadDone | Looked) => void;
   readonly reject: (error: Error) => void;
@@ -46,24 +49,33 @@ export type WorkerMaker = () => Worker;
 const makeReadWorker: WorkerMaker = () =>
   new Worker(new URL('../workers/read-worker.ts', import.meta.url), { type: 'module', name: 'read' });
 
-/**
- * One worker, one picture at a time. A worker that is busy can't be told to stop, so cancelling ends it and a fresh one
- * takes the next; requests wait here and not in the worker for that reason.
- */
-export function startReadClient(make: WorkerMaker = makeReadWorker): ReadClient {
-  const queue: Waiting[] = [];
-  let busy: Waiting | null = null;
-  let worker: Worker | null = null;
+/** One worker and what it is at. */
+interface Lane {
+  worker: Worker | null;
+  busy: Waiting | null;
+}
 
-  function start(): Worker {
+/** Workers at most, where the device has as many cores: more would take memory from the page for little. Ours. */
+const mostLanes = 2;
+
+/**
+ * One picture at a time in each worker. A worker that is busy can't be told to stop, so cancelling ends it and a fresh
+ * one takes the next; requests wait here and not in the worker for that reason. Of pictures so large that they are
+ * reduced as they are decoded, one is open at a time: two would need twice the memory at once.
+ */
+export function startReadClient(make: WorkerMaker = makeReadWorker, lanesWanted = lanesHere()): ReadClient {
+  const queue: Waiting[] = [];
+  const lanes = Array.from({ length: lanesWanted }, (): Lane => ({ worker: null, busy: null }));
+
+  function start(lane: Lane): Worker {
     const fresh = make();
     fresh.onmessage = ({ data }: MessageEvent<ReadAnswer>) => {
-      if (fresh === worker) hear(data);
+      if (fresh === lane.worker) hear(lane, data);
     };
     const crashed = () => {
-      if (fresh !== worker) return;
-      end();
-      settle((one) =>
+      if (fresh !== lane.worker) return;
+      end(lane);
+      settle(lane, (one) =>
         one.reject(
           new UnreadableImage(
             'This picture could not be read: the reader stopped. Try again, or drop a smaller copy.',
@@ -76,43 +88,49 @@ export function startReadClient(make: WorkerMaker = makeReadWorker): ReadClient 
     return fresh;
   }
 
-  function end(): void {
-    worker?.terminate();
-    worker = null;
+  function end(lane: Lane): void {
+    lane.worker?.terminate();
+    lane.worker = null;
   }
 
   function next(): void {
-    if (busy !== null) return;
-    busy = queue.shift() ?? null;
-    if (busy === null) return;
-    worker ??= start();
-    worker.postMessage(busy.request, [busy.request.bytes]);
+    for (const lane of lanes) {
+      if (lane.busy !== null) continue;
+      const largeIsOpen = lanes.some(({ busy }) => busy?.isLarge);
+      const at = queue.findIndex(({ isLarge }) => !(isLarge && largeIsOpen));
+      const one = at < 0 ? undefined : queue.splice(at, 1)[0];
+      if (one === undefined) return;
+      lane.busy = one;
+      lane.worker ??= start(lane);
+      lane.worker.postMessage(one.request, [one.request.bytes]);
+    }
   }
 
-  function settle(how: (one: Waiting) => void): void {
-    const one = busy;
-    busy = null;
+  function settle(lane: Lane, how: (one: Waiting) => void): void {
+    const one = lane.busy;
+    lane.busy = null;
     if (one !== null) how(one);
     next();
   }
 
-  function hear(answer: ReadAnswer): void {
+  function hear(lane: Lane, answer: ReadAnswer): void {
+    const { busy } = lane;
     if (busy === null || answer.id !== busy.request.id) return;
     if (answer.kind === 'progress') busy.onProgress?.(answer);
-    else if (answer.kind === 'failed') settle((one) => one.reject(new UnreadableImage(answer.says)));
-    else settle((one) => one.resolve(answer));
+    else if (answer.kind === 'failed') settle(lane, (one) => one.reject(new UnreadableImage(answer.says)));
+    else settle(lane, (one) => one.resolve(answer));
   }
 
   function ask(request: ReadRequest, onProgress?: Waiting['onProgress']): Promise<ReadDone | Looked> {
     return new Promise((resolve, reject) => {
-      queue.push({ request, onProgress, resolve, reject });
+      queue.push({ request, isLarge: isLarge(request.bytes), onProgress, resolve, reject });
       next();
     });
   }
 
   return {
     warm() {
-      worker ??= start();
+      for (const lane of lanes) lane.worker ??= start(lane);
     },
     async read(request, onProgress) {
       const done = await ask({ ...request, withPicture: request.withPicture ?? true }, onProgress);
@@ -125,20 +143,32 @@ export function startReadClient(make: WorkerMaker = makeReadWorker): ReadClient 
       return found;
     },
     cancel(id) {
-      if (busy?.request.id === id) {
-        end();
-        settle((one) => one.reject(new ReadingCancelled('cancelled')));
+      const lane = lanes.find(({ busy }) => busy?.request.id === id);
+      if (lane !== undefined) {
+        end(lane);
+        settle(lane, (one) => one.reject(new ReadingCancelled('cancelled')));
         return;
       }
       const at = queue.findIndex((one) => one.request.id === id);
       queue.splice(at < 0 ? queue.length : at, 1)[0]?.reject(new ReadingCancelled('cancelled'));
     },
     close() {
-      end();
-      for (const one of [...(busy === null ? [] : [busy]), ...queue.splice(0)]) {
-        one.reject(new ReadingCancelled('closed'));
+      const left = [...lanes.flatMap(({ busy }) => busy ?? []), ...queue.splice(0)];
+      for (const lane of lanes) {
+        end(lane);
+        lane.busy = null;
       }
-      busy = null;
+      for (const one of left) one.reject(new ReadingCancelled('closed'));
     },
   };
+}
+
+function lanesHere(): number {
+  return Math.max(1, Math.min(mostLanes, globalThis.navigator?.hardwareConcurrency ?? 1));
+}
+
+/** True for what is reduced as it is decoded, and for what does not say how large it is. */
+function isLarge(bytes: ArrayBuffer): boolean {
+  const header = pictureHeader(new Uint8Array(bytes));
+  return header !== null && (header.width ?? Infinity) * (header.height ?? 1) > pictureLimits.read;
 }

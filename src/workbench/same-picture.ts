@@ -1,13 +1,12 @@
 import type { Drawer, Held } from '../drawer/model.ts';
-import { pictureLimits } from '../workers/picture-limits.ts';
 
-/** SHA-256 of a file as hex, by which the same picture is known again; null where it cannot be had. */
-export async function digestOf(file: Blob): Promise<string | null> {
+/** SHA-256 of a file's bytes as hex, by which the same picture is known again; null where it cannot be had. */
+export async function digestOf(bytes: ArrayBuffer): Promise<string | null> {
   // Pages that are not served safely have no digests; then every picture is a new one.
   const subtle = globalThis.crypto?.subtle;
-  if (!subtle || file.size === 0 || file.size > pictureLimits.file) return null;
+  if (!subtle || bytes.byteLength === 0) return null;
   try {
-    const digest = new Uint8Array(await subtle.digest('SHA-256', await file.arrayBuffer()));
+    const digest = new Uint8Array(await subtle.digest('SHA-256', bytes));
     return [...digest].map((byte) => byte.toString(16).padStart(2, '0')).join('');
   } catch {
     return null;

@@ -1,4 +1,4 @@
-import { findCorners } from '../sheet/corners.ts';
+import { type FoundCorners, findCorners } from '../sheet/corners.ts';
 import type { Corners, PixelImage } from '../sheet/model.ts';
 import { findBlocks } from '../sheet/parts.ts';
 import type { Look, Looked } from './messages.ts';
@@ -11,9 +11,13 @@ const spokenOf = 0.6;
 const mostlySheet = 0.9;
 
 /** What is looked for on a picture, in fractions of it; `corners` null and `blocks` empty where nothing stands out. */
-export function lookedAt(image: PixelImage, look: Look): Pick<Looked, 'corners' | 'blocks' | 'ratio'> {
-  const found = look === 'corners' ? findCorners(image) : null;
+export function lookedAt(
+  image: PixelImage,
+  look: Look,
+): Pick<Looked, 'corners' | 'blocks' | 'ratio' | 'onTable'> {
+  const found = look === 'blocks' ? null : findCorners(image);
   return {
+    ...(look === 'table' ? { onTable: showsTable(found) } : {}),
     corners: found !== null && found.sure >= leastSure ? found.corners : null,
     blocks:
       look === 'blocks'
@@ -23,9 +27,7 @@ export function lookedAt(image: PixelImage, look: Look): Pick<Looked, 'corners' 
   };
 }
 
-/** True where the picture plainly shows a sheet lying on something else. */
-export function showsTable(image: PixelImage): boolean {
-  const found = findCorners(image);
+function showsTable(found: FoundCorners | null): boolean {
   return found !== null && found.sure >= spokenOf && areaOf(found.corners) < mostlySheet;
 }
 

@@ -10,8 +10,6 @@ export interface ReadRequest {
   readonly options: ReadOptions;
   /** False where only the reading is wanted. */
   readonly withPicture: boolean;
-  /** True for a picture that has just come in: whether its sheet lies on a table is then told. */
-  readonly isNew?: boolean;
   /** What is done to the picture before it is read; the picture that comes back has it done. */
   readonly prepare?: Preparation;
   /** Where colours are wanted, on the picture that is read. */
@@ -20,8 +18,8 @@ export interface ReadRequest {
   readonly look?: Look;
 }
 
-/** What can be looked for on a picture: the sheet's corners against the table, or blocks that can be cut out. */
-export type Look = 'corners' | 'blocks';
+/** What can be looked for on a picture: the sheet's corners against the table, whether there is a table at all, or blocks that can be cut out. */
+export type Look = 'corners' | 'table' | 'blocks';
 
 /** What was found, in fractions of the picture. */
 export interface Looked {
@@ -30,6 +28,8 @@ export interface Looked {
   /** Null where no sheet stands out. */
   readonly corners: Corners | null;
   readonly blocks: readonly Frame[];
+  /** True where the picture plainly shows its sheet lying on something else; told where that was asked. */
+  readonly onTable?: boolean;
   /** Width over height of the picture. */
   readonly ratio: number;
 }
@@ -57,8 +57,6 @@ export interface ReadDone {
   readonly fullHeight: number;
   /** What was done on the way, one plain sentence each; often none. */
   readonly notes: readonly string[];
-  /** True where a new picture plainly shows its sheet lying on something else. */
-  readonly onTable?: boolean;
   /** Colours at the spots that were asked for, `#rrggbb`, in their order. */
   readonly spotColours?: readonly string[];
   readonly picture: EncodedPicture | null;

@@ -3,7 +3,7 @@ import { readWithPlaces } from '../sheet/read-side.ts';
 import { UnreadableImage } from '../sheet/unreadable.ts';
 import { type Decoded, decodePicture } from './decode.ts';
 import { encodedPicture } from './encode.ts';
-import { lookedAt, showsTable } from './looked.ts';
+import { lookedAt } from './looked.ts';
 import type { ReadAnswer, ReadRequest } from './messages.ts';
 import { pictureLimits } from './picture-limits.ts';
 import { prepared } from './prepared.ts';
@@ -33,7 +33,6 @@ async function answer(request: ReadRequest): Promise<void> {
       return;
     }
     const { fullWidth, fullHeight, notes } = decoded;
-    const onTable = request.isNew === true && showsTable(decoded.image);
     tell('reading', 0.4);
     const made = request.prepare === undefined ? null : prepared(decoded.image, request.prepare);
     const image = made?.image ?? decoded.image;
@@ -63,7 +62,6 @@ async function answer(request: ReadRequest): Promise<void> {
         fullHeight,
         notes,
         spotColours,
-        onTable,
         picture,
         thumb,
       },

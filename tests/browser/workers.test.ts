@@ -82,6 +82,18 @@ describe('what can’t be read gets a clear sentence', () => {
   });
 });
 
+describe('a sheet on a table', () => {
+  it('is told from a picture that is all sheet', async () => {
+    const onTable = await client.look('table', await dots(900, 700, 'image/jpeg', 130), 'table');
+    expect(onTable).toMatchObject({ onTable: true, ratio: 900 / 700 });
+    const allSheet = await client.look('sheet', await dots(900, 700, 'image/jpeg'), 'table');
+    expect(allSheet).toMatchObject({ onTable: false });
+    expect(await client.look('corners', await dots(90, 70, 'image/jpeg'), 'corners')).not.toHaveProperty(
+      'onTable',
+    );
+  });
+});
+
 describe('cancelling', () => {
   it('stops a reading at once, and the others go on', async () => {
     const slow = client.read({ id: 'slow', bytes: await dots(3000, 3000, 'image/jpeg'), options: {} });
@@ -120,9 +132,15 @@ describe('a large photograph', () => {
   });
 });
 
-async function dots(width: number, height: number, type: string): Promise<ArrayBuffer> {
+/** Dots on cream; with a `margin`, on a sheet that lies on a dark table, that far from the picture's edge. */
+async function dots(width: number, height: number, type: string, margin = 0): Promise<ArrayBuffer> {
   const canvas = new OffscreenCanvas(width, height);
   const context = canvas.getContext('2d')!;
+  context.fillStyle = '#4a3526';
+  context.fillRect(0, 0, width, height);
+  context.beginPath();
+  context.rect(margin, margin, width - 2 * margin, height - 2 * margin);
+  context.clip();
   context.fillStyle = cream;
   context.fillRect(0, 0, width, height);
   const step = Math.max(30, width / 40);

@@ -1,0 +1,97 @@
+import { UnreadableImage } from '../sheet/unreadable.ts';
+import type { ReadRequest } from '../workers/messages.ts';
+import { pictureLimits } from '../workers/picture-limits.ts';
+import { fewAtOnce } from './few-at-once.ts';
+import { type ReadClient, ReadingCancelled, type ReadResult } from './read-client.ts';
+import type { ReadingList } from './reading-list.ts';
+import { digestOf } from './same-picture.ts';
+import type { StateHolder } from './state-holder.ts';
+
+/** What is wanted of a reading. */
+export type Wanted = Omit<ReadRequest, 'id' | 'bytes' | 'look'>;
+
+/** A file whose reading is shown as underway under `id`. */
+export interface FileToRead {
+  readonly id: string;
+  readonly file: File;
+}
+
+export interface ReadFile {
+  /** Null where none could be had. */
+  readonly digest: string | null;
+  /** Null where it was not read; unless it was cancelled or was left unread, a message has said why. */
+  readonly result: ReadResult | null;
+  /** True where it was left unread: the same picture is in the drawer, or is read for a file before it. */
+  readonly isSame: boolean;
+}
+
+export interface FileReading {
+  /** Null where it was cancelled or could not be read; a message has said so. */
+  read(id: string, name: string, file: Blob, wanted: Wanted): Promise<ReadResult | null>;
+  /**
+   * Reads several as new pictures, some at the same time: a promise for each, in the order of the files. One that
+   * `isKnown` by its digest is left unread, and so is one with the content of a file before it; `isKnown` null reads all.
+   */
+  readAll(
+    files: readonly FileToRead[],
+    isKnown: ((digest: string | null) => boolean) | null,
+  ): readonly Promise<ReadFile>[];
+}
+
+/** Files whose bytes are in memory at a time: as many as are read at once, and one that is ready to be. Ours. */
+const ahead = 3;
+
+export const newPicture: Wanted = { options: {}, withPicture: true };
+
+export function startFileReading(holder: StateHolder, list: ReadingList, client: ReadClient): FileReading {
+  async function orSay<T>(name: string, work: () => Promise<T>): Promise<T | null> {
+    try {
+      return await work();
+    } catch (error) {
+      if (!(error instanceof ReadingCancelled)) {
+        const says = error instanceof Error ? error.message : 'This picture could not be read.';
+        holder.say('trouble', `“${name}”: ${says}`);
+      }
+      return null;
+    }
+  }
+
+  const readBytes = async (id: string, bytes: ArrayBuffer, wanted: Wanted) =>
+    list.has(id)
+      ? client.read({ ...wanted, id, bytes }, ({ stage, fraction }) => list.show(id, { stage, fraction }))
+      : null;
+
+  return {
+    read: (id, name, file, wanted) => orSay(name, async () => readBytes(id, await bytesOf(file), wanted)),
+    readAll(files, isKnown) {
+      const seen = new Set<string | null>();
+      return fewAtOnce(files, ahead, async ({ id, file }) => {
+        let digest: string | null = null;
+        let isSame = false;
+        const result = await orSay(file.name, async () => {
+          const bytes = await bytesOf(file);
+          digest = await digestOf(bytes);
+          isSame = isKnown !== null && digest !== null && (seen.has(digest) || isKnown(digest));
+          seen.add(digest);
+          return isSame ? null : readBytes(id, bytes, newPicture);
+        });
+        return { digest, result, isSame };
+      });
+    },
+  };
+}
+
+async function bytesOf(file: Blob): Promise<ArrayBuffer> {
+  if (file.size > pictureLimits.file) {
+    throw new UnreadableImage(
+      'This file is too large to open (over 400 megabytes). Save a smaller copy and drop that.',
+    );
+  }
+  try {
+    return await file.arrayBuffer();
+  } catch {
+    throw new UnreadableImage(
+      'The file could not be opened: it may have been moved or changed. Choose it again.',
+    );
+  }
+}

@@ -1,0 +1,139 @@
+import 'fake-indexeddb/auto';
+import { afterEach, describe, expect, it, vi } from 'vitest';
+import type { StudyLeaf } from '../../../src/notebook/model.ts';
+import type { ReadClient } from '../../../src/workbench/read-client.ts';
+import type { Session } from '../../../src/workbench/session.ts';
+import { openSession, pictureFile, quickReader } from './open-session.ts';
+
+const open: Session[] = [];
+afterEach(async () => {
+  await Promise.all(open.splice(0).map((session) => session.close()));
+});
+
+/** A reader that gives each picture when it is told to, by the file's text; `asked` tells what it was asked for. */
+function readerInHand() {
+  const quick = quickReader();
+  const asked: string[] = [];
+  const gates = new Map<string, () => void>();
+  const looked: string[] = [];
+  const client: ReadClient = {
+    ...quick,
+    async read(request, onProgress) {
+      const text = new TextDecoder().decode(request.bytes);
+      asked.push(text);
+      await new Promise<void>((go) => gates.set(text, go));
+      const result = await quick.read(request, onProgress);
+      return {
+        ...result,
+        done: { ...result.done, notes: [`Reduced, like all but ${text === 'b' ? 1 : 0}.`] },
+      };
+    },
+    look(id, bytes, look) {
+      looked.push(look);
+      return quick.look(id, bytes, look).then((found) => ({ ...found, onTable: true }));
+    },
+  };
+  return { client, asked, looked, give: (text: string) => gates.get(text)?.() };
+}
+
+async function empty(client: ReadClient): Promise<Session> {
+  const session = await openSession({ client });
+  open.push(session);
+  session.clear();
+  return session;
+}
+const studyOf = (session: Session) => session.state.notebook.leaves[0] as StudyLeaf | undefined;
+const filesOf = (session: Session) =>
+  session.state.notebook.drawer.sheets.map((sheet) => sheet.sides.A.reading.file);
+
+describe('several pictures dropped at once', () => {
+  it('are asked for together, and lie in the order in which they were dropped, whichever is ready first', async () => {
+    const { client, asked, give } = readerInHand();
+    const session = await empty(client);
+    const adding = session.addPictures([pictureFile('first.png', 'a'), pictureFile('second.png', 'b')]);
+    await vi.waitFor(() => expect(asked).toEqual(['a', 'b']));
+    give('b');
+    await vi.waitFor(() => expect(session.state.readings.at(-1)).toMatchObject({ stage: 'reading' }));
+    expect(session.state.notebook.drawer.sheets).toEqual([]);
+    give('a');
+    const added = await adding;
+    expect(filesOf(session)).toEqual(['first.png', 'second.png']);
+    expect(studyOf(session)).toMatchObject({ anchor: added[0], candidates: [added[1]] });
+    session.undo();
+    expect(session.state.notebook.leaves).toEqual([]);
+  });
+
+  it('are not all in memory at the same time', async () => {
+    const { client, asked, give } = readerInHand();
+    const session = await empty(client);
+    const names = ['a', 'b', 'c', 'd', 'e'];
+    const adding = session.addPictures(names.map((name) => pictureFile(`${name}.png`, name)));
+    await vi.waitFor(() => expect(asked).toEqual(['a', 'b', 'c']));
+    give('a');
+    await vi.waitFor(() => expect(asked).toEqual(['a', 'b', 'c', 'd']));
+    for (const name of ['b', 'c', 'd']) give(name);
+    await vi.waitFor(() => expect(asked).toHaveLength(5));
+    give('e');
+    expect(await adding).toHaveLength(5);
+    expect(filesOf(session)).toEqual(names.map((name) => `${name}.png`));
+  });
+
+  it('of which one is cancelled while it waits for its turn leave it out', async () => {
+    const { client, asked, give } = readerInHand();
+    const session = await empty(client);
+    const adding = session.addPictures([pictureFile('first.png', 'a'), pictureFile('second.png', 'b')]);
+    await vi.waitFor(() => expect(asked).toHaveLength(2));
+    give('b');
+    await vi.waitFor(() => expect(session.state.readings.at(-1)).toMatchObject({ stage: 'reading' }));
+    session.cancelReading(session.state.readings.at(-1)!.id);
+    give('a');
+    expect(await adding).toHaveLength(1);
+    expect(filesOf(session)).toEqual(['first.png']);
+    expect(session.state.readings).toEqual([]);
+  });
+
+  it('of which two are the same file are read once', async () => {
+    const { client, asked, give } = readerInHand();
+    const session = await empty(client);
+    const adding = session.addPictures([pictureFile('first.png', 'a'), pictureFile('copy.png', 'a')]);
+    await vi.waitFor(() => expect(asked).toEqual(['a']));
+    give('a');
+    const added = await adding;
+    expect(added[1]).toEqual(added[0]);
+    expect(asked).toEqual(['a']);
+    expect(session.state.messages.map(({ says }) => says)).toContain(
+      '“copy.png” is already in your drawer, as First.',
+    );
+  });
+
+  it('of which two are the same and the first is cancelled read the second after all', async () => {
+    const { client, asked, give } = readerInHand();
+    const session = await empty(client);
+    const adding = session.addPictures([pictureFile('first.png', 'a'), pictureFile('copy.png', 'a')]);
+    await vi.waitFor(() => expect(asked).toEqual(['a']));
+    session.cancelReading(session.state.readings[0]!.id);
+    give('a');
+    await vi.waitFor(() => expect(asked).toEqual(['a', 'a']));
+    give('a');
+    expect(await adding).toHaveLength(1);
+    expect(filesOf(session)).toEqual(['copy.png']);
+  });
+
+  it('tell once what was done to all of them, and once that a sheet lies on a table', async () => {
+    const { client, asked, looked, give } = readerInHand();
+    const session = await empty(client);
+    const names = ['a', 'c', 'b'];
+    const adding = session.addPictures(names.map((name) => pictureFile(`${name}.png`, name)));
+    await vi.waitFor(() => expect(asked).toHaveLength(3));
+    expect(looked).toEqual([]);
+    for (const name of names) give(name);
+    await adding;
+    await vi.waitFor(() => expect(looked).toEqual(['table']));
+    await vi.waitFor(() => expect(session.state.messages).toHaveLength(3));
+    expect(session.state.messages.map(({ says }) => says)).toEqual([
+      '“a.png” and “c.png”: Reduced, like all but 0.',
+      '“b.png”: Reduced, like all but 1.',
+      expect.stringContaining('lies on a table'),
+    ]);
+  });
+});
