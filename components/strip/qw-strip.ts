@@ -1,12 +1,10 @@
-import { css, html, LitElement, nothing, type PropertyValues } from 'lit';
-import { customElement, property, state } from 'lit/decorators.js';
+import { css } from 'lit';
+import { customElement, property } from 'lit/decorators.js';
 import type { Drawing, NamedSide, Surround } from '../../src/drawing/model.ts';
 import { lightnessStrip } from '../../src/drawing/strip.ts';
 import type { ColourRegion } from '../../src/harmony/model.ts';
-import { RoomController } from '../support/room.ts';
-import { baseStyles, wearTokens } from '../support/tokens.ts';
-import '../support/qw-drawing.ts';
-import { ownTurn } from '../support/turn.ts';
+import { ChartElement } from '../support/chart-element.ts';
+import { baseStyles } from '../support/tokens.ts';
 
 /**
  * The lightness strip: CIELAB L* from dark to light, a lane for each paper, and the stretch that none of them fills.
@@ -16,7 +14,7 @@ import { ownTurn } from '../support/turn.ts';
  * @csspart drawing - the chart with its foot
  */
 @customElement('qw-strip')
-export class QwStrip extends LitElement {
+export class QwStrip extends ChartElement {
   /** The paper that the study starts from, with the name to speak of it. */
   @property({ attribute: false }) anchor: NamedSide | null = null;
   /** The paper held against it. */
@@ -27,11 +25,6 @@ export class QwStrip extends LitElement {
   @property({ attribute: false }) regions: readonly ColourRegion[] = [];
   /** Default 'grey'. */
   @property({ reflect: true }) surround: Surround = 'grey';
-  /** Ids of the inks to light up. */
-  @property({ attribute: false }) lit: readonly string[] = [];
-
-  @state() private room = 700;
-  private drawing: Drawing | null = null;
 
   static override styles = [
     baseStyles,
@@ -49,40 +42,18 @@ export class QwStrip extends LitElement {
   ];
 
   constructor() {
-    super();
-    new RoomController(this, (room) => (this.room = room));
+    super(700);
   }
 
-  override connectedCallback(): void {
-    super.connectedCallback();
-    wearTokens(this.ownerDocument);
-  }
-
-  protected override async scheduleUpdate(): Promise<void> {
-    if (!this.hasUpdated) await ownTurn();
-    super.scheduleUpdate();
-  }
-
-  protected override willUpdate(changed: PropertyValues<this>): void {
-    // Lighting up is the chart's own affair: the drawing is made again only when something else changes.
-    if (changed.size === 1 && changed.has('lit')) return;
+  protected override draw(): Drawing | null {
     const { anchor, candidate, others, surround, regions } = this;
-    this.drawing =
+    return (
       anchor &&
       lightnessStrip(
         { anchor, ...(candidate ? { candidate } : {}), others, regions },
         { surround, width: drawnWidth(this.room) },
-      );
-  }
-
-  protected override render() {
-    if (!this.drawing) return nothing;
-    return html`<qw-drawing
-      part="drawing"
-      .drawing=${this.drawing}
-      .lit=${this.lit}
-      surround=${this.surround}
-    ></qw-drawing>`;
+      )
+    );
   }
 }
 

@@ -1,13 +1,11 @@
-import { css, html, LitElement, nothing, type PropertyValues } from 'lit';
-import { customElement, property, state } from 'lit/decorators.js';
+import { css } from 'lit';
+import { customElement, property } from 'lit/decorators.js';
 import type { Wheel } from '../../src/colour/model.ts';
 import type { Drawing, NamedSide, Surround } from '../../src/drawing/model.ts';
 import { hueWheel, type WheelOptions, type WheelPapers } from '../../src/drawing/wheel.ts';
 import type { ColourRegion, Link } from '../../src/harmony/model.ts';
-import { RoomController } from '../support/room.ts';
-import { baseStyles, wearTokens } from '../support/tokens.ts';
-import '../support/qw-drawing.ts';
-import { ownTurn } from '../support/turn.ts';
+import { ChartElement } from '../support/chart-element.ts';
+import { baseStyles } from '../support/tokens.ts';
 
 /**
  * The hue wheel of one paper, or of an anchor and a candidate with their links; other candidates as outlines.
@@ -16,7 +14,7 @@ import { ownTurn } from '../support/turn.ts';
  * @csspart drawing - the chart with its foot
  */
 @customElement('qw-wheel')
-export class QwWheel extends LitElement {
+export class QwWheel extends ChartElement {
   /** The paper that the study starts from, with the name to speak of it. */
   @property({ attribute: false }) anchor: NamedSide | null = null;
   /** The paper held against it, drawn in full. */
@@ -31,11 +29,6 @@ export class QwWheel extends LitElement {
   @property({ attribute: false }) regions: readonly ColourRegion[] = [];
   /** Default 'grey'. */
   @property() surround: Surround = 'grey';
-  /** Ids of the inks to light up. */
-  @property({ attribute: false }) lit: readonly string[] = [];
-
-  @state() private room = 480;
-  private drawing: Drawing | null = null;
 
   static override styles = [
     baseStyles,
@@ -47,34 +40,11 @@ export class QwWheel extends LitElement {
   ];
 
   constructor() {
-    super();
-    new RoomController(this, (room) => (this.room = room));
+    super(480);
   }
 
-  override connectedCallback(): void {
-    super.connectedCallback();
-    wearTokens(this.ownerDocument);
-  }
-
-  protected override async scheduleUpdate(): Promise<void> {
-    if (!this.hasUpdated) await ownTurn();
-    super.scheduleUpdate();
-  }
-
-  protected override willUpdate(changed: PropertyValues<this>): void {
-    // Lighting up is the chart's own affair: the drawing is made again only when something else changes.
-    if (changed.size === 1 && changed.has('lit')) return;
-    this.drawing = this.anchor && hueWheel(this.papers(this.anchor), this.options());
-  }
-
-  protected override render() {
-    if (!this.drawing) return nothing;
-    return html`<qw-drawing
-      part="drawing"
-      .drawing=${this.drawing}
-      .lit=${this.lit}
-      surround=${this.surround}
-    ></qw-drawing>`;
+  protected override draw(): Drawing | null {
+    return this.anchor && hueWheel(this.papers(this.anchor), this.options());
   }
 
   private papers(anchor: NamedSide): WheelPapers {
