@@ -7,7 +7,7 @@ import { lowered } from '../support/lowered.ts';
 import { chipStyle } from './chip-style.ts';
 import { inksSpokenOf, withChips } from './sentence.ts';
 import { verdictMark } from './verdict-mark.ts';
-import { turnedWords, verdictWords } from './words.ts';
+import { turnedWords, verdictInSentence, verdictWords } from './words.ts';
 
 /**
  * The verdict: its drawn mark, its words, the one sentence under it, and how it was decided.
@@ -40,7 +40,7 @@ export class QwVerdict extends QwElement {
         <div class="verdict">
           ${verdictMark(verdict)}
           <div>
-            <h3 tabindex="-1">${this.lead ? this.lead + verdictWords[verdict].toLowerCase() : verdictWords[verdict]}.</h3>
+            <h3 tabindex="-1">${this.lead ? this.lead + verdictInSentence(verdict) : verdictWords[verdict]}.</h3>
             <p>${withChips(decision.summary, [...table.keys()], table)}</p>
           </div>
         </div>

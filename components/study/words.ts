@@ -1,18 +1,17 @@
+import { verdictWords as said } from '../../src/drawing/verdict-mark.ts';
 import type { Reason, Verdict } from '../../src/harmony/model.ts';
 import type { StudyLeaf } from '../../src/notebook/model.ts';
 
-/** The three verdicts as they are read: at the head of a leaf, on a tab, on a button. */
-export const verdictWords: Readonly<Record<Verdict, string>> = {
-  'holds-together': 'Holds together',
-  'needs-a-bridge': 'Needs a bridge',
-  'pulls-apart': 'Pulls apart',
-};
-
 export const verdicts: readonly Verdict[] = ['holds-together', 'needs-a-bridge', 'pulls-apart'];
+
+/** The three verdicts as they are read: at the head of a leaf, on a tab, on a button. */
+export const verdictWords = Object.fromEntries(
+  verdicts.map((verdict) => [verdict, said[verdict].replace(/^./, (first) => first.toUpperCase())]),
+) as Readonly<Record<Verdict, string>>;
 
 /** "holds together", for the middle of a sentence. */
 export function verdictInSentence(verdict: Verdict): string {
-  return verdictWords[verdict].toLowerCase();
+  return said[verdict];
 }
 
 /** The line under a study's title: what is held against what, how far apart, on which wheel. */

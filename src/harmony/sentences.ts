@@ -1,4 +1,4 @@
-import type { Verdict } from './model.ts';
+export { verdictWords } from './verdict-words.ts';
 
 /**
  * Every sentence that this room says, as functions of plain values: to translate the room, translate this file
@@ -273,10 +273,3 @@ export function lightUnknown(sheets: readonly string[]): string {
 export function listed(words: readonly string[]): string {
   return words.length < 2 ? (words[0] ?? '') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`;
 }
-
-/** The three verdicts, as they are said. */
-export const verdictWords: Readonly<Record<Verdict, string>> = {
-  'holds-together': 'holds together',
-  'needs-a-bridge': 'needs a bridge',
-  'pulls-apart': 'pulls apart',
-};

@@ -28,7 +28,7 @@ export interface SheetLeaf extends LeafBase {
   readonly text: string;
 }
 
-export type Surround = 'grey' | 'white' | 'dark';
+export type { Surround } from '../drawing/model.ts';
 
 /** What the reader says of a pair, beside what the engine says; the three judgements stay apart. */
 export interface Opinion {
