@@ -177,7 +177,7 @@ function fitted({ across, down, logL, u, v }: Samples, of: Float32Array): Fit | 
         }
       }
   if (pairs.length < 400) return null;
-  thin(pairs, 6000);
+  thin(pairs, 3600);
   const slopes = new Float64Array((pairs.length / 2) * terms);
   const change = new Float64Array(pairs.length / 2);
   const from = new Float64Array(terms);

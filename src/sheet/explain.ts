@@ -26,31 +26,66 @@ const offSteps = 200;
 /** How far around an edge the inks on its two sides are looked for, in pixels. */
 const reach = 4;
 
-/** Explains every pixel by these colours (a and b doubled). `near` is how close an explanation must come. */
-export function explain(planes: Planes, colours: readonly Colour3[], near: number): Explained {
-  const { l, a, b, on } = planes;
-  const size = l.length;
-  const labels = new Uint8Array(size).fill(nothing);
-  const off = new Uint8Array(size);
-  const amounts = new Float64Array(colours.length);
-  // Nearest ink of each histogram cell, plus 1; from 128 up the ink is too far to explain it.
-  const known = new Uint8Array(cellCount);
-  let waiting = 0;
-  for (let i = 0; i < size; i++) {
+/** Which cell of a histogram of colours each pixel falls into, the cells numbered as they were first met. */
+export interface PixelCells {
+  /** Number of each pixel's cell; 0 where it is not of the sheet. */
+  readonly of: Int32Array;
+  /** The histogram's own index of cell `n`, as `middleOf` takes it, and its pixels. */
+  readonly cell: readonly number[];
+  readonly pixels: readonly number[];
+}
+
+/** Found once, for a picture is explained several times. */
+export function pixelCells({ l, a, b, on }: Planes): PixelCells {
+  const of = new Int32Array(l.length);
+  const number = new Int32Array(cellCount);
+  const cell = [0];
+  const pixels = [0];
+  for (let i = 0; i < of.length; i++) {
     if (!on[i]) continue;
-    const cell = cellOf(l[i]!, a[i]!, b[i]!);
-    const k = known[cell]! || (known[cell] = nearestIn(cell, colours, near));
-    if (k & 128) {
-      labels[i] = (k & 127) - 1;
+    const at = cellOf(l[i]!, a[i]!, b[i]!);
+    let n = number[at]!;
+    if (n === 0) {
+      n = number[at] = cell.length;
+      cell.push(at);
+      pixels.push(0);
+    }
+    of[i] = n;
+    pixels[n]!++;
+  }
+  return { of, cell, pixels };
+}
+
+/** Explains every pixel by these colours (a and b doubled). `near` is how close an explanation must come. */
+export function explain(
+  planes: Planes,
+  { of, cell, pixels }: PixelCells,
+  colours: readonly Colour3[],
+  near: number,
+): Explained {
+  const amounts = new Float64Array(colours.length);
+  const nearest = new Uint8Array(cell.length).fill(nothing);
+  const far = new Uint8Array(cell.length);
+  let waiting = 0;
+  for (let n = 1; n < cell.length; n++) {
+    const found = nearestIn(cell[n]!, colours);
+    nearest[n] = found.at;
+    if (found.distance2 > near * near) {
+      far[n] = 255;
+      waiting += pixels[n]!;
+    } else amounts[found.at]! += pixels[n]!;
+  }
+  const labels = new Uint8Array(of.length);
+  const off = new Uint8Array(of.length);
+  const list = new Int32Array(waiting);
+  for (let i = 0, w = 0; i < of.length; i++) {
+    const n = of[i]!;
+    labels[i] = nearest[n]!;
+    if (far[n]) {
       off[i] = 255;
-      waiting++;
-    } else {
-      labels[i] = k - 1;
-      amounts[k - 1]!++;
+      list[w++] = i;
     }
   }
-  const list = new Int32Array(waiting);
-  for (let i = 0, n = 0; n < waiting; i++) if (off[i]) list[n++] = i;
   const open = shareEdges(planes, colours, near, labels, off, amounts, list);
   return { labels, off, amounts, open };
 }
@@ -94,7 +129,7 @@ function distance2(c: Colour3, l: number, a: number, b: number): number {
   return (c.l - l) ** 2 + (c.a - a) ** 2 + (c.b - b) ** 2;
 }
 
-function nearestIn(cell: number, colours: readonly Colour3[], near: number): number {
+function nearestIn(cell: number, colours: readonly Colour3[]): { at: number; distance2: number } {
   const [l, a, b] = middleOf(cell);
   let best = 1e9;
   let at = 0;
@@ -105,7 +140,7 @@ function nearestIn(cell: number, colours: readonly Colour3[], near: number): num
       at = n;
     }
   }
-  return best > near * near ? (at + 1) | 128 : at + 1;
+  return { at, distance2: best };
 }
 
 /** Tells which waiting pixels are edges between inks that lie near them; those that are not are handed back. */
@@ -147,7 +182,7 @@ function shareEdges(
       }
     for (let p = 1; p < n; p++)
       for (let q = 0; q < p; q++) {
-        const d = edges.between(here[p]!, here[q]!).off(pl, pa, pb);
+        const d = edges.between(here[p]!, here[q]!).off(pl, pa, pb, least);
         if (d >= least) continue;
         least = d;
         first = Math.min(here[p]!, here[q]!);

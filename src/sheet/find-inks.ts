@@ -1,5 +1,5 @@
 import { ColourCells } from './cells.ts';
-import { type Explained, explain, explainMore } from './explain.ts';
+import { type Explained, explain, explainMore, pixelCells } from './explain.ts';
 import type { Flatness } from './flatness.ts';
 import { countLabels } from './label-counts.ts';
 import { type Mode, modesOf } from './modes.ts';
@@ -22,10 +22,11 @@ export interface Found extends Explained {
 
 /** Finds the inks by what flat places say, then what those leave unexplained; drops what is only a mixture or a rim. `known` is how soft the edges are, where that need not be measured. */
 export function findInks(planes: Planes, flat: Flatness, known: Softness | null = null): Found {
-  const cells = flatVotes(planes, flat.limit);
+  const votes = flatVotes(planes, flat.limit);
+  const cells = pixelCells(planes);
   const near = Math.max(numbers.explainedNear, numbers.explainedTimesNoise * flat.noise);
-  let colours = mergeNear(modesOf(cells).filter((m) => m.votes >= numbers.leastVotes * cells.total));
-  let explained = explain(planes, colours, near);
+  let colours = mergeNear(modesOf(votes).filter((m) => m.votes >= numbers.leastVotes * votes.total));
+  let explained = explain(planes, cells, colours, near);
   let whole = true;
   for (let turn = 0; turn < 3; turn++) {
     const fresh = newModes(planes, colours, explained);
@@ -38,18 +39,18 @@ export function findInks(planes: Planes, flat: Flatness, known: Softness | null 
     const keep = sifted(colours, explained, planes);
     if (whole && keep.length === colours.length) break;
     colours = keep;
-    explained = explain(planes, colours, near);
+    explained = explain(planes, cells, colours, near);
     whole = true;
   }
   const wash = ramped(planes, colours, explained.labels);
   if (wash) {
-    const whole = explain(planes, wash.colours, near);
+    const whole = explain(planes, cells, wash.colours, near);
     return { colours: wash.colours, ramps: wash.ramps, ...whole };
   }
   const sharp = sharpened(planes, colours, explained, known);
   if (sharp) {
     colours = sharp;
-    explained = explain(planes, colours, near);
+    explained = explain(planes, cells, colours, near);
   }
   return { colours, ramps: [], ...explained };
 }

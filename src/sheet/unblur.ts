@@ -104,8 +104,7 @@ function improved(
   const strong = Math.abs(ink.l - ground.l) > 0.08;
   const groundY = ground.l ** 3;
   const inkY = ink.l ** 3;
-  const [gr, gg, gb] = linearOf(ground);
-  const [ir, ig, ib] = linearOf(ink);
+  const mixed = mixtures(ground, ink);
   const cover = new Float64Array(side * side);
   const pl = new Float64Array(side * side);
   const pa = new Float64Array(side * side);
@@ -117,16 +116,17 @@ function improved(
       for (let x = 0; x < side; x++) {
         const i = corner + y * width + x;
         // Where lightness tells them apart it says where the ink lies: a JPEG leaves it sharper than colour.
-        const t = strong ? (l[i]! ** 3 - groundY) / (inkY - groundY) : edge.share(l[i]!, a[i]!, b[i]!);
+        const t = strong
+          ? (l[i]! * l[i]! * l[i]! - groundY) / (inkY - groundY)
+          : edge.share(l[i]!, a[i]!, b[i]!);
         cover[y * side + x] = Math.min(1, Math.max(0, 0.5 + steep * (t - 0.5)));
       }
     blur(cover, light, spare);
     for (let k = 0; k < cover.length; k++) {
-      const t = cover[k]!;
-      const c = oklabOf(gr + t * (ir - gr), gg + t * (ig - gg), gb + t * (ib - gb));
-      pl[k] = c.l;
-      pa[k] = c.a;
-      pb[k] = c.b;
+      const at = 3 * Math.round(cover[k]! * mixtureSteps);
+      pl[k] = mixed[at]!;
+      pa[k] = mixed[at + 1]!;
+      pb[k] = mixed[at + 2]!;
     }
     blur(pa, colour, spare);
     blur(pb, colour, spare);
@@ -173,19 +173,50 @@ function kernel(sigma: number): Float64Array {
   return out.map((v) => v / sum);
 }
 
+/** A cube root a pixel is dear: mixtures are told in this many steps. */
+const mixtureSteps = 1024;
+
+/** OKLab (a and b doubled) of the mixtures of two colours in linear light, one after the other. */
+function mixtures(from: Mode, to: Mode): Float64Array {
+  const [r0, g0, b0] = linearOf(from);
+  const [r1, g1, b1] = linearOf(to);
+  const out = new Float64Array(3 * (mixtureSteps + 1));
+  for (let i = 0; i <= mixtureSteps; i++) {
+    const t = i / mixtureSteps;
+    const { l, a, b } = oklabOf(r0 + t * (r1 - r0), g0 + t * (g1 - g0), b0 + t * (b1 - b0));
+    out[3 * i] = l;
+    out[3 * i + 1] = a;
+    out[3 * i + 2] = b;
+  }
+  return out;
+}
+
 /** Blurs a square in place, edges held. */
 function blur(values: Float64Array, by: Float64Array, spare: Float64Array): void {
+  if (by.length < 2) return;
+  blurLines(values, spare, 1, side, by);
+  blurLines(spare, values, side, 1, by);
+}
+
+const padded = new Float64Array(side + 2 * rim);
+
+function blurLines(
+  from: Float64Array,
+  to: Float64Array,
+  step: number,
+  other: number,
+  by: Float64Array,
+): void {
   const reach = by.length >> 1;
-  if (!reach) return;
-  const pass = (from: Float64Array, to: Float64Array, step: number, other: number): void => {
-    for (let line = 0; line < side; line++)
-      for (let at = 0; at < side; at++) {
-        let sum = 0;
-        for (let k = -reach; k <= reach; k++)
-          sum += by[k + reach]! * from[line * other + Math.min(side - 1, Math.max(0, at + k)) * step]!;
-        to[line * other + at * step] = sum;
-      }
-  };
-  pass(values, spare, 1, side);
-  pass(spare, values, side, 1);
+  for (let line = 0; line < side; line++) {
+    const start = line * other;
+    for (let at = 0; at < side; at++) padded[reach + at] = from[start + at * step]!;
+    padded.fill(padded[reach]!, 0, reach);
+    padded.fill(padded[reach + side - 1]!, reach + side, side + 2 * reach);
+    for (let at = 0; at < side; at++) {
+      let sum = 0;
+      for (let k = 0; k < by.length; k++) sum += by[k]! * padded[at + k]!;
+      to[start + at * step] = sum;
+    }
+  }
 }
