@@ -5,6 +5,7 @@ import { controls } from '../support/controls.ts';
 import { QwElement } from '../support/element.ts';
 import { emit } from '../support/emit.ts';
 import { paperType } from '../support/paper-type.ts';
+import { ownTurn } from '../support/turn.ts';
 import { drawerStyles } from './drawer-styles.ts';
 import type { DrawerPaper } from './drawer-view.ts';
 import './qw-miniature.ts';
@@ -37,6 +38,11 @@ export class QwDrawer extends QwElement {
   @state() private sought = '';
   @state() private picked: string | null = null;
   @query('.shut') private shut!: HTMLButtonElement | null;
+
+  protected override async scheduleUpdate(): Promise<void> {
+    if (!this.hasUpdated) await ownTurn();
+    super.scheduleUpdate();
+  }
 
   override render() {
     return html`<aside aria-label="Drawer" @keydown=${this.onKey}>

@@ -8,6 +8,7 @@ import '../notebook/qw-messages.ts';
 import { controls } from '../support/controls.ts';
 import { QwElement } from '../support/element.ts';
 import '../support/qw-title.ts';
+import { ownTurn } from '../support/turn.ts';
 import type { AppHost, Opened } from './app-host.ts';
 import { appStyles } from './app-styles.ts';
 import { Commands } from './commands.ts';
@@ -49,13 +50,15 @@ export class QwApp extends QwElement implements AppHost {
 
   override connectedCallback(): void {
     super.connectedCallback();
-    // Neither holds up the leaf that is open: the panel is shut at first, and a study asks for its own.
-    void import('../notebook/qw-upkeep.ts');
-    void import('./study-elements.ts');
     void this.start();
   }
 
   private async start(): Promise<void> {
+    // Not in the task in which the scripts are read, which is long as it is.
+    await ownTurn();
+    // Neither holds up the leaf that is open: the panel is shut at first, and a study asks for its own.
+    void import('../notebook/qw-upkeep.ts');
+    void import('./study-elements.ts');
     const session = await Session.open();
     this.session = session;
     this.shelf = new PlacesShelf(

@@ -45,24 +45,56 @@ export function candidateViews(
   });
 }
 
-/** Everything in the drawer, sheets first. */
+/**
+ * Everything in the drawer, sheets first. What has not changed since it was last asked for is the same object, and so
+ * is the whole, so that it is not drawn again.
+ */
 export function drawerPapers(session: Session): readonly DrawerPaper[] {
-  const { drawer } = session.state.notebook;
-  return allHeld(drawer).flatMap((held) => drawerPaper(session, held) ?? []);
+  const before = papersBefore.get(session) ?? [];
+  const known = new Map(before.map((paper) => [paper.key, paper]));
+  const papers = allHeld(session.state.notebook.drawer).flatMap((held) => {
+    const fresh = drawerPaper(session, held);
+    const same = fresh === null ? undefined : known.get(fresh.key);
+    return fresh === null ? [] : [same !== undefined && isSamePaper(same, fresh) ? same : fresh];
+  });
+  if (papers.length === before.length && papers.every((paper, i) => paper === before[i])) return before;
+  papersBefore.set(session, papers);
+  return papers;
+}
+
+const papersBefore = new WeakMap<Session, readonly DrawerPaper[]>();
+
+function isSamePaper(one: DrawerPaper, other: DrawerPaper): boolean {
+  return (
+    one.name === other.name &&
+    one.about === other.about &&
+    one.picture === other.picture &&
+    one.bands.length === other.bands.length &&
+    one.bands.every(({ hex, share }, i) => hex === other.bands[i]?.hex && share === other.bands[i]?.share)
+  );
 }
 
 /** A held paper in small, or null where it has left the drawer. */
 export function drawerPaper(session: Session, held: Held): DrawerPaper | null {
   const { drawer } = session.state.notebook;
-  const reading = sideOfHeld(drawer, held);
-  if (!reading) return null;
+  const bands = bandsIn(drawer, held);
+  if (!bands) return null;
   return {
     key: heldKey(held),
     name: plainName(drawer, held) ?? session.nameOf(held),
     about: aboutHeld(drawer, held),
     picture: session.pictureUrl(held, 'thumb'),
-    bands: [reading.base, ...reading.inks].map(({ hex, share }) => ({ hex, share })),
+    bands,
   };
+}
+
+function bandsIn(drawer: Drawer, held: Held): DrawerPaper['bands'] | null {
+  if (held.kind === 'plain') {
+    const plain = drawer.plains.find(({ id }) => id === held.id);
+    return plain ? [{ hex: plain.ink.hex, share: 1 }] : null;
+  }
+  const reading = sideOfHeld(drawer, held);
+  return reading && [reading.base, ...reading.inks].map(({ hex, share }) => ({ hex, share }));
 }
 
 /** The held thing that a key of the drawer names, or null. */

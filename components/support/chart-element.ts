@@ -6,7 +6,7 @@ import { RoomController } from './room.ts';
 import { ownTurn } from './turn.ts';
 import './qw-drawing.ts';
 
-/** A chart laid out for the room there is, so that letters keep their size; it waits its turn before it is first drawn. */
+/** A chart laid out for the room there is, so that letters keep their size; each time it is drawn it waits its turn. */
 export abstract class ChartElement extends QwElement {
   /** Ids of the inks to light up. */
   @property({ attribute: false }) lit: readonly string[] = [];
@@ -14,7 +14,8 @@ export abstract class ChartElement extends QwElement {
 
   /** Width there is, in CSS pixels. */
   @state() protected room: number;
-  private drawing: Drawing | null = null;
+  @state() private drawing: Drawing | null = null;
+  private drawn: Promise<void> | null = null;
 
   constructor(room: number) {
     super();
@@ -25,15 +26,22 @@ export abstract class ChartElement extends QwElement {
   /** The chart of what is held, or null where there is nothing to draw. */
   protected abstract draw(): Drawing | null;
 
-  protected override async scheduleUpdate(): Promise<void> {
-    if (!this.hasUpdated) await ownTurn();
-    super.scheduleUpdate();
-  }
-
   protected override willUpdate(changed: PropertyValues<this>): void {
     // Lighting up is the chart's own affair: the drawing is made again only when something else changes.
-    if (changed.size === 1 && changed.has('lit')) return;
+    const isStale = [...changed.keys()].some((name) => name !== 'lit' && name !== 'drawing');
+    if (isStale) this.drawn ??= this.drawInTurn();
+  }
+
+  private async drawInTurn(): Promise<void> {
+    await ownTurn();
+    this.drawn = null;
     this.drawing = this.draw();
+  }
+
+  protected override async getUpdateComplete(): Promise<boolean> {
+    await super.getUpdateComplete();
+    await this.drawn;
+    return super.getUpdateComplete();
   }
 
   protected override render() {

@@ -5,6 +5,7 @@ import type { Comparison, Distance } from '../harmony/model.ts';
 import { rank } from '../harmony/rank.ts';
 import type { StudyLeaf } from '../notebook/model.ts';
 import type { Plain, Side } from '../sheet/model.ts';
+import { ownTask } from './own-task.ts';
 import type { RankedCandidate } from './session-types.ts';
 
 /** Comparisons that are worked out once and given again until the drawer they were worked out from changes. */
@@ -12,20 +13,31 @@ export interface Comparisons {
   of(drawer: Drawer, anchor: Held, candidate: Held, distance: Distance): Comparison | null;
   /** A study's candidates that are in the drawer, best first. */
   ranked(drawer: Drawer, study: StudyLeaf): readonly RankedCandidate[];
+  /** Has ready what a study is drawn from, a part a task, so that drawing it holds up the hand less long. */
+  ahead(drawer: Drawer, study: StudyLeaf): Promise<void>;
 }
 
+/** All that was worked out from one drawer. */
+interface Known {
+  readonly drawer: Drawer;
+  readonly comparisons: Map<string, Comparison | null>;
+  readonly rankings: Map<string, readonly RankedCandidate[]>;
+}
+
+/** Drawers of which it is kept: the one that is open, and the one that it is about to become. */
+const drawersKept = 2;
+
 export function startComparisons(): Comparisons {
-  /** Papers are few and drawers change seldom, so all that was worked out from one drawer is kept, and only that. */
-  let of: Drawer | null = null;
-  let known = new Map<string, Comparison | null>();
-  let rankings = new Map<string, readonly RankedCandidate[]>();
+  /** Papers are few and drawers change seldom, so all that was worked out from a drawer is kept. Newest first. */
+  let all: readonly Known[] = [];
   const plains = new WeakMap<Plain, Side>();
 
-  const turnTo = (drawer: Drawer) => {
-    if (drawer === of) return;
-    of = drawer;
-    known = new Map();
-    rankings = new Map();
+  const knownOf = (drawer: Drawer): Known => {
+    const before = all.find((one) => one.drawer === drawer) ?? all.find((one) => isSame(one.drawer, drawer));
+    if (before !== undefined && before === all[0]) return before;
+    const known = before ?? { drawer, comparisons: new Map(), rankings: new Map() };
+    all = [known, ...all.filter((one) => one !== before)].slice(0, drawersKept);
+    return known;
   };
   const sideOf = (drawer: Drawer, held: Held): Side | null => {
     if (held.kind !== 'plain') return sideOfHeld(drawer, held);
@@ -38,7 +50,7 @@ export function startComparisons(): Comparisons {
   };
 
   const comparison: Comparisons['of'] = (drawer, anchor, candidate, distance) => {
-    turnTo(drawer);
+    const known = knownOf(drawer).comparisons;
     const key = `${heldKey(anchor)}|${heldKey(candidate)}|${distance}`;
     const before = known.get(key);
     if (before !== undefined) return before;
@@ -58,8 +70,17 @@ export function startComparisons(): Comparisons {
 
   return {
     of: comparison,
+    async ahead(drawer, study) {
+      await ownTask();
+      const { anchor, distance } = study;
+      const ranked = this.ranked(drawer, study);
+      for (const { held } of ranked.slice(0, mostAhead)) {
+        await ownTask();
+        if (anchor !== null) comparison(drawer, anchor, held, distance);
+      }
+    },
     ranked(drawer, study) {
-      turnTo(drawer);
+      const { rankings } = knownOf(drawer);
       const { anchor, candidates, distance } = study;
       if (anchor === null) return [];
       const key = [anchor, ...candidates].map(heldKey).join('|') + distance;
@@ -91,6 +112,16 @@ export function startComparisons(): Comparisons {
       return ranked;
     },
   };
+}
+
+/** Comparisons of a study that are had ready: a page shows one in full and the others as tabs. Ours. */
+const mostAhead = 6;
+
+/** True where two drawers hold the very same things: an edit that was tried gives another drawer than when it is made. */
+function isSame(one: Drawer, other: Drawer): boolean {
+  const same = (a: readonly unknown[], b: readonly unknown[]) =>
+    a.length === b.length && a.every((item, i) => item === b[i]);
+  return same(one.sheets, other.sheets) && same(one.plains, other.plains) && same(one.parts, other.parts);
 }
 
 function withOther(otherSide: Side | null): { readonly otherSide?: Side } {

@@ -1,7 +1,7 @@
 import { nameOfHeld } from '../drawer/find.ts';
 import type { Held } from '../drawer/model.ts';
-import type { Edit } from '../notebook/edits.ts';
-import type { Leaf, StudyLeaf } from '../notebook/model.ts';
+import { applyEdit, type Edit } from '../notebook/edits.ts';
+import type { Leaf, Notebook, StudyLeaf } from '../notebook/model.ts';
 import type { Picture } from '../storage/database.ts';
 import { keptFrom, ontoStudy, sheetFrom, studyFor } from './add-pictures.ts';
 import type { Book } from './book.ts';
@@ -28,6 +28,8 @@ interface Parts {
   readonly book: Book;
   readonly pictures: Pictures;
   readonly client: ReadClient;
+  /** Has ready what a study of the notebook will be drawn from. */
+  readonly ahead: (notebook: Notebook, studyId: string) => Promise<void>;
   /** Called with what a picture showed where its inks lie, so that it need not be worked out again. */
   readonly onPlaces: (pictureId: string, result: ReadResult) => void;
 }
@@ -41,7 +43,7 @@ interface ToAdd extends FileToRead {
  * Reads files, several at the same time, and puts what was read into the notebook in the order of the files, each as
  * soon as it and those before it are there; all is one step of undo.
  */
-export function startReadings({ holder, book, pictures, client, onPlaces }: Parts): Readings {
+export function startReadings({ holder, book, pictures, client, ahead, onPlaces }: Parts): Readings {
   const list = listReadings(holder);
   const reading = startFileReading(holder, list, client);
   /** Names that are given already to sheets that are not in the drawer yet. */
@@ -80,6 +82,7 @@ export function startReadings({ holder, book, pictures, client, onPlaces }: Part
           const there = nameOfHeld(book.notebook.drawer, known);
           holder.say('note', `“${file.name}” is already in your drawer, as ${there}.`);
           book.dispatchAll(put.onto(known), 'add pictures', step);
+          put.done();
           return known;
         }
         // The picture that it was like may have been taken out, or its reading cancelled.
@@ -87,14 +90,17 @@ export function startReadings({ holder, book, pictures, client, onPlaces }: Part
         if (result === null) return null;
         notes.add(file.name, result.done.notes);
         const { kept, picture } = keptFrom(result.done, file.name, digest);
+        const { held, edits: toPut } = put.fresh(kept, result, name);
+        if (studyId !== null) await ahead(toPut().reduce(applyEdit, book.notebook), studyId);
+        if (!list.has(id)) return null;
         if (picture !== null) {
           onPlaces(picture.id, result);
           pictures.from(picture.id, file);
           stored.push(pictures.add([picture]));
           fresh.push(picture);
         }
-        const { edits: placed, held } = put.fresh(kept, result, name);
-        book.dispatchAll(placed, 'add pictures', step);
+        book.dispatchAll(toPut(), 'add pictures', step);
+        put.done();
         return held;
       };
 
@@ -133,26 +139,26 @@ export function startReadings({ holder, book, pictures, client, onPlaces }: Part
     // On a study that has a pair already, what is dropped is what she wants to see.
     const showsNew = (study()?.candidates.length ?? 0) > 0;
     let as = target?.to === 'study' ? target.as : null;
-    const onto = (held: Held): readonly Edit[] => {
-      const put = ontoStudy(study(), held, as, showsNew);
-      // One anchor a study: further pictures for it are candidates.
-      if (as === 'anchor') as = 'candidate';
-      return put;
-    };
+    const onto = (held: Held) => ontoStudy(study(), held, as, showsNew);
     const fresh = (
       kept: ReturnType<typeof keptFrom>['kept'],
       { done }: ReadResult,
       name: string,
-    ): { readonly edits: readonly Edit[]; readonly held: Held } => {
+    ): { readonly held: Held; readonly edits: () => readonly Edit[] } => {
       if (target?.to === 'other side') {
-        const held: Held = { kind: 'sheet', id: target.sheetId, side: 'B' };
-        return { held, edits: [{ do: 'set side', sheetId: target.sheetId, side: 'B', kept }] };
+        const { sheetId } = target;
+        const held: Held = { kind: 'sheet', id: sheetId, side: 'B' };
+        return { held, edits: () => [{ do: 'set side', sheetId, side: 'B', kept }] };
       }
       const sheet = sheetFrom(kept, done, name);
       const held: Held = { kind: 'sheet', id: sheet.id, side: 'A' };
-      return { held, edits: [{ do: 'add sheet', sheet }, ...onto(held)] };
+      return { held, edits: () => [{ do: 'add sheet', sheet }, ...onto(held)] };
     };
-    return { onto, fresh };
+    // One anchor a study: further pictures for it are candidates.
+    const done = () => {
+      if (as === 'anchor') as = 'candidate';
+    };
+    return { onto, fresh, done };
   }
 
   /** Looked for when all is read, so that no palette waits for it; said once, as it is the same for every picture. */

@@ -89,7 +89,12 @@ export const Session = {
       ...(options.retryMs === undefined ? {} : { retryMs: options.retryMs }),
     });
     const places = startPlaceFinder(pictures, client);
-    const readings = startReadings({ holder, book, pictures, client, onPlaces: places.known });
+    const comparisons = startComparisons();
+    const ahead = async ({ drawer, leaves }: Notebook, leafId: string | null) => {
+      const study = leaves.find((leaf) => leaf.id === leafId);
+      if (study?.kind === 'study') await comparisons.ahead(drawer, study).catch(() => {});
+    };
+    const readings = startReadings({ holder, book, pictures, client, ahead, onPlaces: places.known });
     // These two are fetched when first asked for, which most visits never do.
     const work = later(
       (): Promise<SheetWork> =>
@@ -98,7 +103,6 @@ export const Session = {
         ),
     );
     const spots = startSpotReader(pictures);
-    const comparisons = startComparisons();
     const boards: Boards = startBoards(comparisons, pictures);
     const bundles = later(
       (): Promise<Bundles> =>
@@ -119,7 +123,10 @@ export const Session = {
 
     const last = await keeper.open();
     const first = last ?? (await demo().catch(() => null));
-    if (first !== null) book.start(first, settings.leafId);
+    if (first !== null) {
+      await ahead(first, settings.leafId ?? first.leaves[0]?.id ?? null);
+      book.start(first, settings.leafId);
+    }
     isStarting = false;
     if (last === null && first !== null) keeper.changed(first);
     const warming = setTimeout(() => {
