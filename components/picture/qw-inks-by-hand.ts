@@ -73,7 +73,7 @@ export class QwInksByHand extends QwElement {
     const marks = [
       base ? 'base' : ink.accent ? 'accent' : '',
       ink.special ?? '',
-      this.kept.includes(ink.id) ? 'kept' : ink.byHand ? 'by hand' : '',
+      this.kept.includes(ink.id) ? 'kept' : ink.byHand ? 'by hand' : unsure(ink),
     ].filter((mark) => mark !== '');
     return html`<li>
       <div class="ink">
@@ -213,6 +213,13 @@ export class QwInksByHand extends QwElement {
   private send(edit: HandChange): void {
     emit<HandDetail>(this, 'qw-hand', { edit });
   }
+}
+
+/** Said where the picture shows little of an ink. Ours. */
+const hardlySure = 0.6;
+
+function unsure({ sure }: Ink): string {
+  return sure === undefined || sure >= hardlySure ? '' : `only ${percent(sure)} sure`;
 }
 
 declare global {

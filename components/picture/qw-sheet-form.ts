@@ -1,7 +1,7 @@
 import { css, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { live } from 'lit/directives/live.js';
-import type { Finish, Motif, Sheet, SizeMm, Tags } from '../../src/sheet/model.ts';
+import type { Finish, Motif, MotifFamily, Sheet, Side, SizeMm, Tags } from '../../src/sheet/model.ts';
 import { controls } from '../support/controls.ts';
 import { QwElement } from '../support/element.ts';
 import { emit } from '../support/emit.ts';
@@ -82,7 +82,8 @@ export class QwSheetForm extends QwElement {
 
   private sides(sheet: Sheet) {
     const side = sheet.sides.B ? this.side : 'A';
-    const tags: Tags = (side === 'B' ? sheet.sides.B : sheet.sides.A)?.reading.tags ?? {};
+    const kept = side === 'B' ? sheet.sides.B : sheet.sides.A;
+    const tags: Tags = kept?.reading.tags ?? {};
     return html`<div class="sides">
         ${
           sheet.sides.B
@@ -98,7 +99,24 @@ export class QwSheetForm extends QwElement {
         }
       </div>
       ${this.ticks('Motifs', motifs, tags.motifs ?? [], (chosen) => this.tell({ side, motifs: chosen }))}
+      ${this.guess(side, kept?.reading)}
       ${this.ticks('How it is drawn', finishes, tags.finishes ?? [], (chosen) => this.tell({ side, finishes: chosen }))}`;
+  }
+
+  /** What the reading takes the print for, until somebody has said what it shows. */
+  private guess(side: 'A' | 'B', reading: Side | undefined) {
+    if (!reading?.motif || reading.tags?.motifs?.length) return nothing;
+    const { family, sure } = reading.motif;
+    const tag = tagOf[family];
+    return html`<p class="hint">
+      At first glance the reading takes this for ${looksLike[family]} (${Math.round(100 * sure)} % sure).
+      ${
+        tag === undefined
+          ? 'Tick what it shows.'
+          : html`<button class="word" @click=${() => this.tell({ side, motifs: [tag] })}><span>That is right</span></button>
+            <span>If not, tick what it shows.</span>`
+      }
+    </p>`;
   }
 
   private ticks<T extends string>(
@@ -183,6 +201,24 @@ const motifs: readonly Motif[] = [
   'map',
   'abstract',
 ];
+
+/** The reader's families in words, and the motif that each is where it is one. */
+const looksLike: Readonly<Record<MotifFamily, string>> = {
+  plain: 'a plain sheet',
+  dots: 'dots',
+  stripe: 'stripes',
+  grid: 'a grid',
+  chevron: 'chevrons',
+  text: 'text',
+  organic: 'free shapes, such as flowers or leaves',
+};
+const tagOf: Partial<Record<MotifFamily, Motif>> = {
+  dots: 'dot',
+  stripe: 'stripe',
+  grid: 'grid',
+  chevron: 'chevron',
+  text: 'text',
+};
 
 const finishes: readonly Finish[] = ['hand-drawn', 'watercolour', 'flat', 'distressed', 'photographic'];
 

@@ -1,6 +1,7 @@
 import { lightFromCard as lightFromWhite } from '../colour/light.ts';
+import type { Matrix } from '../colour/matrix.ts';
 import type { Card, PixelImage } from './model.ts';
-import { clampFrame, linearPlanes, type Matrix3 } from './planes.ts';
+import { clampFrame, linearPlanes } from './planes.ts';
 import { UnreadableImage } from './unreadable.ts';
 
 /** Share of light a white card reflects where nothing is said. Common practice, no source. */
@@ -12,7 +13,7 @@ const cardReflectance = 0.9;
  * @throws UnreadableImage where the card is black or lies outside the picture.
  * Source: as for `adaptXyz`.
  */
-export function lightFromCard(image: PixelImage, card: Card): { matrix: Matrix3; clipped: boolean } {
+export function lightFromCard(image: PixelImage, card: Card): { matrix: Matrix; clipped: boolean } {
   const white = cardColour(image, card);
   if (Math.min(white.r, white.g, white.b) < 0.004)
     throw new UnreadableImage('The card in the picture is too dark to tell the light from.');

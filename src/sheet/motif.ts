@@ -2,6 +2,7 @@ import type { MotifFamily, MotifGuess, PixelImage } from './model.ts';
 import { mosaicOf } from './mosaic.ts';
 import { bodiesOf, shapesOf } from './motif-bodies.ts';
 import { directionsOf } from './motif-directions.ts';
+import type { Planes } from './planes.ts';
 import { reduced } from './table-map.ts';
 
 /** Longer side of the picture that is looked at. */
@@ -13,7 +14,12 @@ const longest = 256;
  * the families are ours, set on drawn papers.
  */
 export function guessMotif(image: PixelImage): MotifGuess {
-  const planes = reduced(image, longest);
+  return motifOf(reduced(image, longest));
+}
+
+/** The same of a picture that is already turned to OKLab. */
+export function motifOf(picture: Planes): MotifGuess {
+  const planes = smaller(picture);
   const way = directionsOf(planes);
   if (way.edges < 0.004) return guess('plain', 1 - way.edges / 0.008);
   if (way.one >= 0.7) return guess('stripe', 0.5 + (way.one - 0.7) / 0.5);
@@ -26,6 +32,41 @@ export function guessMotif(image: PixelImage): MotifGuess {
     return guess('text', 0.4 + Math.min(0.4, (bodies.inLines - 3) / 8));
   if (way.two >= 0.5) return guess('grid', 0.4 + (way.two - 0.5));
   return guess('organic', 0.5 + 0.4 * (1 - Math.max(way.one, way.two, bodies.round)));
+}
+
+/** Means of square blocks, so that the longer side is 256 at most; what is not part of the sheet takes the colour around it. */
+function smaller(planes: Planes): Planes {
+  const block = Math.ceil(Math.max(planes.width, planes.height) / longest);
+  if (block <= 1) return planes;
+  const width = Math.max(1, Math.floor(planes.width / block));
+  const height = Math.max(1, Math.floor(planes.height / block));
+  const size = width * height;
+  const mean = (from: Float32Array): Float32Array => {
+    const to = new Float32Array(size);
+    for (let y = 0; y < height; y++)
+      for (let x = 0; x < width; x++) {
+        let sum = 0;
+        let n = 0;
+        for (let dy = 0; dy < block; dy++)
+          for (let dx = 0, i = (y * block + dy) * planes.width + x * block; dx < block; dx++, i++) {
+            sum += planes.on[i]! * from[i]!;
+            n += planes.on[i]!;
+          }
+        const at = y * width + x;
+        to[at] = n ? sum / n : x ? to[at - 1]! : y ? to[at - width]! : 0;
+      }
+    return to;
+  };
+  return {
+    width,
+    height,
+    l: mean(planes.l),
+    a: mean(planes.a),
+    b: mean(planes.b),
+    on: new Uint8Array(size).fill(1),
+    count: size,
+    block: planes.block * block,
+  };
 }
 
 function guess(family: MotifFamily, sure: number): MotifGuess {

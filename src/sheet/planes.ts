@@ -1,3 +1,4 @@
+import { type Matrix, product } from '../colour/matrix.ts';
 import type { Frame, PixelImage } from './model.ts';
 import { UnreadableImage } from './unreadable.ts';
 
@@ -54,13 +55,14 @@ export function clampFrame(frame: Frame | undefined, image: PixelImage): Frame {
 
 /**
  * Block averages of a frame in linear light. Transparent pixels are left out; half-transparent ones count as far as
- * they are opaque, by their own colour. `without` (a card) is left out too.
+ * they are opaque, by their own colour. `without` (a card) is left out too. `sparse` lets large blocks skip rows.
  */
 export function linearPlanes(
   image: PixelImage,
   frame: Frame,
   without: Frame | null,
   block: number,
+  sparse = false,
 ): LinearPlanes {
   const width = Math.max(1, Math.floor(frame.width / block));
   const height = Math.max(1, Math.floor(frame.height / block));
@@ -71,12 +73,14 @@ export function linearPlanes(
   const on = new Uint8Array(size);
   const words = wordsOf(image.data);
   const sums = [0, 1, 2, 3].map(() => new Int32Array(width)) as unknown as RowSums;
+  // Of four rows or more every other one tells the block's mean as well, where nothing in the picture keeps step with them.
+  const rowStep = sparse && block >= 4 ? 2 : 1;
   // A pixel counts with weight 255 where it is opaque.
-  const full = block * block * 255;
+  const full = block * Math.ceil(block / rowStep) * 255;
   let count = 0;
   for (let y = 0; y < height; y++) {
     for (const s of sums) s.fill(0);
-    for (let dy = 0; dy < block; dy++)
+    for (let dy = 0; dy < block; dy += rowStep)
       addRow(words, (frame.y + y * block + dy) * image.width + frame.x, block, width, sums);
     const [sr, sg, sb, sw] = sums;
     const row = y * width;
@@ -211,25 +215,12 @@ function softenPlane(p: Float32Array, { width, height, on }: LinearPlanes): void
   }
 }
 
-/** Row-major 3×3 matrix. */
-export type Matrix3 = readonly number[];
-
 /** Turns linear planes to OKLab in place (their arrays are given over), through a matrix of light correction if there is one. */
-export function oklabPlanes(from: LinearPlanes, light: Matrix3 | null): Planes {
+export function oklabPlanes(from: LinearPlanes, light: Matrix | null): Planes {
   const { r, g, b } = from;
   // OKLab's first matrix (Ottosson 2020; CSS Color 4), after the correction of light, both linear.
-  const m = light ? multiply(toLms, light) : toLms;
-  const [m0, m1, m2, m3, m4, m5, m6, m7, m8] = m as [
-    number,
-    number,
-    number,
-    number,
-    number,
-    number,
-    number,
-    number,
-    number,
-  ];
+  const m = light ? product(toLms, light) : toLms;
+  const [m0, m1, m2, m3, m4, m5, m6, m7, m8] = m;
   // Roots in stretches that stay in the nearest cache, by the bits of the number and one turn of Halley's method: within 3e-5.
   const stretch = 2048;
   const p = new Float32Array(stretch);
@@ -283,16 +274,7 @@ function cubeRoots(values: Float32Array, n: number): void {
   }
 }
 
-const toLms: Matrix3 = [
+const toLms: Matrix = [
   0.412221469470763, 0.5363325372617348, 0.0514459932675022, 0.2119034958178252, 0.6806995506452344,
   0.1073969535369406, 0.0883024591900564, 0.2817188391361215, 0.6299787016738222,
 ];
-
-/** Product of two 3×3 matrices, row-major. */
-export function multiply(p: Matrix3, q: Matrix3): Matrix3 {
-  const out: number[] = [];
-  for (let i = 0; i < 3; i++)
-    for (let j = 0; j < 3; j++)
-      out.push(p[i * 3]! * q[j]! + p[i * 3 + 1]! * q[3 + j]! + p[i * 3 + 2]! * q[6 + j]!);
-  return out;
-}

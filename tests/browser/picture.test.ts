@@ -441,6 +441,20 @@ describe('qw-sheet-form', () => {
     ]);
   });
 
+  it('says what the reading takes the print for and how sure it is, until somebody has said what it shows', async () => {
+    const guessed = { ...side, motif: { family: 'dots', sure: 0.7 } } as const;
+    const untagged = { ...sheet, sides: { A: { reading: guessed, pictureId: null } } };
+    const tool = await shown('qw-sheet-form', { sheet: untagged });
+    const heard = listen<{ change: object }>(tool, 'qw-sheet-details');
+    expect(tool.renderRoot.textContent).toContain('takes this for dots (70 % sure)');
+    press(tool, 'That is right');
+    expect(heard).toEqual([{ change: { side: 'A', motifs: ['dot'] } }]);
+    const told = { ...guessed, tags: { motifs: ['stripe'] } } as const;
+    Object.assign(tool, { sheet: { ...sheet, sides: { A: { reading: told, pictureId: null } } } });
+    await tool.updateComplete;
+    expect(tool.renderRoot.textContent).not.toContain('takes this for');
+  });
+
   it('takes a weight in grams, in pounds with its grade, or from the scales', async () => {
     const tool = await shown('qw-sheet-form', { sheet });
     const heard = listen<{ change: { weight: object } }>(tool, 'qw-sheet-details');

@@ -151,6 +151,34 @@ describe('a side read from pixels', () => {
     expect(readSide(image).light.known).toBe(false);
   });
 
+  it('is less sure of an ink that few pixels show, and of all where nothing tells the light', () => {
+    const image = solid(300, 300, [246, 234, 210, 255]);
+    paste(image, 20, 20, 140, 140, [31, 58, 95, 255]);
+    for (let n = 0; n < 14; n++)
+      paste(image, 190 + 14 * (n % 7), 190 + 30 * (n > 6 ? 1 : 0), 6, 6, [226, 60, 50, 255]);
+    paste(image, 250, 20, 40, 40, [243, 243, 243, 255]);
+    const [wide, small] = readSide(image, { crop: { x: 0, y: 0, width: 240, height: 300 } }).inks;
+    expect(small!.hex).toMatch(/^#[d-f]/);
+    expect(wide!.sure).toBeGreaterThan(small!.sure!);
+    const lit = readSide(image, {
+      crop: { x: 0, y: 0, width: 240, height: 300 },
+      card: { x: 252, y: 22, width: 36, height: 36 },
+    });
+    expect(lit.inks[0]!.sure).toBeGreaterThan(wide!.sure!);
+    expect(lit.base.sure).toBeGreaterThan(0.9);
+  });
+
+  it('says where the light fell unevenly, and guesses what is drawn', () => {
+    const image = solid(360, 360, [240, 236, 225, 255]);
+    for (let y = 10; y < 340; y += 40) paste(image, 0, y, 360, 18, [60, 110, 120, 255]);
+    expect(readSide(image).light.note).not.toContain('unevenly');
+    expect(readSide(image).motif).toMatchObject({ family: 'stripe' });
+    for (let i = 0; i < image.data.length; i++) {
+      if (i % 4 < 3) image.data[i]! *= 1 - 0.2 * (((i >> 2) % 360) / 360);
+    }
+    expect(readSide(image).light.note).toContain('unevenly');
+  });
+
   it('refuses what holds nothing, in one clear sentence', () => {
     expect(() => readSide(solid(1, 1, [9, 9, 9, 255]))).toThrow(UnreadableImage);
     expect(() => readSide(solid(40, 40, [9, 9, 9, 0]))).toThrow(/fully transparent/);
