@@ -27,7 +27,7 @@ export function screenPeriod(image: PixelImage, frame: Frame): number | null {
   if (frame.width < tile || frame.height < tile) return null;
   const power = [0, 1].map(() => new Float64Array(tile * tile));
   const transform = new LineTransform(tile);
-  for (const [x, y] of tilePlaces(frame)) addTile(image, x, y, transform, power);
+  for (const [x, y] of tilePlaces(image, frame)) addTile(image, x, y, transform, power);
   const peaks = power.map(strongestPeak).filter((p) => p !== null);
   if (!peaks.length) return null;
   const periods = peaks.map((p) => tile / Math.hypot(p.fx, p.fy));
@@ -47,17 +47,54 @@ interface Peak {
   readonly power: number;
 }
 
-function tilePlaces(frame: Frame): [x: number, y: number][] {
-  const places: [number, number][] = [];
-  const across = Math.min(5, Math.floor(frame.width / tile));
-  const down = Math.min(5, Math.floor(frame.height / tile));
+/** How many tiles are looked at, and how many of them are from all the rest. */
+const tiles = 25;
+const anyTiles = 9;
+/** How many are weighed for it, across and down. */
+const mostCandidates = 22;
+
+/** The tiles that have most fine contrast beside their coarse one: printed dots may lie on the motifs alone, or on the ground alone. */
+function tilePlaces(image: PixelImage, frame: Frame): [x: number, y: number][] {
+  const across = Math.min(mostCandidates, Math.floor(frame.width / tile));
+  const down = Math.min(mostCandidates, Math.floor(frame.height / tile));
+  const places: { x: number; y: number; fine: number }[] = [];
   for (let j = 0; j < down; j++)
-    for (let i = 0; i < across; i++)
-      places.push([
-        frame.x + Math.floor(((i + 0.5) * frame.width) / across - tile / 2),
-        frame.y + Math.floor(((j + 0.5) * frame.height) / down - tile / 2),
-      ]);
-  return places;
+    for (let i = 0; i < across; i++) {
+      const x = frame.x + Math.floor(((i + 0.5) * frame.width) / across - tile / 2);
+      const y = frame.y + Math.floor(((j + 0.5) * frame.height) / down - tile / 2);
+      places.push({ x, y, fine: fineness(image, x, y) });
+    }
+  places.sort((p, q) => q.fine - p.fine);
+  const finest = places.slice(0, tiles - anyTiles);
+  const rest = places.slice(finest.length);
+  const some = Array.from(
+    { length: Math.min(anyTiles, rest.length) },
+    (_, n) => rest[Math.floor(((n + 0.5) * rest.length) / anyTiles)]!,
+  );
+  return [...finest, ...some].map(({ x, y }) => [x, y]);
+}
+
+/** Mean change from one pixel to the next against the change from one stretch of pixels to the next, along a few rows. */
+function fineness(image: PixelImage, x0: number, y0: number): number {
+  const stretch = 16;
+  let fine = 0;
+  let coarse = 0;
+  for (let y = y0 + 3; y < y0 + tile; y += 9) {
+    const row = (y * image.width + x0) * 4;
+    let last = -1;
+    for (let x = 0; x < tile; x += stretch) {
+      let sum = 0;
+      for (let k = 0; k < stretch; k++) {
+        const i = row + 4 * (x + k);
+        const here = image.data[i]! + image.data[i + 1]!;
+        sum += here;
+        if (k) fine += Math.abs(here - image.data[i - 4]! - image.data[i - 3]!);
+      }
+      if (last >= 0) coarse += Math.abs(sum - last);
+      last = sum;
+    }
+  }
+  return fine / (quietSteps * tile + coarse / stretch);
 }
 
 const hann = Float64Array.from(
