@@ -25,50 +25,77 @@ const cell = 0.04;
 const alike = 0.055;
 const most = 20;
 
+/** A small map of a sheet in a few colours, without the sums. */
+export type Tiles = Omit<Mosaic, 'sums'>;
+
 /** The map of a picture in its own few colours: the most frequent ones that are not alike. */
-export function mosaicOf({ width, height, l, a, b }: Planes): Mosaic {
-  const found = new Map<number, { n: number; l: number; a: number; b: number }>();
+export function mosaicOf(planes: Planes): Mosaic {
+  return summed(tilesOf(planes));
+}
+
+/** The same without the sums. */
+export function tilesOf({ width, height, l, a, b }: Planes): Tiles {
+  const place = new Map<number, number>();
+  const sums: { n: number; l: number; a: number; b: number }[] = [];
   const step = (v: number): number => Math.floor(v / cell) + 64;
   for (let i = 0; i < l.length; i++) {
     const key = (step(l[i]!) * 256 + step(a[i]!)) * 256 + step(b[i]!);
-    const at = found.get(key) ?? { n: 0, l: 0, a: 0, b: 0 };
-    at.n++;
-    at.l += l[i]!;
-    at.a += a[i]!;
-    at.b += b[i]!;
-    found.set(key, at);
+    let at = place.get(key);
+    if (at === undefined) {
+      at = sums.length;
+      place.set(key, at);
+      sums.push({ n: 0, l: 0, a: 0, b: 0 });
+    }
+    const sum = sums[at]!;
+    sum.n++;
+    sum.l += l[i]!;
+    sum.a += a[i]!;
+    sum.b += b[i]!;
   }
-  const palette: { l: number; a: number; b: number }[] = [];
-  for (const { n, ...sum } of [...found.values()].sort((p, q) => q.n - p.n)) {
+  const colours: { l: number; a: number; b: number }[] = [];
+  for (const { n, ...sum } of sums.sort((p, q) => q.n - p.n)) {
     const colour = { l: sum.l / n, a: sum.a / n, b: sum.b / n };
-    if (palette.length >= most || n < 0.002 * l.length) break;
-    if (palette.every((c) => Math.hypot(c.l - colour.l, c.a - colour.a, c.b - colour.b) > alike))
-      palette.push(colour);
+    if (colours.length >= most || n < 0.002 * l.length) break;
+    if (colours.every((c) => Math.hypot(c.l - colour.l, c.a - colour.a, c.b - colour.b) > alike))
+      colours.push(colour);
   }
+  const labels = nearestOf({ l, a, b }, colours);
+  return { width, height, colours: Math.max(1, colours.length), labels };
+}
+
+function nearestOf(
+  { l, a, b }: Pick<Planes, 'l' | 'a' | 'b'>,
+  colours: readonly { l: number; a: number; b: number }[],
+): Uint8Array {
+  const n = colours.length;
+  const [cl, ca, cb] = (['l', 'a', 'b'] as const).map((c) => Float64Array.from(colours, (one) => one[c])) as [
+    Float64Array,
+    Float64Array,
+    Float64Array,
+  ];
   const labels = new Uint8Array(l.length);
   for (let i = 0; i < l.length; i++) {
-    let least = Number.POSITIVE_INFINITY;
-    for (let k = 0; k < palette.length; k++) {
-      const c = palette[k]!;
-      const far = (c.l - l[i]!) ** 2 + (c.a - a[i]!) ** 2 + (c.b - b[i]!) ** 2;
+    let least = 1e9;
+    let best = 0;
+    for (let k = 0; k < n; k++) {
+      const dl = cl[k]! - l[i]!;
+      const da = ca[k]! - a[i]!;
+      const db = cb[k]! - b[i]!;
+      const far = dl * dl + da * da + db * db;
       if (far < least) {
         least = far;
-        labels[i] = k;
+        best = k;
       }
     }
+    labels[i] = best;
   }
-  return summed(width, height, Math.max(1, palette.length), labels);
+  return labels;
 }
 
 /** The map of places that were read; what is no ink is a colour of its own. */
 export function mosaicOfPlaces({ width, height, labels }: Places): Mosaic {
   const last = labels.reduce((top, k) => (k === 255 ? top : Math.max(top, k)), 0) + 1;
-  return summed(
-    width,
-    height,
-    last + 1,
-    labels.map((k) => (k === 255 ? last : k)),
-  );
+  return summed({ width, height, colours: last + 1, labels: labels.map((k) => (k === 255 ? last : k)) });
 }
 
 /** Part of a box that each colour covers, 0–1. */
@@ -86,7 +113,7 @@ export function unlike(p: Float64Array, q: Float64Array): number {
   return p.reduce((sum, v, k) => sum + Math.abs(v - q[k]!), 0) / 2;
 }
 
-function summed(width: number, height: number, colours: number, labels: Uint8Array): Mosaic {
+function summed({ width, height, colours, labels }: Tiles): Mosaic {
   const w = width + 1;
   const sums = Array.from({ length: colours }, () => new Int32Array(w * (height + 1)));
   for (let y = 0; y < height; y++)

@@ -1,4 +1,4 @@
-import type { Mosaic } from './mosaic.ts';
+import type { Tiles } from './mosaic.ts';
 
 /** A joined-up place of one colour other than the ground. Lengths in pixels of the map. */
 export interface Body {
@@ -31,7 +31,7 @@ export interface Bodies {
 }
 
 /** The bodies on the most frequent colour; smaller ones than six pixels are left out. */
-export function bodiesOf({ width, height, labels, colours }: Mosaic): Bodies {
+export function bodiesOf({ width, height, labels, colours }: Tiles): Bodies {
   const counts = new Int32Array(colours);
   for (const k of labels) counts[k]!++;
   const ground = counts.indexOf(Math.max(...counts));
@@ -50,16 +50,19 @@ export function bodiesOf({ width, height, labels, colours }: Mosaic): Bodies {
     let [sx, sy, sq] = [0, 0, 0];
     for (let k = 0; k < found.length; k++) {
       const i = found[k]!;
-      const [x, y] = [i % width, Math.floor(i / width)];
+      const x = i % width;
+      const y = (i - x) / width;
       sx += x;
       sy += y;
       sq += x * x + y * y;
       if (x === 0 || y === 0 || x === width - 1 || y === height - 1) whole = false;
-      for (const j of [x > 0 ? i - 1 : -1, x < width - 1 ? i + 1 : -1, i - width, i + width])
-        if (j >= 0 && j < labels.length && !seen[j] && labels[j] !== ground) {
-          seen[j] = 1;
-          found.push(j);
-        }
+      for (let way = 0; way < 4; way++) {
+        const j = way === 0 ? i - 1 : way === 1 ? i + 1 : way === 2 ? i - width : i + width;
+        const beyond = way === 0 ? x === 0 : way === 1 ? x === width - 1 : j < 0 || j >= labels.length;
+        if (beyond || seen[j] || labels[j] === ground) continue;
+        seen[j] = 1;
+        found.push(j);
+      }
     }
     const area = found.length;
     if (area < 6) continue;

@@ -16,21 +16,23 @@ export interface Directions {
 const least = 0.05;
 
 export function directionsOf({ width, height, l, a, b }: Planes): Directions {
-  const across = new Float64Array(width * 3);
-  const down = new Float64Array(height * 3);
+  // How far the edges of each column and of each row slant.
+  const across = new Float64Array(width);
+  const down = new Float64Array(height);
   let [n, all, c2, s2, c4, s4] = [0, 0, 0, 0, 0, 0];
   for (let y = 1; y < height - 1; y++)
     for (let x = 1; x < width - 1; x++) {
       const i = y * width + x;
       // The direction in which all three change most. Source: Di Zenzo, A note on the gradient of a multi-image (1986).
-      let [xx, yy, xy] = [0, 0, 0];
-      for (const plane of [l, a, b]) {
-        const dx = slope(plane, i, width, 1);
-        const dy = slope(plane, i, 1, width);
-        xx += dx * dx;
-        yy += dy * dy;
-        xy += dx * dy;
-      }
+      const lx = slope(l, i, width, 1);
+      const ly = slope(l, i, 1, width);
+      const ax = slope(a, i, width, 1);
+      const ay = slope(a, i, 1, width);
+      const bx = slope(b, i, width, 1);
+      const by = slope(b, i, 1, width);
+      const xx = lx * lx + ax * ax + bx * bx;
+      const yy = ly * ly + ay * ay + by * by;
+      const xy = lx * ly + ax * ay + bx * by;
       const size = Math.sqrt(xx + yy);
       if (size < least) continue;
       const weight = Math.min(size, 0.4);
@@ -42,14 +44,8 @@ export function directionsOf({ width, height, l, a, b }: Planes): Directions {
       s2 += weight * s;
       c4 += weight * (c * c - s * s);
       s4 += weight * 2 * c * s;
-      for (const [sums, at] of [
-        [across, x],
-        [down, y],
-      ] as const) {
-        sums[at * 3]! += weight;
-        sums[at * 3 + 1]! += weight * c;
-        sums[at * 3 + 2]! += weight * s;
-      }
+      across[x]! += weight * s;
+      down[y]! += weight * s;
     }
   const total = all || 1;
   return {
@@ -62,15 +58,15 @@ export function directionsOf({ width, height, l, a, b }: Planes): Directions {
 
 /** Sobel's slope of a plane, per two pixels. */
 function slope(p: Float32Array, i: number, beside: number, along: number): number {
-  const at = (k: number): number => p[i + k + along]! - p[i + k - along]!;
-  return (at(-beside) + 2 * at(0) + at(beside)) / 4;
+  const before = p[i - beside - along]! + 2 * p[i - along]! + p[i + beside - along]!;
+  const after = p[i - beside + along]! + 2 * p[i + along]! + p[i + beside + along]!;
+  return (after - before) / 4;
 }
 
 /** How far the edges of each line run one slanting way; both slants must be there. */
 function slanting(sums: Float64Array, total: number): number {
   let [rising, falling] = [0, 0];
-  for (let at = 0; at < sums.length; at += 3) {
-    const s = sums[at + 2]!;
+  for (const s of sums) {
     // Twice the angle: its sine is how far an edge slants.
     if (s > 0) rising += s;
     else falling -= s;

@@ -1,5 +1,5 @@
 import type { MotifFamily, MotifGuess, PixelImage } from './model.ts';
-import { mosaicOf } from './mosaic.ts';
+import { tilesOf } from './mosaic.ts';
 import { bodiesOf, shapesOf } from './motif-bodies.ts';
 import { directionsOf } from './motif-directions.ts';
 import type { Planes } from './planes.ts';
@@ -23,7 +23,7 @@ export function motifOf(picture: Planes): MotifGuess {
   const way = directionsOf(planes);
   if (way.edges < 0.004) return guess('plain', 1 - way.edges / 0.008);
   if (way.one >= 0.7) return guess('stripe', 0.5 + (way.one - 0.7) / 0.5);
-  const bodies = shapesOf(bodiesOf(mosaicOf(planes)));
+  const bodies = shapesOf(bodiesOf(tilesOf(planes)));
   if (bodies.count >= 8 && bodies.round >= 0.5 && way.two < 0.35)
     return guess('dots', 0.3 + 0.7 * bodies.round * (1 - way.two));
   if (way.zigzag >= 0.55) return guess('chevron', 0.2 + way.zigzag * 0.75);
@@ -41,20 +41,19 @@ function smaller(planes: Planes): Planes {
   const width = Math.max(1, Math.floor(planes.width / block));
   const height = Math.max(1, Math.floor(planes.height / block));
   const size = width * height;
+  const sum = new Float64Array(width);
+  const n = new Float64Array(width);
   const mean = (from: Float32Array): Float32Array => {
     const to = new Float32Array(size);
-    for (let y = 0; y < height; y++)
-      for (let x = 0; x < width; x++) {
-        let sum = 0;
-        let n = 0;
-        for (let dy = 0; dy < block; dy++)
-          for (let dx = 0, i = (y * block + dy) * planes.width + x * block; dx < block; dx++, i++) {
-            sum += planes.on[i]! * from[i]!;
-            n += planes.on[i]!;
-          }
-        const at = y * width + x;
-        to[at] = n ? sum / n : x ? to[at - 1]! : y ? to[at - width]! : 0;
-      }
+    for (let y = 0; y < height; y++) {
+      sum.fill(0);
+      n.fill(0);
+      // Every other row tells as much.
+      for (let dy = 0; dy < block; dy += 2)
+        addBlocks(from, planes.on, (y * block + dy) * planes.width, block, sum, n);
+      for (let x = 0, at = y * width; x < width; x++, at++)
+        to[at] = n[x] ? sum[x]! / n[x]! : x ? to[at - 1]! : y ? to[at - width]! : 0;
+    }
     return to;
   };
   return {
@@ -67,6 +66,27 @@ function smaller(planes: Planes): Planes {
     count: size,
     block: planes.block * block,
   };
+}
+
+function addBlocks(
+  from: Float32Array,
+  on: Uint8Array,
+  start: number,
+  block: number,
+  sum: Float64Array,
+  n: Float64Array,
+): void {
+  for (let x = 0, i = start; x < sum.length; x++) {
+    let s = 0;
+    let k = 0;
+    for (const end = i + block; i < end; i++) {
+      if (!on[i]) continue;
+      s += from[i]!;
+      k++;
+    }
+    sum[x]! += s;
+    n[x]! += k;
+  }
 }
 
 function guess(family: MotifFamily, sure: number): MotifGuess {
