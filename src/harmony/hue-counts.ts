@@ -8,9 +8,12 @@ import { inkLimits } from './thresholds.ts';
  * neutral's region, and in steps between, so that no ink turns from neutral to strong at a stroke.
  */
 export function hueCounts({ l, a, b }: Lab): number {
-  const chroma = Math.hypot(a, b);
+  return hueCountsAt(l, Math.hypot(a, b), angleDeg(a, b));
+}
+
+/** The same of L* 0–100, C*ab and h*ab in degrees [0, 360). */
+export function hueCountsAt(l: number, chroma: number, hue: number): number {
   if (chroma > inkLimits.clearOfNeutralsChroma) return 1;
-  const hue = angleDeg(a, b);
   if (neutralKindAt(l, chroma, hue) !== null) return 0;
   const reaches = inkLimits.nearNeutralDeltaE;
   // From the farthest inwards: most colours are clear at the first look.

@@ -2,7 +2,7 @@ import type { Side } from '../sheet/model.ts';
 import { compare } from './compare.ts';
 import type { CompareOptions, Comparison, Ranked, Standing } from './model.ts';
 import { type Score, scorerOf } from './score.ts';
-import { linesOfAll } from './score-lines.ts';
+import { emptyLines, linesOfAll } from './score-lines.ts';
 import { takeSide } from './take-side.ts';
 import { verdictOrder } from './verdict.ts';
 
@@ -24,8 +24,9 @@ export function rank(
   const distance = options.distance ?? 'apart';
   const score = scorerOf(anchor, distance, options.strip ?? false);
   const lines = linesOfAll(candidateSides);
+  const one = emptyLines();
   const places = candidateSides.map(
-    (side, index) => new Place(index, anchor, side, score(lines[index]!), options),
+    (side, index) => new Place(index, anchor, side, score(lines.of(index, one)), options),
   );
   places.sort(byStanding);
   for (const place of (places as unknown as Ranked[]).slice(0, readyPlaces)) void place.reasons;
@@ -35,7 +36,9 @@ export function rank(
 /** The order of two places: verdict, worst trouble, anchor answered, candidate intruding, order given. */
 export function byStanding(one: Placed, other: Placed): number {
   return (
-    verdictOrder.indexOf(one.verdict) - verdictOrder.indexOf(other.verdict) ||
+    (one.verdict === other.verdict
+      ? 0
+      : verdictOrder.indexOf(one.verdict) - verdictOrder.indexOf(other.verdict)) ||
     one.standing!.worst - other.standing!.worst ||
     other.standing!.answered - one.standing!.answered ||
     one.standing!.intrudes - other.standing!.intrudes ||

@@ -1,10 +1,13 @@
 import type { Side } from '../sheet/model.ts';
 import { missSizeOf, presenceOf, seenOf, sizeOf, strongOf, tintOf } from './meeting.ts';
-import { at as colourAt, measureInto, neutralKinds } from './quick-colour.ts';
+import { at as colourAt, measureHuesInto, measureLabInto, neutralKinds } from './quick-colour.ts';
 import { takeSide } from './take-side.ts';
 import { inkLimits } from './thresholds.ts';
 
-/** One line of numbers an ink: its colour as in `quick-colour.ts`, then what its share and chroma give. */
+/**
+ * One line of numbers an ink: its colour as in `quick-colour.ts`, then what its share and chroma give. Hues and value are
+ * only those of an ink that does not act as a neutral.
+ */
 export const at = {
   ...colourAt,
   share: 11,
@@ -13,12 +16,15 @@ export const at = {
   seen: 14,
   tint: 15,
   strong: 16,
+  /** Three cache lines: each ink begins on one. */
   width: 17,
 } as const;
 
 /** A side as lines of numbers, base first; the next side may be written over it. */
 export interface Lines {
   data: Float64Array;
+  /** Where its first line begins. */
+  start: number;
   count: number;
   /** How strongly coloured its strongest visible ink is, 0–1. */
   presence: number;
@@ -35,85 +41,125 @@ export interface Lines {
 export function emptyLines(): Lines {
   return {
     data: new Float64Array(0),
+    start: 0,
     count: 0,
-    presence: 0,
+    presence: 0.5,
     quiet: true,
     plain: true,
-    chroma: 0,
-    saturation: 0,
+    chroma: 0.5,
+    saturation: 0.5,
   };
 }
 
-/**
- * The lines of many sides, measured once for as long as the list of them lives: a drawer is ranked again and again.
- * All stand in one stretch of numbers.
- */
-export function linesOfAll(sides: readonly Side[]): readonly Lines[] {
+/** The lines of many sides in one stretch of numbers; each is measured when it is first asked for. */
+export class LinesOfMany {
+  readonly sides: readonly Side[];
+  private readonly data: Float64Array;
+  /** Place of each side's first line, and of the end. */
+  private readonly starts: Int32Array;
+  /** What `sumUp` finds: three numbers a side, and its marks. */
+  private readonly sums: Float64Array;
+  private readonly marks: Uint8Array;
+
+  constructor(sides: readonly Side[]) {
+    this.sides = [...sides];
+    let inks = 0;
+    this.starts = new Int32Array(sides.length + 1);
+    for (let i = 0; i < sides.length; i++)
+      this.starts[i + 1] = (inks += (sides[i]!.inks?.length ?? 0) + 1) * at.width;
+    this.data = new Float64Array(inks * at.width);
+    this.sums = new Float64Array(3 * sides.length);
+    this.marks = new Uint8Array(sides.length);
+  }
+
+  /** The lines of one side, written into `into`, which comes back. */
+  of(index: number, into: Lines): Lines {
+    const { starts, sums, marks } = this;
+    into.data = this.data;
+    into.start = starts[index]!;
+    const mark = marks[index]!;
+    if (mark === 0) return this.measure(index, into);
+    into.count = (starts[index + 1]! - into.start) / at.width;
+    into.presence = sums[3 * index]!;
+    into.chroma = sums[3 * index + 1]!;
+    into.saturation = sums[3 * index + 2]!;
+    into.quiet = (mark & marked.quiet) !== 0;
+    into.plain = (mark & marked.plain) !== 0;
+    return into;
+  }
+
+  private measure(index: number, into: Lines): Lines {
+    const side = this.sides[index]!;
+    linesOf(isWhole(side) ? side : takeSide(side, 'candidate'), into);
+    this.sums[3 * index] = into.presence;
+    this.sums[3 * index + 1] = into.chroma;
+    this.sums[3 * index + 2] = into.saturation;
+    this.marks[index] = marked.measured | (into.quiet ? marked.quiet : 0) | (into.plain ? marked.plain : 0);
+    return into;
+  }
+}
+
+const marked = { measured: 1, quiet: 2, plain: 4 } as const;
+
+/** The lines of many sides, measured once for as long as the list of them lives: a drawer is ranked again and again. */
+export function linesOfAll(sides: readonly Side[]): LinesOfMany {
   const known = kept.get(sides);
-  if (known?.sides.length === sides.length && sides.every((side, i) => side === known.sides[i]))
-    return known.lines;
-  const whole = sides.map(wholeSide);
-  const inks = whole.reduce((sum, side) => sum + side.inks.length + 1, 0);
-  const data = new Float64Array(inks * at.width);
-  let start = 0;
-  const lines = whole.map((side) => {
-    const end = start + (side.inks.length + 1) * at.width;
-    const own = linesOf(side, { ...emptyLines(), data: data.subarray(start, end) });
-    start = end;
-    return own;
-  });
-  kept.set(sides, { sides: [...sides], lines });
+  if (known?.sides.length === sides.length && sides.every((side, i) => side === known.sides[i])) return known;
+  const lines = new LinesOfMany(sides);
+  kept.set(sides, lines);
   return lines;
 }
 
-const kept = new WeakMap<readonly Side[], { sides: readonly Side[]; lines: readonly Lines[] }>();
+const kept = new WeakMap<readonly Side[], LinesOfMany>();
 
 /** A side read by the engine is whole; one written by hand may not be. */
 function isWhole({ base, inks }: Side): boolean {
   if (!inks || base.oklch === undefined || base.share === undefined) return false;
-  for (const ink of inks) if (ink.oklch === undefined || ink.share === undefined) return false;
+  for (let i = 0; i < inks.length; i++)
+    if (inks[i]!.oklch === undefined || inks[i]!.share === undefined) return false;
   return true;
 }
 
-function wholeSide(side: Side): Side {
-  return isWhole(side) ? side : takeSide(side, 'candidate');
-}
-
-/** Measures a side into lines. The side must be whole: every ink with its OKLCH colour and its share. */
+/** Measures a side into lines, from `start` on. It must be whole: every ink with its OKLCH colour and its share. */
 export function linesOf(side: Side, into: Lines): Lines {
   const inks = side.inks;
-  into.count = inks.length + 1;
-  if (into.data.length < into.count * at.width) into.data = new Float64Array(into.count * at.width);
+  const count = inks.length + 1;
+  into.count = count;
+  if (into.data.length < into.start + count * at.width)
+    into.data = new Float64Array(into.start + count * at.width);
   let sum = side.base.share;
   for (let i = 0; i < inks.length; i++) sum += inks[i]!.share;
-  const { data } = into;
-  for (let i = 0; i < into.count; i++) {
+  const { data, start } = into;
+  const { kind } = side.base;
+  const ground = kind === 'white' || kind === 'cream' || kind === 'kraft' ? neutralKinds.indexOf(kind) : 0;
+  for (let i = 0, o = start; i < count; i++, o += at.width) {
     const ink = i === 0 ? side.base : inks[i - 1]!;
-    const o = i * at.width;
-    measureInto(data, o, ink.oklch[0], ink.oklch[1], ink.oklch[2]);
-    const share = sum > 0 ? ink.share / sum : 1 / into.count;
+    const { oklch } = ink;
+    measureLabInto(data, o, oklch[0], oklch[1], oklch[2]);
+    if (i === 0 && ground !== 0) data[o + at.neutral] = ground;
+    if (data[o + at.neutral] === 0) measureHuesInto(data, o, oklch[2]);
+    const share = sum > 0 ? ink.share / sum : 1 / count;
+    const chroma = data[o + at.chroma]!;
     data[o + at.share] = share;
     data[o + at.size] = sizeOf(share);
     data[o + at.missSize] = missSizeOf(share);
     data[o + at.seen] = seenOf(share);
-    data[o + at.tint] = tintOf(data[o + at.chroma]!);
-    data[o + at.strong] = strongOf(data[o + at.chroma]!);
+    data[o + at.tint] = tintOf(chroma);
+    data[o + at.strong] = strongOf(chroma);
   }
-  const { kind } = side.base;
-  if (kind === 'white' || kind === 'cream' || kind === 'kraft') data[at.neutral] = neutralKinds.indexOf(kind);
   sumUp(into);
   return into;
 }
 
 function sumUp(lines: Lines): void {
-  const { data, count } = lines;
+  const { data, start, count } = lines;
   let presence = 0;
   let quiet = true;
   let plain = true;
   let area = 0;
   let chroma = 0;
   let saturation = 0;
-  for (let i = 0, o = 0; i < count; i++, o += at.width) {
+  for (let i = 0, o = start; i < count; i++, o += at.width) {
     const share = data[o + at.share]!;
     if (i > 0 && share >= inkLimits.strayShare) plain = false;
     if (data[o + at.neutral] !== 0) continue;

@@ -63,7 +63,7 @@ export function hues(m: Meeting, a: Float64Array, i: number, b: Float64Array, j:
 
 function stepsApart(one: number, other: number): number {
   const apart = Math.abs(one - other);
-  return apart > 50 ? 100 - apart : apart;
+  return Math.min(apart, 100 - apart);
 }
 
 function offStepsOf(a: Float64Array, i: number, b: Float64Array, j: number): number {
@@ -84,7 +84,7 @@ export function weights(m: Meeting, a: Float64Array, i: number, b: Float64Array,
 
 function offDeg(one: number, other: number): number {
   const apart = Math.abs(one - other);
-  return 180 - (apart > 180 ? 360 - apart : apart);
+  return 180 - Math.min(apart, 360 - apart);
 }
 
 /** C*ab from which a hue is a hue: two that lie over 17 steps apart then differ by far more than `colourReach`. */
@@ -93,19 +93,39 @@ const tinted = 14;
 const colourReach = linkLimits.repeatApart + ramps.nearMissDeltaE + 0.1;
 
 /**
- * ΔE₀₀, or Infinity where a bound says that it is above `reach`: S_L is 1.75 at most; S_H is below S_C, which is
- * 1 + 0.045 C̄′ with C̄′ less than C̄ + 6; and the turn of the blues takes at most 0.866 of the sum of their squares.
+ * True where a neutral and another ink are surely unrelated: all that could tie them, or part two whites, is a difference
+ * that a bound shows to be larger.
  */
+export function surelyUnrelated(
+  a: Float64Array,
+  i: number,
+  b: Float64Array,
+  j: number,
+  both: boolean,
+): boolean {
+  return surelyBeyond(a, i, b, j, both ? farDeltaE : linkLimits.repeatApart);
+}
+
+/** ΔE₀₀, or Infinity where a bound says that it is above `reach`. */
 function differenceWithin(a: Float64Array, i: number, b: Float64Array, j: number, reach: number): number {
+  return surelyBeyond(a, i, b, j, reach) ? Number.POSITIVE_INFINITY : ciede2000At(a, i, b, j, false);
+}
+
+/**
+ * Whether ΔE₀₀ is surely above `reach`: S_L is at most 1 + 0.015 |L̄ − 50|; S_H is below S_C, which is 1 + 0.045 C̄′ with
+ * C̄′ less than C̄ + 6; and the turn of the blues takes at most 0.866 of the sum of their squares.
+ */
+function surelyBeyond(a: Float64Array, i: number, b: Float64Array, j: number, reach: number): boolean {
   const dL = a[i]! - b[j]!;
-  if (dL > reach * 1.75 || dL < -reach * 1.75) return Number.POSITIVE_INFINITY;
   const da = a[i + at.a]! - b[j + at.a]!;
   const db = a[i + at.b]! - b[j + at.b]!;
-  const most = reach * (1.27 + 0.0225 * (a[i + at.chroma]! + b[j + at.chroma]!));
-  const square = da * da + db * db;
-  const blue = a[i + at.b]! + b[j + at.b]! < 0;
-  if (square > most * most * (blue ? 7.5 : 1.1)) return Number.POSITIVE_INFINITY;
-  return ciede2000At(a, i, b, j, false);
+  const light = 1 + 0.0075 * Math.abs(a[i]! + b[j]! - 100);
+  const tint = 1.27 + 0.0225 * (a[i + at.chroma]! + b[j + at.chroma]!);
+  const lights = light * light;
+  // 7.5 for blues, 1.1 for the rest, without a branch: there is no guessing which it will be.
+  const blue = Math.min(1, Math.max(0, -1e9 * (a[i + at.b]! + b[j + at.b]!)));
+  const tints = tint * tint * (1.1 + 6.4 * blue);
+  return dL * dL * tints + (da * da + db * db) * lights > reach * reach * lights * tints;
 }
 
 export function lightNeutral(lines: Float64Array, o: number): boolean {
@@ -113,9 +133,8 @@ export function lightNeutral(lines: Float64Array, o: number): boolean {
 }
 
 export function hasComplement(lines: Lines, o: number): boolean {
-  const { data, count } = lines;
-  for (let k = 0; k < count; k++) {
-    const p = k * at.width;
+  const { data, start, count } = lines;
+  for (let k = 0, p = start; k < count; k++, p += at.width) {
     if (data[p + at.neutral] !== 0 || data[p + at.share]! < data[o + at.share]!) continue;
     if (data[p + at.chroma]! < inkLimits.quietChroma) continue;
     const off = Math.min(

@@ -1,9 +1,13 @@
 import { describe, expect, it } from 'vitest';
+import { ciede2000At } from '../../../src/colour/ciede2000.ts';
 import { compare } from '../../../src/harmony/compare.ts';
+import { farDeltaE } from '../../../src/harmony/meeting.ts';
 import { byStanding, rank, readyPlaces } from '../../../src/harmony/rank.ts';
 import { scorerOf } from '../../../src/harmony/score.ts';
-import { emptyLines, linesOf, linesOfAll } from '../../../src/harmony/score-lines.ts';
+import { at, emptyLines, linesOf, linesOfAll } from '../../../src/harmony/score-lines.ts';
+import { surelyUnrelated } from '../../../src/harmony/score-pair.ts';
 import { takeSide } from '../../../src/harmony/take-side.ts';
+import { linkLimits } from '../../../src/harmony/thresholds.ts';
 import { verdictOrder } from '../../../src/harmony/verdict.ts';
 import { chanceOf, chancePair } from '../../support/chance.ts';
 import { handSide } from '../../support/sides.ts';
@@ -24,6 +28,33 @@ describe('a ranking', () => {
       const score = scorerOf(takeSide(anchor, 'anchor'), distance, strip)(linesOf(candidate, emptyLines()));
       expect({ ...score, verdict: verdictOrder[score.verdict] }).toEqual({ verdict, ...standing });
     }
+  });
+
+  it('passes over no two inks that differ by less than what is asked', () => {
+    const chance = chanceOf(21);
+    const [one, other] = [new Float64Array(at.width), new Float64Array(at.width)];
+    const put = (line: Float64Array, l: number, a: number, b: number) => {
+      line.set([l, a, b, Math.hypot(a, b)]);
+    };
+    let [passed, near] = [0, 0];
+    for (let n = 0; n < 200_000; n++) {
+      const turn = chance() * 2 * Math.PI;
+      const [l, c] = [100 * chance(), 120 * chance()];
+      const [x, y] = [c * Math.cos(turn), c * Math.sin(turn)];
+      const step = () => (chance() - 0.5) * (4 + 0.6 * c);
+      put(one, l, x, y);
+      put(other, Math.min(100, Math.max(0, l + step())), x + step(), y + step());
+      const deltaE = ciede2000At(one, 0, other, 0, false);
+      for (const both of [true, false]) {
+        const most = both ? farDeltaE : linkLimits.repeatApart;
+        const beyond = surelyUnrelated(one, 0, other, 0, both);
+        if (beyond && deltaE <= most) expect.fail(`${one.slice(0, 3)} and ${other.slice(0, 3)}: ${deltaE}`);
+        if (beyond) passed++;
+        else if (deltaE > most) near++;
+      }
+    }
+    // And it is worth asking: most of those that lie beyond are seen to.
+    expect(passed).toBeGreaterThan(2 * near);
   });
 
   it('stands in the written order: verdict, worst trouble, anchor answered, candidate intruding, order given', () => {
