@@ -1,11 +1,9 @@
-import { readFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
-import type { Page } from 'playwright';
 import { afterAll, describe, expect, inject, it } from 'vitest';
+import { troubles } from '../support/axe.ts';
 import { readerAt, shutBrowser } from '../support/reader.ts';
+import { settled, turnTo } from '../support/settled.ts';
 
 const url = inject('pageUrl');
-const axeSource = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 afterAll(shutBrowser);
 
 /** Every leaf of the demo, the open drawer, the sources, the empty notebook: what axe finds on each. */
@@ -23,18 +21,18 @@ describe('axe', () => {
       .locator('qw-leaves a')
       .evaluateAll((links) => links.map((link) => link.getAttribute('href') ?? ''));
     for (const hash of [...ids, '#sources']) {
-      await page.evaluate((to) => (location.hash = to), hash);
-      await page.waitForTimeout(300);
+      await turnTo(page, hash);
       found[hash] = await troubles(page);
     }
-    await page.evaluate((to) => (location.hash = to), ids[1]!);
+    await turnTo(page, ids[1]!);
     await page.locator(width < 900 ? '.bar button:last-child' : 'qw-drawer .pull').click();
     await page.locator('qw-drawer .panel').waitFor();
-    await page.waitForTimeout(250);
+    await settled(page);
     found.drawer = await troubles(page);
     await page.keyboard.press('Escape');
     if (width < 900) {
       await page.locator('.bar button').first().click();
+      await settled(page);
       found.leaves = await troubles(page);
       await page.keyboard.press('Escape');
     }
@@ -45,19 +43,3 @@ describe('axe', () => {
     await reader.close();
   });
 });
-
-/** The page's own policy lets no script in from outside, so axe is put in by the debugger. */
-async function troubles(page: Page): Promise<string[]> {
-  await page.evaluate(axeSource);
-  return page.evaluate(async () => {
-    const { axe } = globalThis as unknown as { axe: { run(): Promise<{ violations: Violation[] }> } };
-    interface Violation {
-      id: string;
-      nodes: { target: unknown[] }[];
-    }
-    const { violations } = await axe.run();
-    return violations.flatMap(({ id, nodes }) =>
-      nodes.map(({ target }) => `${id}: ${target.flat().join(' → ')}`),
-    );
-  });
-}

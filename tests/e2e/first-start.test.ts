@@ -22,7 +22,7 @@ describe('the page on its first start', () => {
   });
 
   it('sends no request beyond the machine', async () => {
-    const reader = await readerAt(url);
+    const reader = await readerAt(url, { keepsOffline: true });
     await reader.page.locator('qw-leaves a', { hasText: 'candidate' }).first().click();
     await reader.page.locator('qw-verdict h3').waitFor();
     await reader.page.waitForTimeout(1000);

@@ -1,11 +1,9 @@
-import { readFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
 import type { Page } from 'playwright';
 import { afterAll, describe, expect, inject, it } from 'vitest';
+import { troubles } from '../support/axe.ts';
 import { type Reader, readerAt, shutBrowser } from '../support/reader.ts';
 
 const url = inject('pageUrl');
-const axeSource = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 afterAll(shutBrowser);
 
 async function atHearts(options: Parameters<typeof readerAt>[1] = {}): Promise<Reader> {
@@ -162,18 +160,3 @@ describe.each([
     await reader.close();
   });
 });
-
-async function troubles(page: Page): Promise<string[]> {
-  await page.evaluate(axeSource);
-  return page.evaluate(async () => {
-    interface Violation {
-      id: string;
-      nodes: { target: unknown[] }[];
-    }
-    const { axe } = globalThis as unknown as { axe: { run(): Promise<{ violations: Violation[] }> } };
-    const { violations } = await axe.run();
-    return violations.flatMap(({ id, nodes }) =>
-      nodes.map(({ target }) => `${id}: ${target.flat().join(' → ')}`),
-    );
-  });
-}

@@ -1,6 +1,7 @@
 import type { Page } from 'playwright';
 import { afterAll, describe, expect, inject, it } from 'vitest';
 import { readerAt, shutBrowser } from '../support/reader.ts';
+import { turnTo } from '../support/settled.ts';
 
 const url = inject('pageUrl');
 afterAll(shutBrowser);
@@ -31,8 +32,7 @@ describe('the look of the page', () => {
         .locator('qw-leaves a')
         .evaluateAll((links) => links.map((link) => link.getAttribute('href') ?? ''));
       for (const hash of ids) {
-        await page.evaluate((to) => (location.hash = to), hash);
-        await page.waitForTimeout(300);
+        await turnTo(page, hash);
         expect(
           await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth),
         ).toBeLessThanOrEqual(0);

@@ -6,7 +6,7 @@ afterAll(shutBrowser);
 
 describe('the page without a network', () => {
   it('opens again after its first visit, with its notebook, and still compares', async () => {
-    const reader = await readerAt(url);
+    const reader = await readerAt(url, { keepsOffline: true });
     const { page, context } = reader;
     await page.locator('qw-leaves .entry').nth(3).waitFor();
     await page.evaluate(async () => {

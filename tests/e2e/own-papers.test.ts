@@ -49,7 +49,7 @@ describe('a reader’s own papers, from the demo on', () => {
     await page.locator('qw-typed-colour', { hasText: 'Munsell 5R 4/10' }).waitFor();
     await page.getByRole('button', { name: 'Put it in the drawer' }).click();
     await page.getByRole('button', { name: /^Cider press/ }).waitFor();
-    await page.waitForTimeout(1200);
+    await page.locator('.margin', { hasText: 'saved' }).first().waitFor();
     await page.reload();
     await page.getByRole('button', { name: /^Cider press/ }).waitFor();
     expect(reader.errors).toEqual([]);

@@ -1,14 +1,31 @@
-import { readFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
 import type { Page } from 'playwright';
 import { afterAll, describe, expect, inject, it } from 'vitest';
 import { labFromHex } from '../../src/colour/spaces.ts';
+import { troubles } from '../support/axe.ts';
 import { onPhotograph, photographOf } from '../support/photographed.ts';
-import { dropFiles, emptyNotebook, type Reader, type ReaderOptions, shutBrowser } from '../support/reader.ts';
+import {
+  dropFiles,
+  emptyNotebook,
+  type Reader,
+  type ReaderOptions,
+  shutBrowser,
+  startingFrom,
+} from '../support/reader.ts';
+import { settled } from '../support/settled.ts';
 
 const url = inject('pageUrl');
-const axeSource = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 afterAll(shutBrowser);
+
+const atPair = startingFrom(url, async (options) => {
+  const reader = await emptyNotebook(url, options);
+  const { page } = reader;
+  await dropFiles(page, [
+    await photographOf('blossom-bough', 'bough.jpg', 800),
+    await photographOf('press-ledger', 'ledger.jpg', 800),
+  ]);
+  await page.locator('qw-verdict h3').waitFor();
+  return reader;
+});
 
 describe('the page of a sheet', () => {
   it('straightens a photograph, undoes its light by a card and takes both back', async () => {
@@ -55,6 +72,7 @@ describe('the page of a sheet', () => {
     const { page } = reader;
     await open(page, 'inks');
     const inks = page.locator('qw-inks-by-hand li b');
+    await inks.first().waitFor();
     const count = await inks.count();
     await page.getByRole('button', { name: /^Correct B, / }).click();
     await page.getByLabel('Name', { exact: true }).last().fill('quince');
@@ -132,18 +150,8 @@ describe('the page of a sheet', () => {
       const reader = await atSheet({ theme });
       const { page } = reader;
       for (const id of ['straighten', 'light', 'inks', 'parts', 'plain', 'details']) await open(page, id);
-      await page.waitForTimeout(400);
-      await page.evaluate(axeSource);
-      const found = await page.evaluate(async () => {
-        const { axe } = globalThis as unknown as {
-          axe: { run(): Promise<{ violations: { id: string; nodes: { target: unknown[] }[] }[] }> };
-        };
-        const { violations } = await axe.run();
-        return violations.flatMap(({ id, nodes }) =>
-          nodes.map(({ target }) => `${id}: ${target.flat().join(' → ')}`),
-        );
-      });
-      expect(found).toEqual([]);
+      await settled(page);
+      expect(await troubles(page)).toEqual([]);
       await reader.close();
     },
   );
@@ -151,12 +159,8 @@ describe('the page of a sheet', () => {
 
 /** An empty notebook onto which two photographs were dropped, open at the page of the first sheet. */
 async function atSheet(options: ReaderOptions = {}): Promise<Reader> {
-  const reader = await emptyNotebook(url, options);
+  const reader = await atPair(options);
   const { page } = reader;
-  await dropFiles(page, [
-    await photographOf('blossom-bough', 'bough.jpg'),
-    await photographOf('press-ledger', 'ledger.jpg'),
-  ]);
   await page.locator('qw-verdict h3').waitFor();
   await page.getByRole('button', { name: 'Look closer at Bough' }).click();
   await page.locator('qw-sheet-tools').waitFor();
@@ -172,7 +176,6 @@ async function undo(page: Page): Promise<void> {
 }
 
 async function saved(page: Page): Promise<void> {
-  await page.waitForTimeout(700);
   await page.locator('.margin', { hasText: 'saved' }).first().waitFor();
 }
 

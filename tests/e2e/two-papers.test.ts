@@ -1,15 +1,21 @@
 import { afterAll, describe, expect, inject, it } from 'vitest';
 import { badFiles, dotsFile, stripesFile } from '../support/drawn-papers.ts';
-import { dropFiles, emptyNotebook, shutBrowser } from '../support/reader.ts';
+import { dropFiles, emptyNotebook, shutBrowser, startingFrom } from '../support/reader.ts';
 
 const url = inject('pageUrl');
 afterAll(shutBrowser);
 
+const atPair = startingFrom(url, async (options) => {
+  const reader = await emptyNotebook(url, options);
+  await dropFiles(reader.page, [await dotsFile(), await stripesFile()]);
+  await reader.page.locator('qw-verdict h3').waitFor();
+  return reader;
+});
+
 describe('two papers dropped on an empty notebook', () => {
   it('become a study with a verdict, reasons that name their inks, and are still there after a reload', async () => {
-    const reader = await emptyNotebook(url);
+    const reader = await atPair();
     const { page } = reader;
-    await dropFiles(page, [await dotsFile(), await stripesFile()]);
     await page.locator('qw-verdict h3').waitFor();
     const verdict = await page.locator('qw-verdict h3').textContent();
     const reasons = await page.locator('qw-reasons li p').allTextContents();
@@ -43,9 +49,8 @@ describe('two papers dropped on an empty notebook', () => {
   });
 
   it('come back, with the leaf that they lay on, when what was put out or taken out is undone', async () => {
-    const reader = await emptyNotebook(url);
+    const reader = await atPair();
     const { page } = reader;
-    await dropFiles(page, [await dotsFile(), await stripesFile()]);
     await page.locator('qw-verdict h3').waitFor();
     await page.getByRole('button', { name: /^New stripes.*take it out/ }).click();
     await page.getByRole('button', { name: 'Put it out of the drawer: New stripes' }).click();
@@ -72,9 +77,8 @@ describe('two papers dropped on an empty notebook', () => {
   });
 
   it('light up on both papers and in the charts when a reason is pointed at', async () => {
-    const reader = await emptyNotebook(url);
+    const reader = await atPair();
     const { page } = reader;
-    await dropFiles(page, [await dotsFile(), await stripesFile()]);
     await page.locator('qw-reasons li', { hasText: /navy/i }).first().hover();
     await page.locator('qw-paper canvas.on').nth(1).waitFor();
     expect(await page.locator('qw-wheel .mark.quiet').count()).toBeGreaterThan(0);
@@ -86,9 +90,8 @@ describe('two papers dropped on an empty notebook', () => {
 
 describe('files that cannot be read', () => {
   it('each get a sentence that names them, and nothing that was there is lost', async () => {
-    const reader = await emptyNotebook(url);
+    const reader = await atPair();
     const { page } = reader;
-    await dropFiles(page, [await dotsFile(), await stripesFile()]);
     await page.locator('qw-verdict h3').waitFor();
     const verdict = await page.locator('qw-verdict h3').textContent();
     for (const bad of await badFiles()) {

@@ -16,7 +16,14 @@ export interface ReaderOptions {
   readonly width?: number;
   readonly height?: number;
   readonly theme?: 'light' | 'dark';
+  /** What her browser holds before she comes. Default: nothing. */
+  readonly holds?: Held;
+  /** True where the page is to be kept for use without a network, which takes a browser as long as opening it. */
+  readonly keepsOffline?: boolean;
 }
+
+/** What a browser holds of the page: its database, as Playwright hands it over. */
+export type Held = Awaited<ReturnType<BrowserContext['storageState']>>;
 
 let browser: Promise<Browser> | undefined;
 
@@ -27,6 +34,8 @@ export async function readerAt(url: string, options: ReaderOptions = {}): Promis
     viewport: { width: options.width ?? 1280, height: options.height ?? 900 },
     colorScheme: options.theme ?? 'light',
     acceptDownloads: true,
+    serviceWorkers: options.keepsOffline ? 'allow' : 'block',
+    ...(options.holds ? { storageState: options.holds } : {}),
   });
   const page = await context.newPage();
   const errors: string[] = [];
@@ -73,4 +82,49 @@ export async function emptyNotebook(url: string, options: ReaderOptions = {}): P
   await reader.page.getByRole('button', { name: 'Start your own notebook' }).click();
   await reader.page.locator('qw-empty').waitFor();
   return reader;
+}
+
+/**
+ * Readers who all begin from one place. `make` brings the first of them there; what her browser then holds is what the
+ * browsers of the others hold when they open the page, so that nothing is drawn and read again for each.
+ */
+export function startingFrom(
+  url: string,
+  make: (options: ReaderOptions) => Promise<Reader>,
+): (options?: ReaderOptions) => Promise<Reader> {
+  let held: Held | undefined;
+  return async (options = {}) => {
+    if (held !== undefined) return readerAt(url, { ...options, holds: held });
+    const reader = await make(options);
+    await reader.page.locator('.margin', { hasText: 'saved' }).first().waitFor();
+    held = newestOnly(await reader.context.storageState({ indexedDB: true }));
+    return reader;
+  };
+}
+
+/** The newest notebook and the pictures that it names: the demo's need not be carried along. */
+function newestOnly({ cookies, origins }: Held): Held {
+  interface Records {
+    readonly name: string;
+    readonly records: readonly { readonly value?: { readonly savedAt?: string } }[];
+  }
+  const newest = (records: Records['records']) =>
+    records.toSorted((a, b) => (a.value?.savedAt ?? '').localeCompare(b.value?.savedAt ?? '')).slice(-1);
+  const pruned = (stores: readonly Records[]): readonly Records[] => {
+    const notebooks = newest(stores.find(({ name }) => name === 'notebooks')?.records ?? []);
+    const named = JSON.stringify(notebooks).match(/picture-[\w-]+/g) ?? [];
+    return stores.map((store) => {
+      if (store.name === 'notebooks') return { ...store, records: notebooks };
+      if (store.name !== 'pictures') return store;
+      const records = store.records.filter((one) => named.some((id) => JSON.stringify(one).includes(id)));
+      return { ...store, records };
+    });
+  };
+  return {
+    cookies,
+    origins: origins.map((origin) => {
+      const { indexedDB = [] } = origin as { indexedDB?: { stores: readonly Records[] }[] };
+      return { ...origin, indexedDB: indexedDB.map((db) => ({ ...db, stores: pruned(db.stores) })) };
+    }),
+  };
 }
