@@ -3,6 +3,7 @@ import { VitePWA } from 'vite-plugin-pwa';
 import { defineConfig } from 'vitest/config';
 import { chromiumArgs, findChromium } from './.ci/chromium.mjs';
 import { demoNotebook } from './.ci/demo-notebook.mjs';
+import { LongFirst } from './.ci/long-first.mjs';
 
 /** Packages that the browser tests need ready before they start, so that no reload happens in mid-run. */
 const heavy = [
@@ -85,6 +86,7 @@ export default defineConfig({
     reporters: ['default', './.ci/closing-line.mjs'],
     // The default leaves one of two cores idle.
     maxWorkers: 2,
+    sequence: { sequencer: LongFirst },
     coverage: { provider: 'v8', include: ['src/**/*.ts'], reporter: ['text-summary', 'json-summary'] },
     projects: [
       {
@@ -94,6 +96,8 @@ export default defineConfig({
           environment: 'node',
           include: ['tests/unit/**/*.test.ts', 'tests/reference/**/*.test.ts', 'tests/fault/**/*.test.ts'],
           testTimeout: 30_000,
+          // Modules are read once a worker and not once a file, which took as long as the tests.
+          isolate: false,
         },
       },
       {

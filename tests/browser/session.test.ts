@@ -1,10 +1,16 @@
-import { afterEach, describe, expect, it, vi } from 'vitest';
+import { afterAll, afterEach, describe, expect, it, vi } from 'vitest';
 import { emptyNotebook } from '../../src/notebook/empty.ts';
 import { bundleOf } from '../../src/storage/bundle-write.ts';
 import { openShelf } from '../../src/storage/shelf.ts';
+import { type ReadClient, startReadClient } from '../../src/workbench/read-client.ts';
 import { Session } from '../../src/workbench/session.ts';
 
 /** The whole session in a real browser: worker, database, demo, boards and bundles. */
+
+/** One reader for all: a session that closes leaves it to the next, as starting workers is most of a short test. */
+const reader = startReadClient();
+const client: ReadClient = { ...reader, close: () => {} };
+afterAll(() => reader.close());
 
 const open: Session[] = [];
 afterEach(async () => {
@@ -15,7 +21,7 @@ async function opened(name = `session-${crypto.randomUUID()}`, withDemo = false)
   const makeDemo = (id: string) =>
     Promise.resolve({ notebook: emptyNotebook(id), draw: () => Promise.resolve() });
   const shelf = openShelf({ name });
-  const session = await Session.open({ shelf, small: null, ...(withDemo ? {} : { makeDemo }) });
+  const session = await Session.open({ shelf, client, small: null, ...(withDemo ? {} : { makeDemo }) });
   open.push(session);
   return session;
 }

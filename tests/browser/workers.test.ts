@@ -1,15 +1,12 @@
-import { afterEach, describe, expect, it } from 'vitest';
+import { afterAll, describe, expect, it } from 'vitest';
 import { ReadingCancelled, startReadClient } from '../../src/workbench/read-client.ts';
 import type { ReadProgress } from '../../src/workers/messages.ts';
 import { pictureLimits } from '../../src/workers/picture-limits.ts';
 
 /** The reading worker as the page uses it, in a real browser. */
 
-let client = startReadClient();
-afterEach(() => {
-  client.close();
-  client = startReadClient();
-});
+const client = startReadClient();
+afterAll(() => client.close());
 
 let count = 0;
 const read = (bytes: ArrayBuffer, onProgress?: (progress: ReadProgress) => void) =>
