@@ -41,6 +41,11 @@ export function framePath({ x, y, width, height }: Frame): string {
   return `M${x * 100} ${y * 100}h${width * 100}v${height * 100}h${-width * 100}Z`;
 }
 
+/** The outline of a shape whose corners are fractions of the frame, in a box of 100 × 100. */
+export function shapePath({ x, y, width, height }: Frame, outline: readonly Spot[]): string {
+  return `M${outline.map((spot) => `${(x + spot.x * width) * 100} ${(y + spot.y * height) * 100}`).join('L')}Z`;
+}
+
 /** The lines that part a frame into columns and rows, in a box of 100 × 100. */
 export function gridPath({ x, y, width, height }: Frame, [columns, rows]: readonly [number, number]): string {
   const upright = Array.from(

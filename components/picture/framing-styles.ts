@@ -8,6 +8,9 @@ export const framingStyles = css`
     cursor: crosshair;
     touch-action: pan-y pinch-zoom;
   }
+  .ground.drawn {
+    touch-action: none;
+  }
   .inside {
     position: absolute;
     touch-action: none;

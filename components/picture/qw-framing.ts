@@ -1,6 +1,7 @@
 import { html, nothing, svg } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
-import type { Frame } from '../../src/sheet/model.ts';
+import { outlineOf } from '../../src/drawing/outlines.ts';
+import type { Frame, Spot } from '../../src/sheet/model.ts';
 import { controls } from '../support/controls.ts';
 import { emit } from '../support/emit.ts';
 import { follow } from './drag.ts';
@@ -12,6 +13,7 @@ import {
   framePath,
   gridPath,
   least,
+  shapePath,
   withCorner,
 } from './frame-corners.ts';
 import { framingStyles } from './framing-styles.ts';
@@ -22,6 +24,8 @@ import { stageStyles } from './stage-styles.ts';
 export interface FrameDetail {
   /** Fractions 0–1 of the picture, or null where there is no frame any more. */
   readonly frame: Frame | null;
+  /** The corners of a shape that was drawn by hand, in fractions of the frame. */
+  readonly outline?: readonly Spot[];
 }
 
 /** How wide the frame is that a tap lays, as a fraction of the picture. */
@@ -38,6 +42,10 @@ export class QwFraming extends PictureStage {
   static override styles = [controls, stageStyles, framingStyles];
 
   @property({ attribute: false }) frame: Frame | null = null;
+  /** Corners of the shape that the frame holds, in fractions of it; null for the frame itself. */
+  @property({ attribute: false }) outline: readonly Spot[] | null = null;
+  /** A line is drawn round something in place of a frame. */
+  @property({ type: Boolean, attribute: 'by-hand' }) byHand = false;
   /** Frames to pick from, with what to call each. */
   @property({ attribute: false }) offers: readonly { readonly frame: Frame; readonly name: string }[] = [];
   /** What the frame is of: "the card". */
@@ -47,13 +55,18 @@ export class QwFraming extends PictureStage {
   /** Darkens what lies outside the frame. */
   @property({ type: Boolean }) veiled = false;
   @state() private drawing: Frame | null = null;
+  @state() private line: readonly Spot[] = [];
   private touched = false;
 
   override render() {
     const frame = this.drawing ?? this.frame;
     return this.stage(
-      html`<div class="ground" @pointerdown=${this.draw} @click=${this.tap}></div>
-        ${frame ? this.outline(frame) : nothing} ${this.offered()}
+      html`<div
+          class="ground ${this.byHand ? 'drawn' : ''}"
+          @pointerdown=${this.byHand ? this.drawLine : this.draw}
+          @click=${this.tap}
+        ></div>
+        ${this.line.length > 1 ? this.lineSoFar() : frame ? this.drawnFrame(frame) : nothing} ${this.offered()}
         ${frame ? this.handles(frame) : nothing}`,
       `Picture of ${this.name}`,
     );
@@ -77,8 +90,15 @@ export class QwFraming extends PictureStage {
       )}`;
   }
 
-  private outline(frame: Frame) {
-    const d = framePath(frame);
+  private lineSoFar() {
+    const d = `M${this.line.map(({ x, y }) => `${x * 100} ${y * 100}`).join('L')}`;
+    return html`<svg class="over" viewBox="0 0 100 100" preserveAspectRatio="none" aria-hidden="true">
+      ${svg`<path class="edge under" d=${d} /><path class="edge upper" d=${d} />`}
+    </svg>`;
+  }
+
+  private drawnFrame(frame: Frame) {
+    const d = this.outline ? shapePath(frame, this.outline) : framePath(frame);
     return html`<svg class="over" viewBox="0 0 100 100" preserveAspectRatio="none" aria-hidden="true">
         ${this.veiled ? svg`<path class="veil" d="M0 0H100V100H0Z${d}" />` : nothing}
         ${svg`<path class="edge under" d=${d} /><path class="edge upper" d=${d} />
@@ -142,6 +162,29 @@ export class QwFraming extends PictureStage {
     );
   }
 
+  /** A finger draws here too: it has been asked to. */
+  private drawLine(event: PointerEvent): void {
+    if (event.button !== 0) return;
+    this.touched = false;
+    const box = this.stageBox.getBoundingClientRect();
+    const start = spotAt(event, box);
+    this.line = [start];
+    follow(
+      event,
+      box,
+      start,
+      (spot) => {
+        this.line = [...this.line, spot];
+      },
+      (done) => {
+        const drawn = outlineOf(this.line);
+        this.line = [];
+        if (done && drawn && drawn.frame.width >= least && drawn.frame.height >= least)
+          this.lay(drawn.frame, drawn.outline);
+      },
+    );
+  }
+
   private tap(event: MouseEvent): void {
     if (!this.touched) return;
     const { x, y } = spotAt(event, this.stageBox.getBoundingClientRect());
@@ -188,9 +231,9 @@ export class QwFraming extends PictureStage {
     void this.updateComplete.then(() => this.renderRoot.querySelector<HTMLElement>('.inside')?.focus());
   }
 
-  private lay(frame: Frame): void {
+  private lay(frame: Frame, outline?: readonly Spot[]): void {
     this.frame = frame;
-    emit<FrameDetail>(this, 'qw-frame', { frame });
+    emit<FrameDetail>(this, 'qw-frame', outline ? { frame, outline } : { frame });
   }
 
   private lookAway(): void {

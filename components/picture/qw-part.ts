@@ -1,10 +1,12 @@
-import { css, html } from 'lit';
+import { css, html, nothing } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
 import { live } from 'lit/directives/live.js';
-import type { Frame, SizeMm } from '../../src/sheet/model.ts';
+import { oval } from '../../src/drawing/outlines.ts';
+import type { Frame, SizeMm, Spot } from '../../src/sheet/model.ts';
 import { controls } from '../support/controls.ts';
 import { QwElement } from '../support/element.ts';
 import { emit } from '../support/emit.ts';
+import '../support/qw-choice.ts';
 import { paperSizes, sizeWords } from './lengths.ts';
 import './qw-framing.ts';
 import type { FrameDetail, QwFraming } from './qw-framing.ts';
@@ -13,6 +15,8 @@ import { toolStyles } from './stage-styles.ts';
 export interface PartDetail {
   /** Fractions 0–1 of the sheet's picture. */
   readonly frame: Frame;
+  /** Corners of its shape in fractions of the frame, where it is not the whole frame. */
+  readonly outline?: readonly Spot[];
   readonly name: string;
   readonly sizeMm: SizeMm;
 }
@@ -25,7 +29,7 @@ export interface PartOffer {
 
 /**
  * Marks a part of a sheet to be looked at by itself: a frame drawn on its picture, or one of the blocks that were found.
- * @fires qw-part - `{ frame, name, sizeMm }`, when the part is kept
+ * @fires qw-part - `{ frame, outline, name, sizeMm }`, when the part is kept
  */
 @customElement('qw-part')
 export class QwPart extends QwElement {
@@ -52,18 +56,29 @@ export class QwPart extends QwElement {
   @property({ attribute: false }) offers: readonly PartOffer[] = [];
   @state() private frame: Frame | null = null;
   @state() private partName = '';
+  @state() private shape: Shape = 'frame';
+  @state() private drawn: readonly Spot[] | null = null;
   @query('qw-framing') private readonly framing!: QwFraming;
 
   override render() {
     const offers = this.offers.map(({ frame, name }, i) => ({ frame, name: name ?? `block ${i + 1}` }));
     return html`<p class="hint" style="margin:0 0 12px">
-        Draw a frame around the piece, or tap it and pull the corners.
+        ${hints[this.shape]}
         ${offers.length > 0 ? `The dashed outlines are ${offers.length === 1 ? 'a block' : `${offers.length} blocks`} found on this sheet: pick one.` : ''}
       </p>
+      <qw-choice
+        label="Its shape"
+        shows-label
+        .choices=${shapes}
+        .value=${this.shape}
+        @qw-choose=${this.onShape}
+      ></qw-choice>
       <qw-framing
         .picture=${this.picture}
         .name=${this.name}
         .frame=${this.frame}
+        .outline=${this.outline}
+        ?by-hand=${this.shape === 'by hand'}
         .offers=${offers}
         what="the part"
         veiled
@@ -88,11 +103,17 @@ export class QwPart extends QwElement {
         ${
           this.frame
             ? html`<button class="slip" @click=${this.clear}>Take the frame away</button>`
-            : html`<button class="slip" ?disabled=${!this.picture} @click=${() => this.framing.layInMiddle()}>
+            : this.shape === 'by hand'
+              ? nothing
+              : html`<button class="slip" ?disabled=${!this.picture} @click=${() => this.framing.layInMiddle()}>
               Lay a frame in the middle
             </button>`
         }
       </div>`;
+  }
+
+  private get outline(): readonly Spot[] | null {
+    return this.shape === 'oval' ? oval : this.shape === 'by hand' ? this.drawn : null;
   }
 
   private sizeOf({ width, height }: Frame): SizeMm {
@@ -106,7 +127,19 @@ export class QwPart extends QwElement {
 
   private onFrame(event: CustomEvent<FrameDetail>): void {
     event.stopPropagation();
-    this.frame = event.detail.frame;
+    const { frame, outline } = event.detail;
+    this.frame = frame;
+    if (outline) this.drawn = outline;
+  }
+
+  private onShape(event: CustomEvent<{ value: string }>): void {
+    event.stopPropagation();
+    this.shape = event.detail.value as Shape;
+    // A frame says nothing yet of what lies within it.
+    if (this.shape === 'by hand') {
+      this.frame = null;
+      this.drawn = null;
+    }
   }
 
   private onName(event: Event): void {
@@ -118,14 +151,34 @@ export class QwPart extends QwElement {
   }
 
   private keep(offers: readonly { frame: Frame; name: string }[]): void {
-    const { frame } = this;
+    const { frame, outline } = this;
     if (!frame) return;
     const name = this.partName.trim() || this.usualName(offers);
-    emit<PartDetail>(this, 'qw-part', { frame, name, sizeMm: this.sizeOf(frame) });
+    emit<PartDetail>(this, 'qw-part', {
+      frame,
+      ...(outline ? { outline } : {}),
+      name,
+      sizeMm: this.sizeOf(frame),
+    });
     this.frame = null;
+    this.drawn = null;
     this.partName = '';
   }
 }
+
+type Shape = 'frame' | 'oval' | 'by hand';
+
+const shapes: readonly { value: Shape; label: string }[] = [
+  { value: 'frame', label: 'straight sides' },
+  { value: 'oval', label: 'oval' },
+  { value: 'by hand', label: 'drawn by hand' },
+];
+
+const hints: Readonly<Record<Shape, string>> = {
+  frame: 'Draw a frame around the piece, or tap it and pull the corners.',
+  oval: 'Draw a frame around the piece, or tap it and pull the corners: the oval that fills it is kept.',
+  'by hand': 'Draw a line round the piece, as scissors would go; the ends are joined for you.',
+};
 
 declare global {
   interface HTMLElementTagNameMap {

@@ -146,6 +146,8 @@ export interface ReadOptions {
   readonly mmPerPixel?: number;
   /** The part that is the sheet; default the whole image. */
   readonly crop?: Frame;
+  /** Corners of a shape within the crop, in fractions 0–1 of it: what lies outside is left out. Default: all of the crop. */
+  readonly outline?: readonly Spot[];
   /** A white or grey card in the picture. Default: none, and the light is unknown. */
   readonly card?: Card;
 }
@@ -228,6 +230,8 @@ export interface Part {
   readonly side: 'A' | 'B';
   /** On the sheet's picture, as fractions 0–1. */
   readonly frame: Frame;
+  /** Corners of its shape, as fractions 0–1 of the frame; default the whole frame. */
+  readonly outline?: readonly Spot[];
   readonly sizeMm: SizeMm;
   readonly reading: Side;
   /** The picture that the frame lies on; default the one of the sheet's side. It stays when the side gets another. */

@@ -3,8 +3,9 @@ import { withoutScreen } from './descreen.ts';
 import { evenOut, lightSurface } from './evenness.ts';
 import { findInks } from './find-inks.ts';
 import { flatness } from './flatness.ts';
-import type { Frame, Light, PixelImage, Reading, ReadOptions, Side } from './model.ts';
-import { clampFrame, oklabPlanes } from './planes.ts';
+import type { Frame, Light, PixelImage, Reading, ReadOptions, Side, Spot } from './model.ts';
+import { insideOf } from './outline.ts';
+import { clampFrame, type LinearPlanes, oklabPlanes } from './planes.ts';
 import { readingOf } from './reading-of.ts';
 import { UnreadableImage } from './unreadable.ts';
 
@@ -31,7 +32,8 @@ export function readWithPlaces(image: PixelImage, options: ReadOptions = {}): Re
     throw new UnreadableImage('The picture is too small to read: one pixel.');
   const mmPerPixel = options.mmPerPixel ?? sheetMm / Math.max(frame.width, frame.height);
   const card = options.card ? lightFromCard(image, options.card) : null;
-  const { linear, softness } = withoutScreen(image, frame, options.card ?? null);
+  const { linear: all, softness } = withoutScreen(image, frame, options.card ?? null);
+  const linear = options.outline ? within(all, options.outline) : all;
   if (!linear.count) throw new UnreadableImage('The picture is fully transparent: there is nothing to read.');
   const planes = oklabPlanes(linear, card?.matrix ?? null);
   const flat = flatness(planes);
@@ -40,6 +42,13 @@ export function readWithPlaces(image: PixelImage, options: ReadOptions = {}): Re
   const found = findInks(planes, flat, softness);
   const read = readingOf(planes, found, mmPerPixel, lightNote(card, surface !== null));
   return options.mmPerPixel === undefined ? sizeAssumed(read) : read;
+}
+
+/** Leaves out what lies beyond an outline. */
+function within(linear: LinearPlanes, outline: readonly Spot[]): LinearPlanes {
+  const inside = insideOf(outline, linear.width, linear.height);
+  const on = linear.on.map((v, i) => v & inside[i]!);
+  return { ...linear, on, count: on.reduce((n, v) => n + v, 0) };
 }
 
 /** The lengths of a print that rest on a size nobody gave are marked so. */

@@ -10,9 +10,11 @@ import type {
   ReadOptions,
   Sheet,
   Side,
+  Spot,
   Tags,
   Weight,
 } from '../sheet/model.ts';
+import { mostCorners } from '../sheet/outline.ts';
 import { handSchema, takenSchema } from './schema-hand.ts';
 import {
   between,
@@ -35,9 +37,16 @@ const card = v.strictObject({
   reflectance: v.exactOptional(share),
 } satisfies EntriesOf<Card>);
 
+const outline = v.pipe(
+  v.array(v.strictObject({ x: share, y: share } satisfies EntriesOf<Spot>)),
+  v.minLength(3),
+  v.maxLength(mostCorners),
+);
+
 const readOptions = v.strictObject({
   mmPerPixel: v.exactOptional(v.pipe(finite, v.gtValue(0))),
   crop: v.exactOptional(frameSchema),
+  outline: v.exactOptional(outline),
   card: v.exactOptional(card),
 } satisfies EntriesOf<ReadOptions>);
 
@@ -148,6 +157,7 @@ export const partSchema = v.strictObject({
   sheetId: idSchema,
   side: v.picklist(['A', 'B']),
   frame: frameSchema,
+  outline: v.exactOptional(outline),
   sizeMm,
   reading: sideSchema,
   pictureId: v.exactOptional(idSchema),

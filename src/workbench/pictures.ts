@@ -94,7 +94,8 @@ export function holdPictures(shelf: Shelf, onArrive: () => void): Pictures {
       const id = source?.pictureId ?? null;
       if (source === null || id === null) return null;
       const { part } = source;
-      const key = part === null ? `${size} ${id}` : `part ${id} ${JSON.stringify(part.frame)}`;
+      const key =
+        part === null ? `${size} ${id}` : `part ${id} ${JSON.stringify([part.frame, part.outline ?? null])}`;
       if (!urls.has(key)) {
         void fetch(key, async () => {
           const picture = await get(id);
@@ -136,7 +137,14 @@ async function cut(picture: Picture, part: Part): Promise<Blob> {
   const w = Math.max(1, Math.round(width * bitmap.width));
   const h = Math.max(1, Math.round(height * bitmap.height));
   const canvas = new OffscreenCanvas(w, h);
-  canvas.getContext('2d')?.drawImage(bitmap, -Math.round(x * bitmap.width), -Math.round(y * bitmap.height));
+  const context = canvas.getContext('2d');
+  if (part.outline !== undefined && context !== null) {
+    context.beginPath();
+    for (const corner of part.outline) context.lineTo(corner.x * w, corner.y * h);
+    context.clip();
+  }
+  context?.drawImage(bitmap, -Math.round(x * bitmap.width), -Math.round(y * bitmap.height));
   bitmap.close();
-  return canvas.convertToBlob({ type: picture.type });
+  // Beyond its outline a part is see-through, which a JPEG can't be.
+  return canvas.convertToBlob({ type: part.outline === undefined ? picture.type : 'image/png' });
 }

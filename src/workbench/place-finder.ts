@@ -2,8 +2,9 @@ import { sideOfHeld } from '../drawer/find.ts';
 import type { Held } from '../drawer/model.ts';
 import { placesForKept } from '../drawer/places.ts';
 import type { Notebook } from '../notebook/model.ts';
-import type { Frame, Places, ReadOptions } from '../sheet/model.ts';
+import type { Part, Places, ReadOptions } from '../sheet/model.ts';
 import type { Picture } from '../storage/database.ts';
+import { cropOf } from './crop-of.ts';
 import { newId } from './new-id.ts';
 import { type Pictures, sourceOf } from './pictures.ts';
 import type { ReadClient, ReadResult } from './read-client.ts';
@@ -48,15 +49,15 @@ export function startPlaceFinder(pictures: Pictures, client: ReadClient): PlaceF
     const id = source?.pictureId ?? null;
     if (source === null || id === null) return null;
     const options = source.kept.options ?? {};
-    const frame = source.part?.frame ?? null;
-    const key = keyOf(id, options, frame);
+    const { part } = source;
+    const key = keyOf(id, options, part);
     if (!found.has(key)) {
       const result = pictures
         .get(id)
         .then((picture) =>
           picture === null
             ? null
-            : readAgain(picture, frame === null ? options : cropTo(options, frame, picture)),
+            : readAgain(picture, part === null ? options : { ...options, ...cropOf(part, picture) }),
         );
       remember(key, result);
       // What failed may work the next time.
@@ -66,12 +67,6 @@ export function startPlaceFinder(pictures: Pictures, client: ReadClient): PlaceF
   }
 }
 
-function keyOf(pictureId: string, options: ReadOptions, frame: Frame | null): string {
-  return JSON.stringify([pictureId, options, frame]);
-}
-
-function cropTo(options: ReadOptions, frame: Frame, { width, height }: Picture): ReadOptions {
-  const { x, y } = frame;
-  const crop = { x: x * width, y: y * height, width: frame.width * width, height: frame.height * height };
-  return { ...options, crop };
+function keyOf(pictureId: string, options: ReadOptions, part: Part | null): string {
+  return JSON.stringify([pictureId, options, part?.frame ?? null, part?.outline ?? null]);
 }

@@ -187,6 +187,8 @@ export interface PartToCut {
   readonly name: string;
   /** Fractions 0–1 of the side's picture. */
   readonly frame: Frame;
+  /** Corners of its shape, in fractions of the frame; default the whole frame. */
+  readonly outline?: readonly Spot[];
   readonly sizeMm: SizeMm;
 }
 

@@ -4,7 +4,6 @@ import { correctedBy } from '../notebook/apply-hand.ts';
 import type { Edit } from '../notebook/edits.ts';
 import type {
   Corners,
-  Frame,
   HandMade,
   Ink,
   KeptSide,
@@ -20,6 +19,7 @@ import type { Picture } from '../storage/database.ts';
 import type { Look } from '../workers/messages.ts';
 import { pictureFrom } from './add-pictures.ts';
 import type { Book } from './book.ts';
+import { cropOf } from './crop-of.ts';
 import { underLight } from './hand-light.ts';
 import { newId } from './new-id.ts';
 import type { Pictures } from './pictures.ts';
@@ -159,17 +159,17 @@ export function startSheetWork({ book, pictures, places, client, readings }: Too
       );
     },
 
-    async cut({ sheetId, side, frame, name, sizeMm }) {
+    async cut({ sheetId, side, name, sizeMm, ...shape }) {
       const found = find(sheetId, side);
       const picture = await pictureOf(found?.kept.pictureId);
       if (found === null || picture === null) return null;
       const { sheet, kept } = found;
-      const options = { mmPerPixel: mmPerPixel(sheet.sizeMm, picture), crop: cropOf(frame, picture) };
+      const options = { mmPerPixel: mmPerPixel(sheet.sizeMm, picture), ...cropOf(shape, picture) };
       const result = await readings.readStored(name, blobOf(picture), { options, withPicture: false });
       if (result === null) return null;
       const id = newId('part');
       const reading: Side = { ...result.side, light: kept.reading.light };
-      const part: Part = { id, name, sheetId, side, frame, sizeMm, reading };
+      const part: Part = { id, name, sheetId, side, ...shape, sizeMm, reading };
       book.dispatchAll([{ do: 'add part', part }], 'keep a part of a sheet');
       return { kind: 'part', id };
     },
@@ -213,7 +213,7 @@ export function startSheetWork({ book, pictures, places, client, readings }: Too
       .read({
         id: newId('part'),
         bytes: picture.bytes.slice(0),
-        options: { ...options, crop: cropOf(part.frame, picture) },
+        options: { ...options, ...cropOf(part, picture) },
         withPicture: false,
       })
       .catch(() => null);
@@ -261,15 +261,6 @@ function isOf(part: Part, sheetId: string, side: 'A' | 'B'): boolean {
 
 function mmPerPixel(sizeMm: SizeMm, { width, height }: { width: number; height: number }): number {
   return Math.max(sizeMm.width, sizeMm.height) / Math.max(width, height);
-}
-
-function cropOf({ x, y, width, height }: Frame, picture: { width: number; height: number }): Frame {
-  return {
-    x: x * picture.width,
-    y: y * picture.height,
-    width: width * picture.width,
-    height: height * picture.height,
-  };
 }
 
 function blobOf({ bytes, type }: Picture): Blob {

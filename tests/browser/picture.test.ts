@@ -226,6 +226,45 @@ describe('qw-part', () => {
     expect(heard[0]).toMatchObject({ frame, name: 'Star' });
   });
 
+  it('keeps an oval, and a shape that was drawn by hand', async () => {
+    const tool = await shown('qw-part', { picture: picture(), name: 'Quilt' });
+    const heard = listen<{ frame: { width: number }; outline?: readonly object[] }>(tool, 'qw-part');
+    const framing = tool.renderRoot.querySelector('qw-framing')!;
+    await framing.updateComplete;
+    const shape = async (value: string) => {
+      tool.renderRoot
+        .querySelector('qw-choice')!
+        .dispatchEvent(new CustomEvent('qw-choose', { detail: { value } }));
+      await tool.updateComplete;
+      await framing.updateComplete;
+    };
+    await shape('oval');
+    press(tool, 'Lay a frame in the middle');
+    await tool.updateComplete;
+    press(tool, 'Keep this part');
+    expect(heard[0]!.outline!.length).toBe(48);
+
+    await shape('by hand');
+    expect(tool.renderRoot.textContent).not.toContain('Lay a frame in the middle');
+    const ground = framing.renderRoot.querySelector<HTMLElement>('.ground')!;
+    const box = ground.getBoundingClientRect();
+    const at = (x: number, y: number) => ({ x: box.left + x * box.width, y: box.top + y * box.height });
+    point(ground, 'pointerdown', at(0.2, 0.2), 'touch');
+    for (const [x, y] of [
+      [0.4, 0.2],
+      [0.6, 0.2],
+      [0.5, 0.4],
+      [0.4, 0.6],
+      [0.3, 0.4],
+    ] as const)
+      point(ground, 'pointermove', at(x, y), 'touch');
+    point(ground, 'pointerup', at(0.25, 0.3), 'touch');
+    await tool.updateComplete;
+    press(tool, 'Keep this part');
+    expect(heard[1]!.outline!.length).toBeLessThan(8);
+    expect(heard[1]!.frame.width).toBeCloseTo(0.4, 1);
+  });
+
   it('is done with a keyboard alone', async () => {
     const tool = await shown('qw-part', { picture: picture(), name: 'Quilt' });
     const heard = listen<{ frame: Record<string, number> }>(tool, 'qw-part');
