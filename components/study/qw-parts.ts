@@ -78,7 +78,7 @@ export class QwParts extends QwElement {
         <div>
           <ul class="says">${shading.says.map((line) => html`<li>${withChips(line, ids, table)}</li>`)}</ul>
           ${worth.length && worth.length < shading.squares.length ? this.list(view, worth, table) : nothing}
-          ${worth.length ? html`<p class="care">Cut on a mat, away from the hand that holds; cap the blade after. The tool maker’s own instructions come first.</p>` : nothing}
+          ${shading.caution ? html`<p class="care">${shading.caution}</p>` : nothing}
         </div>
       </div>`;
   }

@@ -136,16 +136,27 @@ function middleOf(group: readonly Tried[]): Tried {
 }
 
 function regionOf(group: readonly Tried[]): ColourRegion {
+  // A colour that was tried stands for all that lie nearer to it than to the next one tried.
   const half = colourItGrid.hueStepDeg / 2;
-  const ls = group.map(({ oklch }) => measureColour({ oklch } as Ink).lab.l);
+  const light = stepOf(colourItGrid.lightness) / 2;
+  const strong = stepOf(colourItGrid.chroma) / 2;
+  const lightnessOf = ([l, c, h]: OklchTuple, more: number) =>
+    measureColour({ oklch: [l + more, c, h] } as unknown as Ink).lab.l;
   const cs = group.map(({ oklch }) => oklch[1]);
   const from = group[0]!.oklch[2]! - half;
   const to = group.at(-1)!.oklch[2]! + half;
   return {
     hueDeg: [(from + 360) % 360, (to + 360) % 360],
-    lightness: [Math.min(...ls), Math.max(...ls)],
-    chroma: [Math.min(...cs), Math.max(...cs)],
+    lightness: [
+      Math.min(...group.map(({ oklch }) => lightnessOf(oklch, -light))),
+      Math.max(...group.map(({ oklch }) => lightnessOf(oklch, light))),
+    ],
+    chroma: [Math.min(...cs) - strong, Math.max(...cs) + strong],
   };
+}
+
+function stepOf(even: readonly number[]): number {
+  return even[1]! - even[0]!;
 }
 
 function nearestAndSays(

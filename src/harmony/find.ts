@@ -45,7 +45,10 @@ export function findBridge(
   sides: readonly Side[],
   names: readonly string[] = [],
 ): FoundBridge[] {
-  const ends = [anchorSide, candidateSide].map((side) => measureSide(takeSide(side, 'anchor'), 'anchor'));
+  // Both stand as the anchor to what lies between them; their inks keep the letters that they have in the study.
+  const ends = [takeSide(anchorSide, 'anchor'), takeSide(candidateSide, 'candidate')].map((side) =>
+    measureSide(side, 'anchor'),
+  );
   return sides
     .flatMap((side, index) => {
       const middle = measureSide(takeSide(side, 'candidate'), 'candidate');

@@ -81,7 +81,7 @@ export const ruleHolds = (limit: number): string =>
 export const summaries = {
   single: () => 'One piece alone agrees with itself.',
   holds: (words: readonly string[], uneasy: boolean) => {
-    const quiet = uneasy ? 'no quarrel is strong enough to part it' : 'nothing quarrels';
+    const quiet = uneasy ? 'what little quarrels does not part it' : 'nothing quarrels';
     return words.length > 0
       ? `${capital(listed(words))} ${words.length > 1 ? 'run' : 'runs'} through it, and ${quiet}.`
       : `${capital(quiet)}.`;

@@ -238,6 +238,8 @@ export interface Shading {
   readonly squares: readonly ShadedSquare[];
   /** The parts worth cutting out, and those to leave, as sentences. */
   readonly says: readonly string[];
+  /** What to mind where a part is worth cutting out. */
+  readonly caution?: string;
 }
 
 export interface ShadedSquare {

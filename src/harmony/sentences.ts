@@ -65,7 +65,7 @@ export function repeatedNeutral(a: Said, b: Said): string {
 export function toneOnTone(a: Said, b: Said, lightAndDark: boolean): string {
   return lightAndDark
     ? `${both(a, b)} are one hue, light and dark: tone on tone, the quietest way to belong.`
-    : `${both(a, b)} are one hue, one stronger than the other, so they read as a pair and not as a miss.`;
+    : `${both(a, b)} are one hue, one stronger than the other, so they look like a pair and not like a mistake.`;
 }
 
 export function neighbours(a: Said, b: Said): string {
@@ -119,7 +119,7 @@ export function straySmall(it: Said, other: string): string {
 }
 
 export function strayWithMiss(it: Said, other: string, miss: Said): string {
-  return `Beyond its near miss with ${ink(miss)}, ${ink(it)} finds no one on ${other}: nothing there repeats it, sits next to it or stands opposite.`;
+  return `Beyond its near miss with ${ink(miss)}, ${ink(it)} finds no partner on ${other}: nothing there repeats it, lies next to it on the wheel or stands opposite.`;
 }
 
 export function strayTolerated(it: Said, beside: Said, other: string): string {
@@ -140,7 +140,7 @@ export function basesAgree(a: Said, b: Said, touching: boolean): string {
 }
 
 export function basesAlikeInKind(a: Said, b: Said): string {
-  return `The grounds differ plainly, ${ink(a)} and ${ink(b)}, and get on: a neutral ground that far from the other looks chosen.`;
+  return `The grounds differ plainly, ${ink(a)} and ${ink(b)}, and get on: two neutral grounds so far apart look chosen.`;
 }
 
 export function basesQuarrel(yellower: Said, whiter: Said): string {
@@ -167,7 +167,7 @@ export function intensityAlike(a: Said, b: Said, how: 'bright' | 'muted'): strin
 }
 
 export function warmBoth(anchor: string, candidate: string, lean: 'warm' | 'cool'): string {
-  return `Both ${anchor} and ${candidate} lean ${lean}: the page will have one temperature.`;
+  return `Both ${anchor} and ${candidate} lean ${lean}: the page will be ${lean} all through.`;
 }
 
 export function warmAndCool(warm: string, cool: string): string {
@@ -228,7 +228,7 @@ export const busyAndCalm = (busy: string, calm: string): string =>
   `${capital(busy)} is busy and ${calm} is calm: one talks while the other listens.`;
 
 export const finishAlike = (finish: string): string =>
-  `Both are ${finish} in finish: drawn with one hand, so to say.`;
+  `Both are ${finish} in finish: as if one hand had made them.`;
 
 export const finishApart = (a: string, b: string): string =>
   `One is ${a} and the other ${b} in finish. Where they lie close, that shows more than the colours do.`;
@@ -244,15 +244,15 @@ export const thin = (sheet: string, gsm: number): string =>
 /* Other voices */
 
 export function modelAgainstWheel(a: Said, b: Said, link: string): string {
-  return `A two-colour model rates ${ink(a)} with ${ink(b)} low, although by hue they are ${link}. It was made from touching plain patches, where like hues and light colours please most and opposites least; the wheel speaks of a whole page.`;
+  return `A two-colour model gives ${ink(a)} with ${ink(b)} a low mark, although by hue they are ${link}. It was made from touching plain patches, where like hues and light colours please most and opposites least; the wheel speaks of a whole page.`;
 }
 
 export function modelForAgainstWheel(a: Said, b: Said, link: string): string {
-  return `A two-colour model rates ${ink(a)} with ${ink(b)} high, although by hue they are ${link}. It was made from touching plain patches, where lightness counts for much; the wheel looks at hue alone.`;
+  return `A two-colour model gives ${ink(a)} with ${ink(b)} a high mark, although by hue they are ${link}. It was made from touching plain patches, where lightness counts for much; the wheel looks at hue alone.`;
 }
 
 export function modelAgrees(a: Said, b: Said, how: 'high' | 'low'): string {
-  return `A two-colour model, made from touching plain patches, rates ${ink(a)} with ${ink(b)} ${how}. On this the wheel and the model agree.`;
+  return `A two-colour model, made from touching plain patches, gives ${ink(a)} with ${ink(b)} a ${how} mark. On this the wheel and the model agree.`;
 }
 
 const eyes = {

@@ -7,6 +7,7 @@ import { type MeasuredSide, measureSide } from './measured.ts';
 import type { CompareOptions, ShadedSquare, Shading } from './model.ts';
 import * as sentences from './more-sentences.ts';
 import { type Pair, pairOf } from './pair.ts';
+import { bladeCaution } from './remedy-sentences.ts';
 import { takeSide } from './take-side.ts';
 import { inkLimits, troubleWeights, verdictLimits } from './thresholds.ts';
 import { judge } from './verdict.ts';
@@ -39,6 +40,7 @@ export function shadeParts(
     cells: cellsOf(whole, places),
     squares,
     says: saysOf(whole, squares, options, options.sheetMm ? options.sheetMm / across : null),
+    ...(squares.some(({ worthCutting }) => worthCutting) ? { caution: bladeCaution } : {}),
   };
 }
 

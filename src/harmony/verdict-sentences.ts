@@ -22,14 +22,14 @@ export const together = (one: string, other: string): string => `${one} with ${o
 
 export const summaries = {
   held: (ties: string, many: boolean, uneasy: boolean) =>
-    `${capital(ties)} ${many ? 'tie' : 'ties'} them, and ${uneasy ? 'no quarrel is strong enough to part them' : 'nothing quarrels'}.`,
+    `${capital(ties)} ${many ? 'tie' : 'ties'} them, and ${uneasy ? 'what little quarrels does not part them' : 'nothing quarrels'}.`,
   quiet: (sheet: string) => `${capital(sheet)} is quiet: it lets the other speak.`,
   quietUneasy: (sheet: string, trouble: string) =>
     `${capital(sheet)} is quiet and lets the other speak. ${trouble}`,
   bridge: (ties: string, many: boolean, trouble: string) =>
     `${capital(ties)} ${many ? 'tie' : 'ties'} them. ${trouble}`,
   bridgeUntied: (uneasy: boolean) =>
-    `${uneasy ? 'No quarrel is strong enough to part them' : 'Nothing quarrels'}, but nothing ties them either: carry a colour from one to the other.`,
+    `${uneasy ? 'Little quarrels' : 'Nothing quarrels'}, but nothing ties them either: carry a colour from one to the other.`,
   bridgeUntiedUneasy: (trouble: string) => `${trouble} And nothing ties the two.`,
   troubleOnly: (trouble: string) => trouble,
   apart: (trouble: string) => `${trouble} And no colour is there to tie them.`,

@@ -7,6 +7,7 @@ import { foundColour } from '../harmony/found-words.ts';
 import type { Comparison, Verdict } from '../harmony/model.ts';
 import type { StudyLeaf } from '../notebook/model.ts';
 import type { BaseKind, Ink, Motif, PrintScale } from '../sheet/model.ts';
+import { relabel } from '../sheet/relabel.ts';
 import { inkWord } from '../sheet/words.ts';
 
 /** What is looked for in the drawer. */
@@ -101,14 +102,14 @@ function bridges(drawer: Drawer, anchor: Held, candidate: Held, filter: DrawerFi
   const sides = there.flatMap((held) => sideOfHeld(drawer, held) ?? []);
   const names = there.map((held) => nameOfHeld(drawer, held));
   const found = findBridge(ends[0], ends[1], sides, names);
+  const of = { anchor: relabel(ends[0], 'anchor'), candidate: relabel(ends[1], 'candidate') };
   const places = found.slice(0, most).map(
     ({ index, toAnchor, toCandidate, says }): FoundPlace => ({
       held: there[index]!,
       verdict: toAnchor,
       toCandidate,
-      // Both ends are lettered alike there, so the letters are left out.
-      says: says.replaceAll(/ \([A-Z]\d*\)/g, ''),
-      of: null,
+      says,
+      of,
     }),
   );
   return { places, all: found.length };

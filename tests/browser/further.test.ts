@@ -16,7 +16,9 @@ const shading: Shading = {
     { ...square, frame: { ...frame, x: 0.5 }, worthCutting: false, answers: [], alone: ['c'] },
   ],
   says: ['This square answers coral (C) and quarrels with nothing: worth cutting out.'],
+  caution: 'Mind the blade.',
 };
+const { caution: _, ...withoutCaution } = shading;
 const dot =
   'data:image/svg+xml,%3Csvg xmlns=%22http://www.w3.org/2000/svg%22 width=%222%22 height=%221%22/%3E';
 const parts = {
@@ -75,7 +77,9 @@ describe('which parts', () => {
     const kept = heard(element, 'qw-keep-part');
     within(element, 'ol button').click();
     expect(kept).toEqual([{ frame, name: 'Quayside ledger, square 1' }]);
-    expect(within(element, '.care').textContent).toContain('Cut on a mat');
+    expect(within(element, '.care').textContent).toBe(shading.caution);
+    const none = await standAlone('qw-parts', { view: { ...parts, shading: withoutCaution } });
+    expect(none.shadowRoot!.querySelector('.care')).toBeNull();
   });
 
   it('says so while the places are not known, and where there is no picture', async () => {

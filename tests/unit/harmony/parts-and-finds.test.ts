@@ -4,6 +4,7 @@ import { labFromHex, labFromOklch, oklchFromTuple } from '../../../src/colour/sp
 import { colourIt, onBase } from '../../../src/harmony/colour-it.ts';
 import { compare } from '../../../src/harmony/compare.ts';
 import { findBridge, findByColour } from '../../../src/harmony/find.ts';
+import { bladeCaution } from '../../../src/harmony/remedy-sentences.ts';
 import { shadeParts, shades } from '../../../src/harmony/shade.ts';
 import type { Reading, Side } from '../../../src/sheet/model.ts';
 import { inkFromHex, plainOf, sideOfPlain } from '../../../src/sheet/plain.ts';
@@ -39,12 +40,13 @@ describe('the parts of a sheet that hold', () => {
   });
 
   it('are listed in squares, each with what it answers and what is alone in it', () => {
-    const { squares, says } = shadeParts(anchor, reading, { across: 2 });
+    const { squares, says, caution } = shadeParts(anchor, reading, { across: 2 });
     expect(squares).toHaveLength(4);
     expect(squares[0]).toMatchObject({ worthCutting: true, answers: ['B'], alone: [] });
     expect(squares[0]!.frame).toEqual({ x: 0, y: 0, width: 0.5, height: 0.5 });
     expect(squares[1]).toMatchObject({ worthCutting: false, alone: ['c'] });
     expect(squares[3]).toMatchObject({ worthCutting: false, answers: [], alone: [] });
+    expect(caution).toBe(bladeCaution);
     expect(says).toEqual([
       'In 2 of 4 squares navy (B) is answered and nothing quarrels: worth cutting out.',
       'In 1 of 4 squares leaf green (c) is alone or nearly misses: leave it, or cover the colour.',
@@ -62,6 +64,7 @@ describe('the parts of a sheet that hold', () => {
       'Every part of the sheet holds: cut where you like.',
     ]);
     const alone = shadeParts(anchor, drawn(sheet, ['2222', '2222']), { across: 4 });
+    expect(alone.caution).toBeUndefined();
     expect(alone.says[0]).toBe('Taken by itself, no part has a colour that answers the anchor.');
     expect(alone.says[1]).toContain('In 8 of 8 squares leaf green (c)');
     const mixed = shadeParts(anchor, drawn(sheet, ['1212', '2121', '1212', '2121']), { across: 2 });
@@ -80,8 +83,10 @@ describe('a thing that takes any colour', () => {
     expect(regions.length).toBeGreaterThan(0);
     for (const { hueDeg, lightness, chroma } of regions) {
       for (const deg of hueDeg) expect(deg >= 0 && deg < 360).toBe(true);
-      expect(lightness[0]).toBeLessThanOrEqual(lightness[1]);
-      expect(chroma[0]).toBeLessThanOrEqual(chroma[1]);
+      // One colour that was tried stands for all that lie nearer to it than to the next.
+      expect(lightness[1] - lightness[0]).toBeGreaterThan(8);
+      expect(chroma[1] - chroma[0]).toBeGreaterThan(0.035);
+      expect(lightness[0] >= 0 && lightness[1] <= 100).toBe(true);
     }
     expect(answers.some((id) => id >= 'a')).toBe(true);
     expect(answers.some((id) => id < 'a')).toBe(true);
@@ -157,7 +162,7 @@ describe('what have I that could stand between these two', () => {
   it('is what ties to both, or is quiet, with the strongest first and a sentence each', () => {
     const found = findBridge(anchor, candidate, drawer, ['Confetti', 'kraft cardstock']);
     expect(found.map(({ index }) => index)).toEqual([0, 1]);
-    expect(found[0]!.says).toBe('Confetti answers coral (B) on one side and violet (B) on the other.');
+    expect(found[0]!.says).toBe('Confetti answers coral (B) on one side and violet (b) on the other.');
     expect(found[1]!.says).toBe('Kraft cardstock is quiet and rests between the two.');
     expect(found[0]).toMatchObject({ toAnchor: 'holds-together', toCandidate: 'holds-together' });
     expect(findBridge(anchor, candidate, drawer)[0]!.says).toContain('This one answers');

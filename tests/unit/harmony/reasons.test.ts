@@ -315,12 +315,14 @@ describe('what a reason says', () => {
   it('of the two-colour model: its number, and why it may part from the wheel', () => {
     const found = reason(judged(onWhite([c.red, 0.2]), onWhite([c.forest, 0.25])), 'two-colour model');
     expect(found.evidence.ouLuo).toBeCloseTo(ouLuo(labFromHex(c.red), labFromHex(c.forest)).ch, 6);
-    expect(found.says).toContain('low, although by hue they are opposites');
+    expect(found.says).toContain('a low mark, although by hue they are opposites');
     expect(found.weighs).toBe(0);
     const touching = judged(onWhite([c.red, 0.2]), onWhite([c.forest, 0.25]), { distance: 'touching' });
     expect(reason(touching, 'two-colour model').weighs).toBeCloseTo(-0.15, 9);
     const high = judged(onWhite([c.aqua, 0.3]), onWhite([c.yellow, 0.3]));
-    expect(reason(high, 'two-colour model').says).toContain('high, although by hue they are unrelated');
+    expect(reason(high, 'two-colour model').says).toContain(
+      'a high mark, although by hue they are unrelated',
+    );
     const agrees = judged(onWhite([c.coral, 0.3]), onWhite([c.violet, 0.3]));
     expect(reason(agrees, 'two-colour model').says).toContain('agree');
   });

@@ -113,7 +113,7 @@ describe('how a verdict was decided', () => {
     expect(summary('neon pink')).toContain('The candidate outshouts the anchor');
     expect(summary('orange against violet')).toContain('finds no partner');
     expect(summary('red and green')).toContain('Red with forest green');
-    expect(summary('plain navy')).toBe('Navy ties them, and no quarrel is strong enough to part them.');
+    expect(summary('plain navy')).toBe('Navy ties them, and what little quarrels does not part them.');
   });
 
   it('says that nothing ties two papers that do not quarrel either', () => {

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { heldKey, sideOfHeld } from '../../../src/drawer/find.ts';
 import { compare } from '../../../src/harmony/compare.ts';
 import type { StudyLeaf } from '../../../src/notebook/model.ts';
+import type { Side } from '../../../src/sheet/model.ts';
 import { filterChoices, findPlaces } from '../../../src/workbench/drawer-rank.ts';
 import { bunting, dots, ledger, sampleNotebook } from '../notebook/sample-notebook.ts';
 
@@ -49,10 +50,21 @@ describe('the drawer held against an anchor', () => {
 
   it('finds what could stand between two papers, and how it holds with each', () => {
     const { places } = findPlaces(drawer, study, { by: 'bridge', candidate: ledger }, {}, 24);
-    for (const { held, verdict, toCandidate, says } of places) {
+    for (const { held, verdict, toCandidate, says, of } of places) {
       expect([heldKey(bunting), heldKey(ledger)]).not.toContain(heldKey(held));
       expect([verdict, toCandidate]).not.toContain('pulls-apart');
-      expect(says).not.toMatch(/\([A-Z]\)/);
+      // Each ink by the letter that it has in the study: capitals of the anchor, small ones of the candidate.
+      const [one, other] = says.split(' on one side and ');
+      if (other === undefined) continue;
+      const known = (side: Side) => [side.base, ...side.inks].map(({ id }) => id);
+      for (const [part, ids] of [
+        [one!, known(of!.anchor)],
+        [other, known(of!.candidate)],
+      ] as const) {
+        const named = [...part.matchAll(/\(([A-Za-z]\d*)\)/g)].map((match) => match[1]);
+        expect(named.length).toBeGreaterThan(0);
+        expect(ids).toEqual(expect.arrayContaining(named));
+      }
     }
     expect(places.length).toBeGreaterThan(0);
   });
