@@ -1,5 +1,5 @@
 import { oklabFromOklch } from '../colour/spaces.ts';
-import { nameOfHeld } from '../drawer/find.ts';
+import { pairNames } from '../drawer/find.ts';
 import type { Drawer, Held } from '../drawer/model.ts';
 import { changeSays, type PairNames, whatIfNote, whatIfSays } from '../harmony/change-words.ts';
 import type { Change, Comparison } from '../harmony/model.ts';
@@ -46,5 +46,5 @@ export function supposedInk(l: number, c: number, h: number): Ink {
 }
 
 function namesOf(drawer: Drawer, pair: { readonly anchor: Held; readonly candidate: Held }): PairNames {
-  return { anchor: nameOfHeld(drawer, pair.anchor), candidate: nameOfHeld(drawer, pair.candidate) };
+  return pairNames(drawer, pair.anchor, pair.candidate);
 }
