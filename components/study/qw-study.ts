@@ -28,7 +28,7 @@ import { ledeOf, verdictInSentence, verdictWords } from './words.ts';
  * @fires qw-make-board - nothing
  * @fires qw-choose-paper - `{ as }` · qw-drop-paper - `{ key, as }` · qw-turn-over - `{ as, side }`
  * @fires qw-show-candidate, qw-remove-candidate - `{ index }`
- * @slot what-if - stands between the papers and the verdict
+ * @slot what-if - stands below the papers, and the verdict below it while it is there
  * @slot further - stands after the remedies: ways to look further
  */
 @customElement('qw-study')
@@ -43,6 +43,8 @@ export class QwStudy extends QwElement {
   @property() surround: Surround = 'grey';
   /** What is only supposed of the pair that is shown, as a question; '' where all is as it is. */
   @property() supposed = '';
+  /** True while there is a place to try changes, in the slot "what-if". */
+  @property({ type: Boolean }) supposes = false;
   /** File names of pictures that are being read for this study. */
   @property({ attribute: false }) reading: readonly string[] = [];
   @state() private lit: readonly string[] = [];
@@ -57,7 +59,13 @@ export class QwStudy extends QwElement {
         <div class="margin">${this.margin.map((line) => html`<span>${line}</span>`)}</div>
         <div class="text">
           <qw-title .value=${leaf.title} empty="What do you want to know?"></qw-title>
-          <p class="lede">${shown && !quiet ? this.found(shown) : nothing}${ledeOf(leaf, this.candidates.length, this.placeOf(shown))}</p>
+          <p class="lede">${shown && this.tries() ? this.found(shown) : nothing}${ledeOf(leaf, this.candidates.length, this.placeOf(shown))}</p>
+        </div>
+      </div>
+      ${shown && !quiet && !this.tries() ? html`<qw-verdict with-reason .comparison=${shown.comparison}></qw-verdict>` : nothing}
+      <div class="row">
+        <div class="margin" aria-hidden="true"></div>
+        <div class="text">
           <qw-study-tools .leaf=${leaf} .surround=${this.surround} ?has-pair=${shown !== null && this.anchor !== null} ?quiet=${quiet}></qw-study-tools>
         </div>
       </div>
@@ -97,10 +105,14 @@ export class QwStudy extends QwElement {
     </div>`;
   }
 
-  /** The verdict in the line under the title: it leads to where it is explained. */
+  /** The verdict in the line under the title, while what it is explained by stands below the papers: it leads there. */
   private found({ comparison: { verdict } }: CandidateView) {
     const words = this.supposed ? `What if: ${verdictInSentence(verdict)}` : verdictWords[verdict];
-    return html`<button type="button" class="found" aria-label="${words}: go to the verdict" @click=${() => this.reveal(true)}>${words}.</button> `;
+    return html`<button type="button" class="found" aria-label="${words}: go to the verdict" @click=${() => this.reveal('start')}>${words}.</button> `;
+  }
+
+  private tries(): boolean {
+    return this.supposes || this.supposed !== '';
   }
 
   private question(shown: CandidateView) {
@@ -109,12 +121,11 @@ export class QwStudy extends QwElement {
 
   private answer(shown: CandidateView) {
     const { comparison } = shown;
-    if (this.supposed) {
-      return html`<qw-verdict lead="What if: " .comparison=${comparison}></qw-verdict>
-        <qw-reasons .comparison=${comparison} .lit=${this.lit}></qw-reasons>`;
-    }
-    return html`<qw-verdict .comparison=${comparison}></qw-verdict>
-      <qw-reasons .comparison=${comparison} .lit=${this.lit}></qw-reasons>
+    // Where something is tried, the verdict stands below what it is tried with; else at the head.
+    const verdict = html`<qw-verdict lead=${this.supposed ? 'What if: ' : ''} .comparison=${comparison}></qw-verdict>`;
+    const reasons = html`<qw-reasons .comparison=${comparison} .lit=${this.lit}></qw-reasons>`;
+    if (this.supposed) return html`${verdict}${reasons}`;
+    return html`${this.tries() ? verdict : nothing}${reasons}
       <qw-remedies .comparison=${comparison}></qw-remedies>
       <slot name="further"></slot>
       <qw-opinion
@@ -142,11 +153,11 @@ export class QwStudy extends QwElement {
   }
 
   /** What she pressed to see the verdict is gone when it is shown, so the keyboard goes on to the verdict. */
-  private async reveal(scrolls = false): Promise<void> {
+  private async reveal(block: 'start' | 'nearest'): Promise<void> {
     await this.updateComplete;
     const verdict = this.renderRoot.querySelector<QwVerdict>('qw-verdict');
     await verdict?.updateComplete;
-    if (scrolls) verdict?.scrollIntoView({ block: 'start' });
+    verdict?.scrollIntoView({ block });
     verdict?.focus({ preventScroll: true });
   }
 
@@ -159,7 +170,7 @@ export class QwStudy extends QwElement {
     return (event: CustomEvent<{ opinion: object }>): void => {
       event.stopPropagation();
       emit(this, 'qw-say', { ...event.detail, index });
-      if (first) void this.reveal();
+      if (first) void this.reveal('nearest');
     };
   }
 }

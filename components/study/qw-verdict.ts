@@ -18,6 +18,8 @@ export class QwVerdict extends QwElement {
   static override styles = [controls, ruled, chipStyle, styles()];
 
   @property({ attribute: false }) comparison: Comparison | Kit | null = null;
+  /** Says the weightiest reason too: for where the reasons stand further down. */
+  @property({ type: Boolean, attribute: 'with-reason', reflect: true }) withReason = false;
   /** Stands before the verdict: "What if: ". */
   @property() lead = '';
 
@@ -32,6 +34,7 @@ export class QwVerdict extends QwElement {
     const { verdict, decision } = comparison;
     const turned = decision.turnedBy.map((index) => comparison.reasons[index]).filter((found) => !!found);
     const table = inksSpokenOf(comparison);
+    const first = this.withReason ? comparison.reasons.find(({ weighs }) => weighs !== 0) : undefined;
     return html`<div class="row">
       <div class="margin" aria-hidden="true">
         ${turned.length ? html`<b>decided by</b>${turnedWords(turned).map((words) => html`<span>${words}</span>`)}` : nothing}
@@ -42,6 +45,7 @@ export class QwVerdict extends QwElement {
           <div>
             <h3 tabindex="-1">${this.lead ? this.lead + verdictInSentence(verdict) : verdictWords[verdict]}.</h3>
             <p>${withChips(decision.summary, [...table.keys()], table)}</p>
+            ${first ? html`<p class="first">${withChips(first.says, first.inks, table)}</p>` : nothing}
           </div>
         </div>
         <details>
@@ -73,6 +77,21 @@ function styles() {
     .margin {
       padding-top: 10px;
     }
+    :host([with-reason]) .margin {
+      padding-top: 6px;
+    }
+    :host([with-reason]) h3 {
+      font-size: 29px;
+    }
+    :host([with-reason]) svg {
+      align-self: flex-start;
+      margin-top: 3px;
+      width: 62px;
+      height: auto;
+    }
+    :host([with-reason]) details {
+      margin: 0 0 2px;
+    }
     .verdict {
       display: flex;
       gap: 20px;
@@ -91,6 +110,13 @@ function styles() {
     .verdict p {
       margin-top: 4px;
       max-width: 37em;
+    }
+    :host([with-reason]) .verdict p {
+      max-width: 44em;
+    }
+    .verdict .first {
+      margin-top: 1px;
+      color: var(--qw-soft);
     }
     details {
       margin: 4px 0 14px;
@@ -127,6 +153,12 @@ function styles() {
       color: var(--qw-soft);
       font-style: italic;
     }
+    /* The papers are to be seen below it, and all of this can be opened or stands further down. */
+    @container (max-width: 820px) {
+      .verdict .first {
+        display: none;
+      }
+    }
     @container (max-width: 620px) {
       .verdict {
         align-items: flex-start;
@@ -138,6 +170,12 @@ function styles() {
       }
       h3 {
         font-size: 29px;
+      }
+      :host([with-reason]) h3 {
+        font-size: 25px;
+      }
+      :host([with-reason]) .margin {
+        display: none;
       }
     }
   `;

@@ -88,10 +88,10 @@ export class QwDrawing extends LitElement {
 
   private foot(drawing: Drawing) {
     return html`<div class="foot">
-        <p part="says" aria-hidden="true">${this.pointed?.label ?? ''}</p>
         <button type="button" aria-expanded=${this.open} aria-controls="table" @click=${this.onTable}>
           <span class="line">${this.open ? 'Hide the table' : 'Show as table'}</span>
         </button>
+        <p part="says" aria-hidden="true">${this.pointed?.label ?? ''}</p>
       </div>
       ${
         // Focusable, because it scrolls sideways where it is wider than the page.
@@ -244,8 +244,7 @@ function drawingStyles() {
     .foot {
       display: flex;
       align-items: center;
-      justify-content: space-between;
-      gap: 12px;
+      gap: 18px;
       min-height: var(--qw-target);
       font: var(--qw-small) / 1.35 var(--qw-sans);
     }

@@ -124,10 +124,27 @@ describe('a study', () => {
   });
 });
 
-describe('the line under a study’s title', () => {
-  it('says the verdict first, and leads to it', async () => {
+describe('the verdict of a study', () => {
+  it('stands at its head, above the papers, with the reason that weighs most', async () => {
     const element = await standAlone('qw-study', pair);
+    const verdict = within(element, 'qw-verdict');
+    expect(element.shadowRoot!.querySelectorAll('qw-verdict')).toHaveLength(1);
+    expect(verdict.getBoundingClientRect().bottom).toBeLessThan(
+      within(element, 'qw-mats').getBoundingClientRect().top,
+    );
+    expect(within(element, 'qw-verdict', 'h3').textContent).toBe('Needs a bridge.');
+    const [first] = needsABridge.reasons.filter(({ weighs }) => weighs !== 0);
+    expect(within(element, 'qw-verdict', '.first').textContent).toContain(first!.says.slice(0, 5));
+    expect(within(element, '.lede').textContent).toMatch(/^Candidate 1 of 1, apart/);
+  });
+
+  it('stands below what is tried while something is, and the line under the title leads to it', async () => {
+    const element = await standAlone('qw-study', { ...pair, supposes: true });
     expect(within(element, '.lede').textContent).toMatch(/^Needs a bridge\. Candidate 1 of 1, apart/);
+    expect(element.shadowRoot!.querySelectorAll('qw-verdict')).toHaveLength(1);
+    expect(within(element, 'qw-verdict').getBoundingClientRect().top).toBeGreaterThan(
+      within(element, 'qw-mats').getBoundingClientRect().bottom,
+    );
     within(element, '.found').click();
     await drawn(element);
     expect(within(element, 'qw-verdict').shadowRoot!.activeElement?.textContent).toBe('Needs a bridge.');
