@@ -46,7 +46,7 @@ function ofKind(leaf: Leaf, { session, shelf, supposing, further }: LeafScene): 
     case 'study':
       return studyTemplate(leaf, margin, { session, shelf, supposing, further });
     case 'board':
-      return html`<qw-open-board .leaf=${leaf} .margin=${margin} .session=${session} .notebook=${session.state.notebook} .pictures=${session.state.pictures}></qw-open-board>`;
+      return html`<qw-open-board .leaf=${leaf} .margin=${margin} .session=${session} .notebook=${session.state.notebook} .pictures=${session.state.pictures} .surround=${session.state.look.surround}></qw-open-board>`;
     case 'sheet':
       return html`<qw-open-sheet .leaf=${leaf} .margin=${margin} .session=${session} .shelf=${shelf} .book=${session.state} .placed=${shelf.version}></qw-open-sheet>`;
     case 'note':

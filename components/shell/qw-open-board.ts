@@ -1,6 +1,6 @@
 import { html, nothing, type PropertyValues } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
-import type { BoardLeaf, Notebook } from '../../src/notebook/model.ts';
+import type { BoardLeaf, Notebook, Surround } from '../../src/notebook/model.ts';
 import type { Session } from '../../src/workbench/session-types.ts';
 import '../notebook/qw-board-leaf.ts';
 import { QwElement } from '../support/element.ts';
@@ -13,6 +13,7 @@ export class QwOpenBoard extends QwElement {
   @property({ attribute: false }) session: Session | null = null;
   @property({ attribute: false }) notebook: Notebook | null = null;
   @property({ type: Number }) pictures = 0;
+  @property() surround: Surround = 'grey';
   @state() private svg: string | null = null;
   private drawn = 0;
 
@@ -22,7 +23,8 @@ export class QwOpenBoard extends QwElement {
   }
 
   protected override updated(changed: PropertyValues<this>): void {
-    if (changed.has('notebook') || changed.has('pictures') || changed.has('leaf')) void this.draw();
+    if (changed.has('notebook') || changed.has('pictures') || changed.has('leaf') || changed.has('surround'))
+      void this.draw();
   }
 
   private async draw(): Promise<void> {

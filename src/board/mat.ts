@@ -1,12 +1,13 @@
-import type { Drawing, NamedSide, SceneNode } from '../drawing/model.ts';
+import type { Drawing, NamedSide, SceneNode, Surround } from '../drawing/model.ts';
 import { lightnessStrip } from '../drawing/strip.ts';
+import { surroundTones } from '../drawing/surround.ts';
 import { hueWheel } from '../drawing/wheel.ts';
 import type { Comparison } from '../harmony/model.ts';
 import type { Block } from './flow.ts';
 import { moved } from './flow.ts';
 import type { BoardOptions } from './model.ts';
 import { paperBlock } from './paper-block.ts';
-import { boardTones, type Page } from './sizes.ts';
+import type { Page } from './sizes.ts';
 
 export interface MatPapers {
   readonly anchor: NamedSide;
@@ -14,7 +15,7 @@ export interface MatPapers {
 }
 
 /**
- * The grey mat with all that is coloured: both papers with their chips, the wheel and the strip. On a square page the
+ * The mat with all that is coloured: both papers with their chips, the wheel and the strip. On a square page the
  * wheel stands between the papers; on an upright one the papers stand above each other, left of it. `paper` is a
  * paper's edge as a fraction of the mat's width.
  */
@@ -28,13 +29,13 @@ export function matBlock(
 ): Block {
   const wheel = hueWheel(
     { ...papers, links: comparison.links },
-    { ...(options.wheel ? { wheel: options.wheel } : {}) },
+    { ...(options.wheel ? { wheel: options.wheel } : {}), ...surroundIn(options) },
   );
   const place = page.width === page.height ? placeWide : placeUpright;
   const { nodes, height } = place({ papers, wheel, options, k: page.k, width, edge: width * paper });
   return {
     height,
-    nodes: [{ type: 'rect', x: 0, y: 0, width, height, fill: boardTones.mat }, ...nodes],
+    nodes: [{ type: 'rect', x: 0, y: 0, width, height, fill: surroundTones(options.surround).mat }, ...nodes],
   };
 }
 
@@ -52,7 +53,7 @@ const stripUnit = { wide: 3, upright: 3.5 } as const;
 
 function placeWide({ papers, wheel, options, k, width, edge }: MatParts): Block {
   const pad = 76 * k;
-  const look = { edge, k };
+  const look = { edge, k, ...surroundIn(options) };
   const left = paperBlock(papers.anchor, { ...look, picture: options.pictures?.anchor, role: 'anchor' });
   const right = paperBlock(papers.candidate, {
     ...look,
@@ -64,7 +65,7 @@ function placeWide({ papers, wheel, options, k, width, edge }: MatParts): Block 
   const scale = Math.min(room / wheel.width, (papersHeight * 1.06) / wheel.height);
   const wheelHeight = wheel.height * scale;
   const row = Math.max(papersHeight, wheelHeight - 40 * k);
-  const strip = stripBlock(papers, width - 2 * pad, k * stripUnit.wide);
+  const strip = stripBlock(papers, options, width - 2 * pad, k * stripUnit.wide);
   const stripY = pad + row + 24 * k;
   return {
     height: stripY + strip.height + 18 * k,
@@ -79,7 +80,7 @@ function placeWide({ papers, wheel, options, k, width, edge }: MatParts): Block 
 
 function placeUpright({ papers, wheel, options, k, width, edge }: MatParts): Block {
   const pad = 66 * k;
-  const look = { edge, k };
+  const look = { edge, k, ...surroundIn(options) };
   const upper = paperBlock(papers.anchor, { ...look, picture: options.pictures?.anchor, role: 'anchor' });
   const lower = paperBlock(papers.candidate, {
     ...look,
@@ -90,7 +91,7 @@ function placeUpright({ papers, wheel, options, k, width, edge }: MatParts): Blo
   const column = upper.height + between + lower.height;
   const room = width - 2 * pad - edge - 30 * k;
   const scale = Math.min(room / wheel.width, column / wheel.height);
-  const strip = stripBlock(papers, width - 2 * pad, k * stripUnit.upright);
+  const strip = stripBlock(papers, options, width - 2 * pad, k * stripUnit.upright);
   const stripY = pad + column + 30 * k;
   return {
     height: stripY + strip.height + 18 * k,
@@ -108,9 +109,13 @@ function placeUpright({ papers, wheel, options, k, width, edge }: MatParts): Blo
   };
 }
 
-function stripBlock(papers: MatPapers, width: number, scale: number): Block {
-  const strip = lightnessStrip(papers, { width: width / scale });
+function stripBlock(papers: MatPapers, options: BoardOptions, width: number, scale: number): Block {
+  const strip = lightnessStrip(papers, { width: width / scale, ...surroundIn(options) });
   return { height: strip.height * scale, nodes: [scaled(strip, 0, 0, scale)] };
+}
+
+function surroundIn({ surround }: BoardOptions): { readonly surround?: Surround } {
+  return surround === undefined ? {} : { surround };
 }
 
 function scaled(drawing: Drawing, x: number, y: number, scale: number): SceneNode {

@@ -1,4 +1,4 @@
-import type { SceneNode } from '../drawing/model.ts';
+import type { SceneNode, Surround } from '../drawing/model.ts';
 
 /** A board's page: pixels at 300 ppi when exported; the scene is laid out in these units. */
 export type BoardSize = 'square' | 'a4' | 'letter';
@@ -30,4 +30,6 @@ export interface BoardOptions {
   /** Pictures of the papers as data: addresses. Without one, the paper is drawn as bands of its inks by share. */
   readonly pictures?: { readonly anchor?: string; readonly candidate?: string };
   readonly wheel?: import('../colour/model.ts').Wheel;
+  /** What surrounds the papers. Default 'grey'. */
+  readonly surround?: Surround;
 }

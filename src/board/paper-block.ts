@@ -1,6 +1,7 @@
 import { tornChips } from '../drawing/chips.ts';
-import type { NamedSide, SceneNode } from '../drawing/model.ts';
+import type { NamedSide, SceneNode, Surround } from '../drawing/model.ts';
 import { paperStandIn } from '../drawing/paper.ts';
+import { surroundTones } from '../drawing/surround.ts';
 import { fitText } from '../drawing/text.ts';
 import type { Side } from '../sheet/model.ts';
 import { repeatWords } from '../sheet/words.ts';
@@ -15,23 +16,30 @@ export interface PaperLook {
   /** What it is in this board: "anchor" or "candidate". */
   readonly role: string;
   readonly k: number;
+  /** What it lies on. Default 'grey'. */
+  readonly surround?: Surround;
 }
 
 /** A paper on the mat: its picture, its name, a line of facts, and its inks as torn chips. */
 export function paperBlock(paper: NamedSide, look: PaperLook): Block {
   const { edge, k } = look;
+  const tones = surroundTones(look.surround);
   const name = { size: type.name * k, face: 'serif', weight: 600 } as const;
   const nameY = edge + 76 * k;
   const facts = flowLines(factsOf(paper.side, look.role), edge, {
     size: type.caption * k,
     face: 'sans',
-    fill: '#262626',
+    fill: tones.soft,
     leading: 1.3,
     maxLines: 3,
   });
   const chipsY = nameY + 20 * k + facts.height + 18 * k;
   const chipScale = 2.6 * k;
-  const chips = tornChips(paper, { width: edge / chipScale, height: 40 });
+  const chips = tornChips(paper, {
+    width: edge / chipScale,
+    height: 40,
+    ...(look.surround ? { surround: look.surround } : {}),
+  });
   // A row with many inks is wider than the paper until it is scaled to it.
   const scale = edge / chips.width;
   return {
@@ -39,7 +47,7 @@ export function paperBlock(paper: NamedSide, look: PaperLook): Block {
     nodes: [
       ...shadow(edge, k),
       ...face(paper, look),
-      { type: 'text', x: 0, y: nameY, text: fitText(paper.name, edge, name), fill: '#151515', ...name },
+      { type: 'text', x: 0, y: nameY, text: fitText(paper.name, edge, name), fill: tones.text, ...name },
       moved(facts, 0, nameY + 20 * k),
       { type: 'group', x: 0, y: chipsY, scale, children: chips.nodes },
     ],

@@ -44,5 +44,4 @@ export const boardTones = {
   ink: '#1a1a1a',
   soft: '#565656',
   rule: '#d2d2d2',
-  mat: '#bababa',
 } as const;

@@ -1,8 +1,8 @@
 import type { Board } from '../board/model.ts';
-import { nameOfHeld } from '../drawer/find.ts';
+import { pairNames } from '../drawer/find.ts';
 import type { Held } from '../drawer/model.ts';
 import { shownCandidate } from '../notebook/apply-study.ts';
-import type { BoardLeaf, Notebook, StudyLeaf } from '../notebook/model.ts';
+import type { BoardLeaf, Notebook, StudyLeaf, Surround } from '../notebook/model.ts';
 import { fileName } from '../storage/file-names.ts';
 import type { Comparisons } from './comparisons.ts';
 import { type Pictures, sourceOf } from './pictures.ts';
@@ -16,7 +16,7 @@ export interface Boards {
   file(notebook: Notebook, leafId: string, as: BoardFileKind): Promise<ReadyFile | null>;
 }
 
-export function startBoards(comparisons: Comparisons, pictures: Pictures): Boards {
+export function startBoards(comparisons: Comparisons, pictures: Pictures, surround: () => Surround): Boards {
   async function dataAddress(notebook: Notebook, held: Held): Promise<string | null> {
     const source = sourceOf(notebook, held);
     const id = source?.pictureId ?? null;
@@ -36,12 +36,10 @@ export function startBoards(comparisons: Comparisons, pictures: Pictures): Board
     return boardOf(comparison, {
       ...(leaf !== null && leaf.title !== '' ? { title: leaf.title } : {}),
       ...(leaf === null ? {} : { words: leaf.words, size: leaf.size }),
-      names: {
-        anchor: nameOfHeld(notebook.drawer, anchor),
-        candidate: nameOfHeld(notebook.drawer, candidate),
-      },
+      names: pairNames(notebook.drawer, anchor, candidate),
       pictures: { ...(one === null ? {} : { anchor: one }), ...(other === null ? {} : { candidate: other }) },
       wheel: study.wheel,
+      surround: surround(),
     });
   }
 

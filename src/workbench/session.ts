@@ -103,7 +103,7 @@ export const Session = {
         ),
     );
     const spots = startSpotReader(pictures);
-    const boards: Boards = startBoards(comparisons, pictures);
+    const boards: Boards = startBoards(comparisons, pictures, () => holder.state.look.surround);
     const bundles = later(
       (): Promise<Bundles> =>
         import('./bundles.ts').then(({ startBundles }) =>

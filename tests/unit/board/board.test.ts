@@ -93,6 +93,18 @@ test.each(sizes)(
   },
 );
 
+test('lies on the surround that is chosen, with letters that can be read on it', () => {
+  const fills = (options: BoardOptions) =>
+    flat(told(options).scene.nodes).flatMap(({ node }) =>
+      node.type === 'text' && node.text === names.anchor ? [node.fill] : [],
+    );
+  const mats = (options: BoardOptions) =>
+    flat(told(options).scene.nodes).flatMap(({ node }) => (node.type === 'rect' ? [node.fill] : []))[0];
+  expect([mats({}), fills({})]).toEqual(['#bababa', ['#151515']]);
+  expect([mats({ surround: 'dark' }), fills({ surround: 'dark' })]).toEqual(['#2c2c2c', ['#f2f2f2']]);
+  expect(mats({ surround: 'white' })).toBe('#ffffff');
+});
+
 test('a pair that holds shows no remedies', () => {
   const holds: Comparison = { ...comparison, verdict: 'holds-together' };
   expect(texts(boardOf(holds, { names })).join(' ')).not.toContain('What could mend it');
