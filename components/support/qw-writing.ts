@@ -8,6 +8,9 @@ import { emit } from './emit.ts';
 /** How long the pen has to rest before what was written is handed on, in milliseconds. A choice of ours. */
 const restMs = 500;
 
+/** The page is left, for good or for now. */
+const leaving = ['pagehide', 'visibilitychange'] as const;
+
 /**
  * A place to write plain text, which grows with what is written.
  * @fires qw-write - `{ text }`, when the pen rests or the place is left
@@ -51,7 +54,14 @@ export class QwWriting extends QwElement {
   private resting: ReturnType<typeof setTimeout> | undefined;
   private pending: string | null = null;
 
+  override connectedCallback(): void {
+    super.connectedCallback();
+    // On the way down, so that it is handed on before whoever keeps it stores what there is.
+    for (const name of leaving) window.addEventListener(name, this.onLeave, true);
+  }
+
   override disconnectedCallback(): void {
+    for (const name of leaving) window.removeEventListener(name, this.onLeave, true);
     this.handOn();
     super.disconnectedCallback();
   }
@@ -71,6 +81,8 @@ export class QwWriting extends QwElement {
     clearTimeout(this.resting);
     this.resting = setTimeout(() => this.handOn(), restMs);
   }
+
+  private readonly onLeave = (): void => this.handOn();
 
   private handOn(): void {
     clearTimeout(this.resting);
