@@ -34,6 +34,8 @@ async function lookFurther(scene: Scene, way: string): Promise<void> {
     return;
   }
   await fetched[way]?.();
+  // With nothing tried yet, the place to try is shut too.
+  app.supposing.leave();
   app.further = [way];
   await app.updateComplete;
   const panel = app.renderRoot.querySelector(`[data-way="${way}"]`);
