@@ -158,7 +158,10 @@ export function startKeeper(options: KeeperOptions): Keeper {
             `A tab was closed before it had stored everything. What was missing is kept as “${title}”.`,
           );
         }
-        const last = recovered.notebookId ?? (await shelf.setting('last'));
+        // A tab that was closed in mid-save had it open, and may not have come to say so.
+        const leftOpen = recovered.notebookId ?? left.at(-1)?.notebook.id ?? null;
+        if (leftOpen !== null) await shelf.setSetting('last', leftOpen);
+        const last = leftOpen ?? (await shelf.setting('last'));
         return await openKept(typeof last === 'string' ? last : null);
       } catch (error) {
         options.onSaving({ status: 'failed', says: troubleFrom(error).message });

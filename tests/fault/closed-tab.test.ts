@@ -1,10 +1,11 @@
 import 'fake-indexeddb/auto';
 import { IDBFactory } from 'fake-indexeddb';
-import { beforeEach, describe, expect, it } from 'vitest';
+import { beforeEach, describe, expect, it, vi } from 'vitest';
 import { openAhead, type SmallStore } from '../../src/storage/ahead.ts';
 import { recover } from '../../src/storage/recover.ts';
 import { openShelf, type Shelf } from '../../src/storage/shelf.ts';
 import { sampleNotebook } from '../unit/notebook/sample-notebook.ts';
+import { openSession } from '../unit/workbench/open-session.ts';
 
 const book = sampleNotebook();
 const titled = (title: string) => ({ ...book, title });
@@ -74,6 +75,25 @@ describe('a tab closed in mid-save', () => {
     const full = { ...shelf, save: () => Promise.reject(new DOMException('full', 'QuotaExceededError')) };
     await expect(recover(await openAhead(small, 'new-tab').left(dead), full, newId)).rejects.toThrow();
     expect(small.length).toBe(1);
+  });
+});
+
+describe('the notebook of a tab closed in mid-save', () => {
+  it.each([
+    ['was not stored', (_: Shelf) => Promise.resolve()],
+    ['was stored just before', (there: Shelf) => there.save({ ...titled('left'), id: 'n2' }, 0)],
+  ])('is opened, and is opened again the time after: %s', async (_, before) => {
+    const opened = async () => {
+      const session = await openSession({ shelf: openShelf(), small });
+      await vi.waitFor(() => expect(session.state.saving.status).toBe('saved'));
+      const { id } = session.state.notebook;
+      await session.close();
+      return id;
+    };
+    expect(await opened()).not.toBe('n2');
+    await before(shelf);
+    openAhead(small, 'old-tab').note({ ...titled('left'), id: 'n2' }, 0);
+    expect([await opened(), await opened()]).toEqual(['n2', 'n2']);
   });
 });
 
