@@ -11,7 +11,7 @@ export interface Told {
   readonly kind: 'trouble' | 'note';
   readonly says: string;
   /** What can be done about it. */
-  readonly offers?: 'undo';
+  readonly offers?: 'undo' | 'reload';
 }
 
 /** A picture that is being read. */
@@ -28,6 +28,7 @@ export interface Underway {
  * What the notebook has to tell, and the pictures that are being read, each of which can be stopped.
  * @fires qw-dismiss - `{ id }`, a message is put away
  * @fires qw-undo - nothing, what a message tells of is undone
+ * @fires qw-reload - nothing, the page is to be loaded anew
  * @fires qw-stop-reading - `{ id }`
  */
 @customElement('qw-messages')
@@ -63,7 +64,7 @@ export class QwMessages extends QwElement {
   private message({ id, kind, says, offers }: Told) {
     return html`<div class="told ${kind}">
       <p role=${kind === 'trouble' ? 'alert' : 'note'}>${says}</p>
-      ${offers === 'undo' ? html`<button type="button" class="word" @click=${() => emit(this, 'qw-undo', {})}><span>Undo</span></button>` : nothing}
+      ${offers ? html`<button type="button" class="word" @click=${() => emit(this, `qw-${offers}`, {})}><span>${offerWords[offers]}</span></button>` : nothing}
       <button type="button" class="word" aria-label="Put away: ${says}" @click=${() => emit(this, 'qw-dismiss', { id })}>
         <span>Put away</span>
       </button>
@@ -101,6 +102,8 @@ export class QwMessages extends QwElement {
     </li>`;
   }
 }
+
+const offerWords = { undo: 'Undo', reload: 'Reload' } as const;
 
 function styles() {
   return css`

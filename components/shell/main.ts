@@ -1,4 +1,6 @@
-import './qw-app.ts';
 import { keepOffline } from './offline.ts';
+import type { QwApp } from './qw-app.ts';
+import './qw-app.ts';
 
-if (import.meta.env.PROD) void keepOffline();
+if (import.meta.env.PROD)
+  void keepOffline((take) => document.querySelector<QwApp>('qw-app')?.newer.ready(take));

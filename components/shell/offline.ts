@@ -1,6 +1,20 @@
-/** Keeps the whole page in the browser, so that it opens without a network. Only the built page has a keeper. */
-export async function keepOffline(): Promise<void> {
+/** Takes the newer page and loads it. */
+export type TakeNewer = () => void;
+
+/**
+ * Keeps the whole page in the browser, so that it opens without a network. Only the built page has a keeper.
+ * `onNewer` is called when a newer page lies ready; it is taken when that is asked for, or once all tabs are shut.
+ */
+export async function keepOffline(onNewer: (take: TakeNewer) => void): Promise<void> {
   if (!('serviceWorker' in navigator)) return;
   const { registerSW } = await import('virtual:pwa-register');
-  registerSW({ immediate: true });
+  const take = registerSW({ immediate: true, onNeedRefresh: () => onNewer(() => void takeNow(take)) });
+}
+
+async function takeNow(take: (reload: boolean) => Promise<void>): Promise<void> {
+  const { waiting } = await navigator.serviceWorker.ready;
+  // Where no page had been opened from what was kept, the newer has taken its place already.
+  if (!waiting) return location.reload();
+  waiting.addEventListener('statechange', () => waiting.state === 'activated' && location.reload());
+  await take(true);
 }

@@ -19,6 +19,7 @@ import { kitOn, readIntoKit } from './kit-commands.ts';
 import { aboutLeaf, leafKinds } from './leaf-kinds.ts';
 import { leafTemplate } from './leaf-template.ts';
 import { showLook } from './look.ts';
+import { Newer } from './newer.ts';
 import { PlacesShelf } from './places-shelf.ts';
 import { Route } from './route.ts';
 import { Supposing } from './supposing.ts';
@@ -40,6 +41,7 @@ export class QwApp extends QwElement implements AppHost {
   private shelf: PlacesShelf | null = null;
   readonly route: Route = new Route(this, () => this.turn());
   readonly supposing: Supposing = new Supposing(this);
+  readonly newer: Newer = new Newer(this);
   private readonly zone = new DropZone(this, (files) => this.read(files));
 
   constructor() {
@@ -140,7 +142,7 @@ export class QwApp extends QwElement implements AppHost {
           <qw-open-plain></qw-open-plain>
         </details>
       </qw-drawer>
-      <qw-messages .messages=${book.messages} .readings=${book.readings}></qw-messages>
+      <qw-messages .messages=${[...book.messages, ...this.newer.messages]} .readings=${book.readings}></qw-messages>
       ${this.zone.over ? html`<div class="zone" aria-hidden="true"><p>Let go: the pictures are read here, and stay on this device.</p></div>` : nothing}
     </div>`;
   }

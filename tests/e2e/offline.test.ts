@@ -1,3 +1,6 @@
+import { appendFileSync } from 'node:fs';
+import { join } from 'node:path';
+import type { Page } from 'playwright';
 import { afterAll, describe, expect, inject, it } from 'vitest';
 import { readerAt, shutBrowser } from '../support/reader.ts';
 
@@ -9,13 +12,7 @@ describe('the page without a network', () => {
     const reader = await readerAt(url, { keepsOffline: true });
     const { page, context } = reader;
     await page.locator('qw-leaves .entry').nth(3).waitFor();
-    await page.evaluate(async () => {
-      const { active } = await navigator.serviceWorker.ready;
-      if (active?.state === 'activated') return;
-      await new Promise<void>((done) => {
-        active?.addEventListener('statechange', () => active.state === 'activated' && done());
-      });
-    });
+    await isKept(page);
     await context.setOffline(true);
     await page.reload();
     await page.locator('qw-leaves a', { hasText: 'candidate' }).first().click();
@@ -25,3 +22,40 @@ describe('the page without a network', () => {
     await reader.close();
   });
 });
+
+describe('a newer page', () => {
+  it('is told of when it is ready, and taken when the reader asks for it, with all that she wrote', async () => {
+    const reader = await readerAt(url, { keepsOffline: true });
+    const { page } = reader;
+    await isKept(page);
+    await page.getByRole('button', { name: 'Start your own notebook' }).click();
+    await page.locator('qw-empty').waitFor();
+    // From here on the page comes from what is kept, as on every later visit.
+    await page.reload();
+    await page.locator('qw-empty').waitFor();
+    // What the browser compares is the file that keeps the page, byte for byte.
+    appendFileSync(join(inject('pageFolder'), 'sw.js'), '\n// newer');
+    await page.evaluate(async () => (await navigator.serviceWorker.ready).update());
+    const told = page.locator('qw-messages .told', { hasText: 'A newer Quirewise is ready' });
+    await told.waitFor();
+    const loaded = page.waitForEvent('load');
+    await told.getByRole('button', { name: 'Reload', exact: true }).click();
+    await loaded;
+    await page.locator('qw-empty').waitFor();
+    expect(await told.count()).toBe(0);
+    expect(await page.evaluate(async () => (await navigator.serviceWorker.ready).waiting)).toBeNull();
+    expect(reader.errors).toEqual([]);
+    await reader.close();
+  });
+});
+
+/** Waits until the page is kept in this browser. */
+function isKept(page: Page): Promise<void> {
+  return page.evaluate(async () => {
+    const { active } = await navigator.serviceWorker.ready;
+    if (active?.state === 'activated') return;
+    await new Promise<void>((done) => {
+      active?.addEventListener('statechange', () => active.state === 'activated' && done());
+    });
+  });
+}
