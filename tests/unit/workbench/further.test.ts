@@ -1,12 +1,15 @@
 import { describe, expect, it } from 'vitest';
+import { readsAsNeutral } from '../../../src/colour/neutral.ts';
+import { labFromOklch, oklchFromTuple } from '../../../src/colour/spaces.ts';
 import { sideOfHeld } from '../../../src/drawer/find.ts';
 import { colourIt } from '../../../src/harmony/colour-it.ts';
 import { compare } from '../../../src/harmony/compare.ts';
 import { shadeParts, shades } from '../../../src/harmony/shade.ts';
 import type { Places } from '../../../src/sheet/model.ts';
-import { inkFromHex } from '../../../src/sheet/plain.ts';
+import { inkFromHex, sideOfPlain } from '../../../src/sheet/plain.ts';
 import { colourablesIn, findColourIt } from '../../../src/workbench/colour-it.ts';
 import { findParts } from '../../../src/workbench/parts.ts';
+import { usualNeutrals } from '../../../src/workbench/usual-plains.ts';
 import { noteOfSupposed, supposedInk, supposeOn } from '../../../src/workbench/what-if.ts';
 import { bunting, ledger, sampleNotebook } from '../notebook/sample-notebook.ts';
 
@@ -32,6 +35,20 @@ describe('what if', () => {
   it('names a colour that is set by hand, and fits it into the screen', () => {
     expect(supposedInk(0.6, 0, 0).name).toMatch(/gray|grey/);
     expect(supposedInk(0.6, 0.4, 140).hex).toMatch(/^#[0-9a-f]{6}$/);
+  });
+});
+
+describe('cardstocks that most have', () => {
+  it('are neutrals that the reading calls by their names', () => {
+    const kinds = usualNeutrals().map((plain) => [plain.name, sideOfPlain(plain).base.kind]);
+    expect(kinds).toEqual([
+      ['White cardstock', 'white'],
+      ['Cream cardstock', 'cream'],
+      ['Kraft cardstock', 'kraft'],
+      ['Black cardstock', 'dark'],
+    ]);
+    for (const { ink } of usualNeutrals())
+      expect(readsAsNeutral(labFromOklch(oklchFromTuple(ink.oklch)))).toBe(true);
   });
 });
 
