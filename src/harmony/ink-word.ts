@@ -19,6 +19,16 @@ export interface Names {
 
 /** The word for an ink: as it was read; for a base that is a neutral, its kind; for an ink without a name, found anew. */
 export function wordOf(ink: MeasuredInk): string {
+  const known = kept.get(ink);
+  if (known !== undefined) return known;
+  const word = foundWord(ink);
+  kept.set(ink, word);
+  return word;
+}
+
+const kept = new WeakMap<MeasuredInk, string>();
+
+function foundWord(ink: MeasuredInk): string {
   const kind = ink.isBase ? (ink.ink as Base).kind : undefined;
   if (kind === 'white' || kind === 'cream' || kind === 'kraft') return kind;
   const given = ink.ink.name || ink.ink.trade ? inkWord(ink.ink) : '';

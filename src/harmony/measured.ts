@@ -56,8 +56,18 @@ export function measureSide(side: Side, of: 'anchor' | 'candidate'): MeasuredSid
   const inks = all.map((ink, place): MeasuredInk => {
     const colour = measureColour(ink);
     const isBase = place === 0;
+    // Written out: to spread a colour takes longer than to measure it.
     return {
-      ...colour,
+      lab: colour.lab,
+      chroma: colour.chroma,
+      saturation: colour.saturation,
+      munsellHue: colour.munsellHue,
+      munsellValue: colour.munsellValue,
+      hueDeg: colour.hueDeg,
+      painterDeg: colour.painterDeg,
+      neutral: colour.neutral,
+      counts: colour.counts,
+      warmth: colour.warmth,
       ink,
       id: ink.id,
       share: sum > 0 ? ink.share / sum : 1 / all.length,

@@ -90,7 +90,7 @@ export class LinesOfMany {
 
   private measure(index: number, into: Lines): Lines {
     const side = this.sides[index]!;
-    linesOf(isWhole(side) ? side : takeSide(side, 'candidate'), into);
+    if (!measured(side, into)) linesOf(takeSide(side, 'candidate'), into);
     this.sums[3 * index] = into.presence;
     this.sums[3 * index + 1] = into.chroma;
     this.sums[3 * index + 2] = into.saturation;
@@ -112,33 +112,40 @@ export function linesOfAll(sides: readonly Side[]): LinesOfMany {
 
 const kept = new WeakMap<readonly Side[], LinesOfMany>();
 
-/** A side read by the engine is whole; one written by hand may not be. */
-function isWhole({ base, inks }: Side): boolean {
-  if (!inks || base.oklch === undefined || base.share === undefined) return false;
-  for (let i = 0; i < inks.length; i++)
-    if (inks[i]!.oklch === undefined || inks[i]!.share === undefined) return false;
-  return true;
-}
-
 /** Measures a side into lines, from `start` on. It must be whole: every ink with its OKLCH colour and its share. */
 export function linesOf(side: Side, into: Lines): Lines {
-  const inks = side.inks;
+  measured(side, into);
+  return into;
+}
+
+/** The same of a side that was written by hand and may lack something: false where it does. */
+function measured({ base, inks }: Side, into: Lines): boolean {
+  if (inks === undefined) return false;
   const count = inks.length + 1;
   into.count = count;
   if (into.data.length < into.start + count * at.width)
     into.data = new Float64Array(into.start + count * at.width);
-  let sum = side.base.share;
-  for (let i = 0; i < inks.length; i++) sum += inks[i]!.share;
   const { data, start } = into;
-  const { kind } = side.base;
+  // What was given is fetched first, all of it: far-flung as it lies, that is half of the work, and it runs side by side.
+  let sum = 0;
+  for (let i = 0, o = start; i < count; i++, o += at.width) {
+    const { oklch, share } = i === 0 ? base : inks[i - 1]!;
+    if (oklch === undefined || share === undefined) return false;
+    data[o + at.l] = oklch[0];
+    data[o + at.a] = oklch[1];
+    data[o + at.b] = oklch[2] ?? Number.NaN;
+    data[o + at.share] = share;
+    sum += share;
+  }
+  const { kind } = base;
   const ground = kind === 'white' || kind === 'cream' || kind === 'kraft' ? neutralKinds.indexOf(kind) : 0;
   for (let i = 0, o = start; i < count; i++, o += at.width) {
-    const ink = i === 0 ? side.base : inks[i - 1]!;
-    const { oklch } = ink;
-    measureLabInto(data, o, oklch[0], oklch[1], oklch[2]);
+    const given = data[o + at.b]!;
+    const hue = Number.isNaN(given) ? null : given;
+    measureLabInto(data, o, data[o + at.l]!, data[o + at.a]!, hue);
     if (i === 0 && ground !== 0) data[o + at.neutral] = ground;
-    if (data[o + at.neutral] === 0) measureHuesInto(data, o, oklch[2]);
-    const share = sum > 0 ? ink.share / sum : 1 / count;
+    if (data[o + at.neutral] === 0) measureHuesInto(data, o, hue);
+    const share = sum > 0 ? data[o + at.share]! / sum : 1 / count;
     const chroma = data[o + at.chroma]!;
     data[o + at.share] = share;
     data[o + at.size] = sizeOf(share);
@@ -148,7 +155,7 @@ export function linesOf(side: Side, into: Lines): Lines {
     data[o + at.strong] = strongOf(chroma);
   }
   sumUp(into);
-  return into;
+  return true;
 }
 
 function sumUp(lines: Lines): void {
