@@ -20,7 +20,7 @@ export function whatIfView(
   // What most have, so that there is something to lay on and to put between before a plain is in the drawer.
   const usual = own.some(({ neutral }) => neutral)
     ? []
-    : usualNeutrals().map((plain) => materialOf(plain, ' (not in your drawer)'));
+    : usualNeutrals().map((plain) => ({ ...materialOf(plain), usual: true }));
   return {
     from: shown.comparison,
     names: { anchor: anchor.name, candidate: shown.name },
@@ -32,7 +32,7 @@ export function whatIfView(
   };
 }
 
-function materialOf({ id, name, ink }: Plain, more = ''): Material {
+function materialOf({ id, name, ink }: Plain): Material {
   const neutral = readsAsNeutral(labFromOklch(oklchFromTuple(ink.oklch)));
-  return { id, name: name + more, ink, neutral };
+  return { id, name, ink, neutral };
 }

@@ -18,7 +18,7 @@ export class QwVerdict extends QwElement {
   static override styles = [controls, ruled, chipStyle, styles()];
 
   @property({ attribute: false }) comparison: Comparison | Kit | null = null;
-  /** Says the weightiest reason too: for where the reasons stand further down. */
+  /** Says what turned it, or weighs most, in full: for where the reasons stand further down. */
   @property({ type: Boolean, attribute: 'with-reason', reflect: true }) withReason = false;
   /** Stands before the verdict: "What if: ". */
   @property() lead = '';
@@ -34,7 +34,8 @@ export class QwVerdict extends QwElement {
     const { verdict, decision } = comparison;
     const turned = decision.turnedBy.map((index) => comparison.reasons[index]).filter((found) => !!found);
     const table = inksSpokenOf(comparison);
-    const first = this.withReason ? comparison.reasons.find(({ weighs }) => weighs !== 0) : undefined;
+    const weightiest = comparison.reasons.find(({ weighs }) => weighs !== 0);
+    const first = this.withReason ? (turned[0] ?? weightiest) : undefined;
     return html`<div class="row">
       <div class="margin" aria-hidden="true">
         ${turned.length ? html`<b>decided by</b>${turnedWords(turned).map((words) => html`<span>${words}</span>`)}` : nothing}

@@ -38,7 +38,14 @@ export class QwWhatIfKnobs extends QwElement {
         (value !== 'add' || plains.length > 0) && (value !== 'strip' || this.neutrals().length > 0),
     );
     return html`<qw-choice label="What to try" .choices=${offered} .value=${this.way} @qw-choose=${this.onWay}></qw-choice>
-      <div class="knobs">${this.knobs(this.view)}</div>`;
+      <div class="knobs">
+        ${this.knobs(this.view)}
+        ${
+          (this.way === 'add' || this.way === 'strip') && plains.some(({ usual }) => usual)
+            ? html`<p class="soft">Your drawer has no plain neutral yet; cardstocks that most have stand in for one.</p>`
+            : nothing
+        }
+      </div>`;
   }
 
   private knobs(view: WhatIfView): TemplateResult {

@@ -23,6 +23,8 @@ export interface Material {
   readonly ink: Ink;
   /** True where it can lie between two papers: a white, grey, black, cream or kraft. */
   readonly neutral: boolean;
+  /** True for what most have, where the drawer has no neutral of its own. */
+  readonly usual?: boolean;
 }
 
 /** The list of changes with one more; a change of the same kind to the same ink, when it was the last, is replaced. */

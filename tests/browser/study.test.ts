@@ -125,7 +125,7 @@ describe('a study', () => {
 });
 
 describe('the verdict of a study', () => {
-  it('stands at its head, above the papers, with the reason that weighs most', async () => {
+  it('stands at its head, above the papers, with the reason that turned it', async () => {
     const element = await standAlone('qw-study', pair);
     const verdict = within(element, 'qw-verdict');
     expect(element.shadowRoot!.querySelectorAll('qw-verdict')).toHaveLength(1);
@@ -133,7 +133,7 @@ describe('the verdict of a study', () => {
       within(element, 'qw-mats').getBoundingClientRect().top,
     );
     expect(within(element, 'qw-verdict', 'h3').textContent).toBe('Needs a bridge.');
-    const [first] = needsABridge.reasons.filter(({ weighs }) => weighs !== 0);
+    const first = needsABridge.reasons[needsABridge.decision.turnedBy[0] ?? 0];
     expect(within(element, 'qw-verdict', '.first').textContent).toContain(first!.says.slice(0, 5));
     expect(within(element, '.lede').textContent).toMatch(/^Candidate 1 of 1, apart/);
   });
