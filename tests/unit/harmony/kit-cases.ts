@@ -1,6 +1,6 @@
 import type { ReasonKind, Verdict } from '../../../src/harmony/model.ts';
 import type { HandSide } from '../../support/sides.ts';
-import { colour as c } from './trade-colours.ts';
+import { colour as c, onCream, onWhite } from './trade-colours.ts';
 
 /** A kit as someone who knows paper would judge it. Common practice, no source; written before any tuning. */
 export interface KitCase {
@@ -21,8 +21,6 @@ const holds: readonly Verdict[] = ['holds-together'];
 const notHolds: readonly Verdict[] = ['needs-a-bridge', 'pulls-apart'];
 const notApart: readonly Verdict[] = ['holds-together', 'needs-a-bridge'];
 
-const onCream = (...inks: [string, number][]): HandSide => ({ base: 'cream', hex: c.cream, inks });
-const onWhite = (...inks: [string, number][]): HandSide => ({ base: 'white', hex: c.white, inks });
 const plain = (base: HandSide['base'], hex: string): HandSide => ({ base, hex });
 const bunting = onCream([c.coral, 0.14], [c.navy, 0.1], [c.aqua, 0.08]);
 

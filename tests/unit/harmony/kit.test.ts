@@ -5,7 +5,7 @@ import { kitOf } from '../../../src/harmony/kit.ts';
 import type { KitMember } from '../../../src/harmony/model.ts';
 import { type HandSide, handSide } from '../../support/sides.ts';
 import { kitCases } from './kit-cases.ts';
-import { colour as c } from './trade-colours.ts';
+import { colour as c, onCream, onWhite } from './trade-colours.ts';
 
 const member = (name: string, side: HandSide, more: Partial<KitMember> = {}): KitMember => ({
   name,
@@ -14,8 +14,6 @@ const member = (name: string, side: HandSide, more: Partial<KitMember> = {}): Ki
   areaMm2: null,
   ...more,
 });
-const onCream = (...inks: [string, number][]): HandSide => ({ base: 'cream', hex: c.cream, inks });
-const onWhite = (...inks: [string, number][]): HandSide => ({ base: 'white', hex: c.white, inks });
 const grey = member('grey cardstock', { base: 'tinted', hex: c.grey }, { role: 'plain' });
 const kits = kitCases.map(({ members }) =>
   members.map(({ name, side, role = 'paper', areaMm2 = null }) => member(name, side, { role, areaMm2 })),

@@ -8,11 +8,8 @@ import { bladeCaution } from '../../../src/harmony/remedy-sentences.ts';
 import { shadeParts, shades } from '../../../src/harmony/shade.ts';
 import type { Reading, Side } from '../../../src/sheet/model.ts';
 import { inkFromHex, plainOf, sideOfPlain } from '../../../src/sheet/plain.ts';
-import { type HandSide, handSide } from '../../support/sides.ts';
-import { colour as c } from './trade-colours.ts';
-
-const onCream = (...inks: [string, number][]): HandSide => ({ base: 'cream', hex: c.cream, inks });
-const onWhite = (...inks: [string, number][]): HandSide => ({ base: 'white', hex: c.white, inks });
+import { handSide } from '../../support/sides.ts';
+import { colour as c, onCream, onWhite } from './trade-colours.ts';
 
 /** A reading drawn by hand: each character a cell's label, a dot for nothing. */
 function drawn(side: Side, rows: readonly string[]): Reading {

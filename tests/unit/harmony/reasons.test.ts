@@ -7,10 +7,8 @@ import type { CompareOptions, Comparison, ReasonKind } from '../../../src/harmon
 import type { Side } from '../../../src/sheet/model.ts';
 import { type HandSide, handSide } from '../../support/sides.ts';
 import { tradeCases } from './trade-cases.ts';
-import { colour as c } from './trade-colours.ts';
+import { colour as c, onCream, onWhite } from './trade-colours.ts';
 
-const onWhite = (...inks: [string, number][]): HandSide => ({ base: 'white', hex: c.white, inks });
-const onCream = (...inks: [string, number][]): HandSide => ({ base: 'cream', hex: c.cream, inks });
 const judged = (a: HandSide, b: HandSide, options: CompareOptions = {}) =>
   compare(handSide(a), handSide(b), options);
 const reason = (found: Comparison, kind: ReasonKind, nth = 0) =>

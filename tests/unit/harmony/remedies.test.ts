@@ -9,9 +9,8 @@ import { plainOf } from '../../../src/sheet/plain.ts';
 import { chanceOf, chancePair } from '../../support/chance.ts';
 import { type HandSide, handSide } from '../../support/sides.ts';
 import { tradeCases } from './trade-cases.ts';
-import { colour as c } from './trade-colours.ts';
+import { colour as c, onWhite } from './trade-colours.ts';
 
-const onWhite = (...inks: [string, number][]): HandSide => ({ base: 'white', hex: c.white, inks });
 const ledger = tradeCases.find(({ name }) => name.startsWith('raspberry dots'))!;
 const judged = (a: HandSide, b: HandSide, options: CompareOptions = {}) =>
   compare(handSide(a), handSide(b), options);

@@ -1,6 +1,6 @@
 import type { Distance, ReasonKind, Verdict } from '../../../src/harmony/model.ts';
 import type { HandSide } from '../../support/sides.ts';
-import { colour as c } from './trade-colours.ts';
+import { colour as c, onCream, onWhite } from './trade-colours.ts';
 
 /** A pair as someone who knows paper would judge it. Common practice, no source; written before any tuning. */
 export interface TradeCase {
@@ -24,8 +24,6 @@ const apart: readonly Verdict[] = ['pulls-apart'];
 const notHolds: readonly Verdict[] = ['needs-a-bridge', 'pulls-apart'];
 const notApart: readonly Verdict[] = ['holds-together', 'needs-a-bridge'];
 
-const onWhite = (...inks: [string, number][]): HandSide => ({ base: 'white', hex: c.white, inks });
-const onCream = (...inks: [string, number][]): HandSide => ({ base: 'cream', hex: c.cream, inks });
 const onKraft = (...inks: [string, number][]): HandSide => ({ base: 'kraft', hex: c.kraft, inks });
 
 const bunting = onCream([c.coral, 0.14], [c.navy, 0.1], [c.aqua, 0.08], [c.mustard, 0.05], ['#f6f3ec', 0.02]);

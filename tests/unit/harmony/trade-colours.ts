@@ -1,3 +1,5 @@
+import type { HandSide } from '../../support/sides.ts';
+
 /** Colours for the trade cases, chosen by eye for the words that paper people use. Common practice, no source. */
 export const colour = {
   white: '#fbfaf7',
@@ -39,3 +41,15 @@ export const colour = {
   lilac: '#b79ad6',
   brown: '#5a4632',
 } as const;
+
+/** Inks [hex, share] on the common white, and on the common cream. */
+export const onWhite = (...inks: readonly (readonly [string, number])[]): HandSide => ({
+  base: 'white',
+  hex: colour.white,
+  inks,
+});
+export const onCream = (...inks: readonly (readonly [string, number])[]): HandSide => ({
+  base: 'cream',
+  hex: colour.cream,
+  inks,
+});

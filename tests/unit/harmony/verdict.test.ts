@@ -5,7 +5,7 @@ import type { Trouble } from '../../../src/harmony/troubles.ts';
 import { counted, ruleFor, verdictOfRule, verdictOrder, type Weighed } from '../../../src/harmony/verdict.ts';
 import { type HandSide, handSide } from '../../support/sides.ts';
 import { tradeCases } from './trade-cases.ts';
-import { colour as c } from './trade-colours.ts';
+import { colour as c, onWhite } from './trade-colours.ts';
 
 const calm: Weighed = { worst: 0, second: 0, quiet: false, tie: 0.5, near: () => ({ any: 1, same: 1 }) };
 const near = (any: number, same: number) => () => ({ any, same });
@@ -69,7 +69,6 @@ describe('the rules of the verdict', () => {
   });
 });
 
-const onWhite = (...inks: [string, number][]): HandSide => ({ base: 'white', hex: c.white, inks });
 const judged = (a: HandSide, b: HandSide): Comparison => compare(handSide(a), handSide(b));
 
 describe('how a verdict was decided', () => {
