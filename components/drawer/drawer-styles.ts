@@ -136,6 +136,11 @@ export const drawerStyles = css`
   .ways .out {
     color: var(--qw-soft);
   }
+  .lies {
+    padding-bottom: 8px;
+    font: 13px/1.35 var(--qw-sans);
+    color: var(--qw-soft);
+  }
   .empty {
     font: italic 16px/1.5 var(--qw-serif);
     color: var(--qw-soft);

@@ -8,6 +8,8 @@ export interface DrawerPaper {
   /** Address of its picture, or null: then its inks are drawn as bands by share. */
   readonly picture: string | null;
   readonly bands: readonly Band[];
+  /** Titles of the leaves that it lies on: putting it out takes it off them. */
+  readonly liesOn?: readonly string[];
 }
 
 export interface Band {

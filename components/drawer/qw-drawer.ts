@@ -139,7 +139,7 @@ export class QwDrawer extends QwElement {
     </li>`;
   }
 
-  private ways({ key, name }: DrawerPaper) {
+  private ways({ key, name, liesOn = [] }: DrawerPaper) {
     const way = (as: TakeAs, words: string) =>
       html`<button type="button" class="word" aria-label="${words}: ${name}" @click=${() => emit(this, 'qw-take', { key, as })}>
         <span>${words}</span>
@@ -151,6 +151,7 @@ export class QwDrawer extends QwElement {
       <button type="button" class="word out" aria-label="Put it out of the drawer: ${name}" @click=${() => emit(this, 'qw-put-out', { key })}>
         <span>Put it out of the drawer</span>
       </button>
+      ${liesOn.length ? html`<p class="lies">It lies on ${leavesInWords(liesOn)}.</p>` : nothing}
     </div>`;
   }
 
@@ -184,6 +185,15 @@ const wantedWords = {
   candidate: 'Choose a candidate',
   piece: 'Choose pieces',
 } as const;
+
+/** "“Hearts” and 2 more leaves"; a leaf without a title is only counted. */
+function leavesInWords(titles: readonly string[]): string {
+  const named = titles.find((title) => title !== '');
+  const others = titles.length - (named === undefined ? 0 : 1);
+  const counted = (more: string) => `${others}${more} ${others === 1 ? 'leaf' : 'leaves'}`;
+  if (named === undefined) return counted('');
+  return others === 0 ? `“${named}”` : `“${named}” and ${counted(' more')}`;
+}
 
 function carry(event: DragEvent, key: string): void {
   event.dataTransfer?.setData(paperType, key);

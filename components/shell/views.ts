@@ -8,6 +8,7 @@ import { repeatWords } from '../../src/sheet/words.ts';
 import type { Session } from '../../src/workbench/session-types.ts';
 import type { DrawerPaper } from '../drawer/drawer-view.ts';
 import type { CandidateView, PaperView } from '../study/study-view.ts';
+import { leavesByThing } from './lies-on.ts';
 import type { PlacesShelf } from './places-shelf.ts';
 
 /** A held paper as a study or a sheet leaf shows it, or null where it has left the drawer. */
@@ -51,9 +52,11 @@ export function candidateViews(
  */
 export function drawerPapers(session: Session): readonly DrawerPaper[] {
   const before = papersBefore.get(session) ?? [];
+  const lies = leavesByThing(session.state.notebook);
   const known = new Map(before.map((paper) => [paper.key, paper]));
   const papers = allHeld(session.state.notebook.drawer).flatMap((held) => {
-    const fresh = drawerPaper(session, held);
+    const paper = drawerPaper(session, held);
+    const fresh = paper && { ...paper, liesOn: lies.get(held.id) ?? [] };
     const same = fresh === null ? undefined : known.get(fresh.key);
     return fresh === null ? [] : [same !== undefined && isSamePaper(same, fresh) ? same : fresh];
   });
@@ -69,6 +72,7 @@ function isSamePaper(one: DrawerPaper, other: DrawerPaper): boolean {
     one.name === other.name &&
     one.about === other.about &&
     one.picture === other.picture &&
+    one.liesOn?.join() === other.liesOn?.join() &&
     one.bands.length === other.bands.length &&
     one.bands.every(({ hex, share }, i) => hex === other.bands[i]?.hex && share === other.bands[i]?.share)
   );

@@ -46,6 +46,23 @@ describe('the drawer', () => {
     ]);
   });
 
+  it.each([
+    [[], null],
+    [['Hearts'], 'It lies on “Hearts”.'],
+    [['', ''], 'It lies on 2 leaves.'],
+    [['', 'Hearts'], 'It lies on “Hearts” and 1 more leaf.'],
+    [['Hearts', 'Pips', 'A kit'], 'It lies on “Hearts” and 2 more leaves.'],
+  ])(
+    'says of a paper that is picked which leaves it lies on, before it is put out: %j',
+    async (liesOn, says) => {
+      const element = await standAlone('qw-drawer', { papers: [{ ...papers[0]!, liesOn }], open: true });
+      within(element, '.one').click();
+      await drawn(element);
+      const line = within(element, '.ways').querySelector('.lies');
+      expect(line?.textContent ?? null).toBe(says);
+    },
+  );
+
   it('hands over the next paper where one is wanted', async () => {
     const element = await standAlone('qw-drawer', { papers, open: true, wanted: 'anchor', onStudy: true });
     const taken = heard(element, 'qw-take');

@@ -1,0 +1,33 @@
+import type { Drawer, Held } from '../../src/drawer/model.ts';
+import type { Leaf, Notebook } from '../../src/notebook/model.ts';
+
+/** Titles of the leaves on which each thing of the drawer lies, by its id; a sheet's with those of its parts. */
+export function leavesByThing({ leaves, drawer }: Notebook): ReadonlyMap<string, readonly string[]> {
+  const found = new Map<string, string[]>();
+  for (const leaf of leaves) {
+    const ids = new Set(heldOn(leaf).flatMap((held) => idsOf(drawer, held)));
+    for (const id of ids) found.set(id, [...(found.get(id) ?? []), leaf.title]);
+  }
+  return found;
+}
+
+function heldOn(leaf: Leaf): readonly Held[] {
+  switch (leaf.kind) {
+    case 'study':
+      return leaf.anchor === null ? leaf.candidates : [leaf.anchor, ...leaf.candidates];
+    case 'kit':
+      return leaf.pieces.map(({ held }) => held);
+    case 'board':
+      return leaf.candidate === null ? [] : [leaf.candidate];
+    case 'sheet':
+      return [{ kind: 'sheet', id: leaf.sheetId, side: 'A' }];
+    default:
+      return [];
+  }
+}
+
+function idsOf({ parts }: Drawer, held: Held): readonly string[] {
+  if (held.kind !== 'part') return [held.id];
+  const sheetId = parts.find(({ id }) => id === held.id)?.sheetId;
+  return sheetId === undefined ? [held.id] : [held.id, sheetId];
+}
