@@ -68,12 +68,25 @@ function sharpened(
   const out = colours.slice();
   let changed = false;
   for (let k = 0; k < colours.length; k++) {
-    if (inside[k]! > numbers.solidInside * area[k]! || amounts[k]! > 0.3 * planes.count) continue;
-    const next = unblurred(planes, out, labels, k, softness);
+    const trust = trusted(inside[k]! / Math.max(1, area[k]!), known !== null);
+    if (trust === 0 || amounts[k]! > 0.3 * planes.count) continue;
+    const next = between(out[k]!, unblurred(planes, out, labels, k, softness), trust);
     if (apart(next, colours[k]!) > 0.004) changed = true;
     out[k] = next;
   }
   return changed ? mergeNear(out) : null;
+}
+
+/** How far an ink's colour without blur is taken rather than the one it shows, 0–1. */
+function trusted(inside: number, known: boolean): number {
+  if (known) return inside > numbers.solidInside ? 0 : 1;
+  const [none, whole] = numbers.solidInsideMeasured;
+  return Math.min(1, Math.max(0, (none - inside) / (none - whole)));
+}
+
+function between(p: Mode, q: Mode, part: number): Mode {
+  const on = (from: number, to: number): number => from + part * (to - from);
+  return { l: on(p.l, q.l), a: on(p.a, q.a), b: on(p.b, q.b), votes: p.votes };
 }
 
 function newModes(planes: Planes, colours: readonly Mode[], explained: Explained): Mode[] {
