@@ -21,7 +21,7 @@ export const colourSources: readonly Source[] = [
     short: 'CIE 015:2018',
     full: 'CIE 015:2018, Colorimetry, 4th edition: CIELAB, ΔE*ab, whites and their chromaticities.',
     kind: 'published',
-    what: 'CIELAB under D65, which all published models here are computed in.',
+    what: 'CIELAB under D65, in which differences, near misses of whites and the models of harmony and warmth are computed.',
   },
   {
     id: 'ciede2000',
@@ -36,7 +36,7 @@ export const colourSources: readonly Source[] = [
     short: 'Mirjalili et al. 2019',
     full: 'F. Mirjalili, M. R. Luo, G. Cui, J. Morovic, JOSA A 36(5):789–799 (2019).',
     kind: 'published',
-    what: 'How a difference looks where two sheets touch, and (from the work it reviews) across a gap.',
+    what: 'Edges that meet show more than edges apart: why papers that touch are judged more strictly. Its formula is in the engine.',
   },
   {
     id: 'bradford',
@@ -51,7 +51,7 @@ export const colourSources: readonly Source[] = [
     full: 'C. Li et al., Comprehensive color solutions: CAM16, CAT16, and CAM16-UCS, Color Res. Appl. 42(6):703–718 (2017).',
     doi: '10.1002/col.22131',
     kind: 'published',
-    what: 'A second adaptation, which may be incomplete.',
+    what: 'A second adaptation, which may be incomplete: in the engine, beside the first; no leaf uses it.',
   },
   {
     id: 'chart-24',
@@ -93,7 +93,7 @@ export const colourSources: readonly Source[] = [
     short: 'Ou et al. 2004',
     full: 'L.-C. Ou, M. R. Luo, A. Woodcock, A. Wright, A study of colour emotion and colour preference, Part I, Color Res. Appl. 29(3):232–240 (2004).',
     kind: 'published',
-    what: 'How warm, heavy and active a colour feels.',
+    what: 'How warm or cool a colour feels. How heavy and how active it feels is in the engine.',
   },
   {
     id: 'ou-luo-2006',
@@ -108,7 +108,7 @@ export const colourSources: readonly Source[] = [
     short: 'Cohen-Or et al. 2006',
     full: 'D. Cohen-Or et al., Color harmonization, ACM Transactions on Graphics 25(3) (2006), after Y. Matsuda (1995).',
     kind: 'published',
-    what: 'Sectors of the hue circle; the narrowest that holds is reported.',
+    what: 'Sectors of the hue circle, and the narrowest that holds: in the engine; no leaf uses it.',
   },
   {
     id: 'itten',

@@ -32,13 +32,6 @@ export const tradeSources: readonly Source[] = [
     what: 'How much of one palette finds a partner in the other, both ways.',
   },
   {
-    id: 'rubner',
-    short: 'Rubner et al. 2000',
-    full: 'Y. Rubner, C. Tomasi, L. J. Guibas, The earth mover’s distance as a metric for image retrieval, IJCV 40(2):99–121 (2000).',
-    kind: 'published',
-    what: 'Distance of two palettes with their areas counted.',
-  },
-  {
     id: 'schloss-palmer',
     short: 'Schloss & Palmer 2011',
     full: 'K. B. Schloss, S. E. Palmer, Aesthetic response to color combinations, Attention, Perception & Psychophysics 73:551–571 (2011).',

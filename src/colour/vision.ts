@@ -34,21 +34,6 @@ export function differenceSeenBy(rgbA: Rgb, rgbB: Rgb, kind: VisionKind, severit
   return deltaE2000(labFromRgb(seenBy(rgbA, kind, severity)), labFromRgb(seenBy(rgbB, kind, severity)));
 }
 
-/**
- * Whether two colours that differ to the common eye fall together for this one: ΔE₀₀ above 10 before, and 5 or less
- * after. The limits are those of "visibly off" and "a repeat" (ours, after ISO 12647-2 and Mokrzycki & Tatol 2011).
- */
-export function fallsTogether(rgbA: Rgb, rgbB: Rgb, kind: VisionKind, severity = 1): boolean {
-  return (
-    deltaE2000(labFromRgb(rgbA), labFromRgb(rgbB)) > differsAbove &&
-    differenceSeenBy(rgbA, rgbB, kind, severity) <= fallsTogetherAt
-  );
-}
-
-/** ΔE₀₀ above which two inks count as told apart, and at or below which they no longer are. */
-export const differsAbove = 10;
-export const fallsTogetherAt = 5;
-
 /** On linear sRGB, as in a public-domain implementation of Brettel et al. 1997. */
 const brettelTritan: { readonly plane: Triple; readonly above: Matrix; readonly below: Matrix } = {
   plane: [0.03901, -0.02788, -0.01113],
