@@ -38,12 +38,23 @@ export function findKit(drawer: Drawer, leaf: KitLeaf): KitFound {
   return {
     there: there.map(({ piece, index }) => ({ piece, index })),
     kit: members.length > 0 ? kitOf(members) : null,
-    cuts: wanted.length > 0 ? cutListOf(stockOf(drawer, wanted), wanted) : null,
+    cuts: wanted.length > 0 ? cutsOf(drawer, wanted) : null,
   };
 }
 
 /** What cardstock and other plains without a size are taken to measure: a 12 inch square, as most are sold. */
 const plainSheetMm: SizeMm = { width: 304.8, height: 304.8 };
+
+/** Nobody has said how large a plain is, so the list says what it was taken for. */
+function cutsOf(drawer: Drawer, wanted: readonly Wanted[]): CutList {
+  const cuts = cutListOf(stockOf(drawer, wanted), wanted);
+  const names = new Set(
+    cuts.sheets.flatMap(({ stock }) => (drawer.plains.some(({ id }) => id === stock.id) ? [stock.name] : [])),
+  );
+  if (names.size === 0) return cuts;
+  const assumed = `Taken to be 12 × 12 in, as most plains are sold: ${[...names].join(', ')}. A smaller sheet holds fewer pieces.`;
+  return { ...cuts, says: [assumed, ...cuts.says] };
+}
 
 function wantedOf(drawer: Drawer, piece: KitPiece, name: string): Wanted[] {
   const { held, role, count = 1, mat } = piece;

@@ -61,6 +61,10 @@ describe('a kit leaf', () => {
     const { width, height } = mat!.layout.placed[0]!;
     expect([width / 25.4, height / 25.4]).toEqual([expect.closeTo(4.25, 6), expect.closeTo(6.25, 6)]);
     expect(cuts!.says.at(-1)).toMatch(/blade/i);
+    // Nobody said how large the kraft is.
+    expect(cuts!.says[0]).toMatch(/^Taken to be 12 × 12 in, as most plains are sold: kraft\./);
+    const paperOnly = findKit(drawer, kitWith({ held: bunting, areaMm2: null, sizeMm: inches(5, 7) }));
+    expect(paperOnly.cuts!.says.join(' ')).not.toContain('Taken to be');
   });
 
   it('cuts a part from the sheet that it lies on, and a photograph from none', () => {
