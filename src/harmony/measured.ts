@@ -2,7 +2,21 @@ import { warmCoolCentred } from '../colour/emotion.ts';
 import type { Lab } from '../colour/model.ts';
 import type { NeutralKind } from '../colour/neutral.ts';
 import type { Base, Ink, Side } from '../sheet/model.ts';
-import { at, measureInto, neutralKinds } from './quick-colour.ts';
+import {
+  atA,
+  atB,
+  atChroma,
+  atCounts,
+  atEye,
+  atHue,
+  atL,
+  atNeutral,
+  atPainter,
+  atSaturation,
+  atValue,
+  colourWidth,
+} from './line.ts';
+import { measureInto, neutralKinds } from './quick-colour.ts';
 import { inkLimits } from './thresholds.ts';
 
 /** A colour with all that the rules ask of it, computed once. */
@@ -88,17 +102,17 @@ export function measureColour(ink: Ink): MeasuredColour {
   if (known) return known;
   const [l, c, h] = ink.oklch;
   measureInto(line, 0, l, c, h);
-  const lab = { l: line[at.l]!, a: line[at.a]!, b: line[at.b]! };
+  const lab = { l: line[atL]!, a: line[atA]!, b: line[atB]! };
   const measured: MeasuredColour = {
     lab,
-    chroma: line[at.chroma]!,
-    saturation: line[at.saturation]!,
-    munsellHue: orNull(line[at.hue]!),
-    munsellValue: line[at.value]!,
-    hueDeg: orNull(line[at.eye]!),
-    painterDeg: orNull(line[at.painter]!),
-    neutral: neutralKinds[line[at.neutral]!]!,
-    counts: line[at.counts]!,
+    chroma: line[atChroma]!,
+    saturation: line[atSaturation]!,
+    munsellHue: orNull(line[atHue]!),
+    munsellValue: line[atValue]!,
+    hueDeg: orNull(line[atEye]!),
+    painterDeg: orNull(line[atPainter]!),
+    neutral: neutralKinds[line[atNeutral]!]!,
+    counts: line[atCounts]!,
     warmth: warmCoolCentred(lab),
   };
   kept.set(ink.oklch, measured);
@@ -106,7 +120,7 @@ export function measureColour(ink: Ink): MeasuredColour {
 }
 
 const kept = new WeakMap<object, MeasuredColour>();
-const line = /* @__PURE__ */ new Float64Array(at.width);
+const line = /* @__PURE__ */ new Float64Array(colourWidth);
 
 function orNull(value: number): number | null {
   return Number.isNaN(value) ? null : value;

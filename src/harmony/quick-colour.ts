@@ -6,33 +6,20 @@ import { type NeutralKind, neutralKindAt } from '../colour/neutral.ts';
 import { noHueBelowChroma } from '../colour/spaces.ts';
 import { painterFromHue } from '../colour/wheels.ts';
 import { hueCountsAt } from './hue-counts.ts';
+import {
+  atA,
+  atB,
+  atChroma,
+  atCounts,
+  atEye,
+  atHue,
+  atL,
+  atNeutral,
+  atPainter,
+  atSaturation,
+  atValue,
+} from './line.ts';
 import { quickMunsellHue, quickMunsellValue } from './quick-munsell.ts';
-
-/** What the rules ask of a colour, on one line of numbers, so that thousands can be measured without making objects. */
-export const at = {
-  // What is asked of every pair comes first, within one line of a processor's cache.
-  l: 0,
-  a: 1,
-  b: 2,
-  /** C*ab. */
-  chroma: 3,
-  /** Munsell hue 0–100, or NaN. */
-  hue: 4,
-  /** OKLCH hue in degrees, or NaN. */
-  eye: 5,
-  /** The same on the painter's wheel. */
-  painter: 6,
-  /** Index into `neutralKinds`; 0 for a colour. */
-  neutral: 7,
-  /** Munsell value 0–10. */
-  value: 8,
-  /** How far its hue counts, 0–1. */
-  counts: 9,
-  /** C* ÷ √(C*² + L*²). */
-  saturation: 10,
-  /** Numbers a line. */
-  width: 11,
-} as const;
 
 /** By the number that stands for it. */
 export const neutralKinds: readonly (NeutralKind | null)[] = [
@@ -79,9 +66,9 @@ export function measureLabInto(out: Float64Array, o: number, l: number, c: numbe
   const y = -0.0405757452148008 * long + 1.112286803280317 * middle - 0.0717110580655164 * short;
   const z = -0.0763729366746601 * long - 0.4214933324022432 * middle + 1.5869240198367816 * short;
   const fy = root(y);
-  out[o + at.l] = 116 * fy - 16;
-  out[o + at.a] = h === null ? 0 : 500 * (root(x / whiteX) - fy);
-  out[o + at.b] = h === null ? 0 : 200 * (fy - root(z / whiteZ));
+  out[o + atL] = 116 * fy - 16;
+  out[o + atA] = h === null ? 0 : 500 * (root(x / whiteX) - fy);
+  out[o + atB] = h === null ? 0 : 200 * (fy - root(z / whiteZ));
   xyz[0] = x;
   xyz[1] = y;
   xyz[2] = z;
@@ -90,8 +77,8 @@ export function measureLabInto(out: Float64Array, o: number, l: number, c: numbe
 
 /** What the measure above leaves out, of the colour that it measured last. */
 export function measureHuesInto(out: Float64Array, o: number, h: number | null): void {
-  out[o + at.eye] = h === null ? Number.NaN : h;
-  out[o + at.painter] = h === null ? Number.NaN : quickPainter(h);
+  out[o + atEye] = h === null ? Number.NaN : h;
+  out[o + atPainter] = h === null ? Number.NaN : quickPainter(h);
   munsellInto(out, o, xyz[0]!, xyz[1]!, xyz[2]!, h !== null);
 }
 
@@ -112,34 +99,34 @@ function munsellInto(out: Float64Array, o: number, x: number, y: number, z: numb
   const m = (keptToC ??= Float64Array.from(adaptationMatrix(whites.D65, whites.C)));
   const yc = m[3]! * x + m[4]! * y + m[5]! * z;
   const rootY = cubeRoot(Math.max(0, yc));
-  out[o + at.value] = quickMunsellValue(rootY);
+  out[o + atValue] = quickMunsellValue(rootY);
   if (!hued) {
-    out[o + at.hue] = Number.NaN;
+    out[o + atHue] = Number.NaN;
     return;
   }
   const fy = yc > epsilon ? rootY : root(yc);
   const a = 500 * (root((m[0]! * x + m[1]! * y + m[2]! * z) / whiteXC) - fy);
   const b = 200 * (fy - root((m[6]! * x + m[7]! * y + m[8]! * z) / whiteZC));
-  out[o + at.hue] = quickMunsellHue(Math.atan2(b, a), Math.sqrt(a * a + b * b), out[o + at.value]!);
+  out[o + atHue] = quickMunsellHue(Math.atan2(b, a), Math.sqrt(a * a + b * b), out[o + atValue]!);
 }
 
 function finish(out: Float64Array, o: number): void {
-  const l = out[o + at.l]!;
-  const a = out[o + at.a]!;
-  const b = out[o + at.b]!;
+  const l = out[o + atL]!;
+  const a = out[o + atA]!;
+  const b = out[o + atB]!;
   const chroma = Math.sqrt(a * a + b * b);
-  out[o + at.chroma] = chroma;
-  out[o + at.saturation] = chroma / Math.sqrt(chroma * chroma + l * l + 1e-18);
+  out[o + atChroma] = chroma;
+  out[o + atSaturation] = chroma / Math.sqrt(chroma * chroma + l * l + 1e-18);
   if (isFarFromNeutrals(a, b, chroma)) {
-    out[o + at.neutral] = 0;
-    out[o + at.counts] = 1;
+    out[o + atNeutral] = 0;
+    out[o + atCounts] = 1;
     return;
   }
   // A grey as weak as this is one at any hue.
   const hue = chroma <= 6 ? 0 : angleDeg(a, b);
   const kind = neutralKindAt(l, chroma, hue);
-  out[o + at.neutral] = kind === null ? 0 : neutralKinds.indexOf(kind);
-  out[o + at.counts] = kind === null ? hueCountsAt(l, chroma, hue) : 0;
+  out[o + atNeutral] = kind === null ? 0 : neutralKinds.indexOf(kind);
+  out[o + atCounts] = kind === null ? hueCountsAt(l, chroma, hue) : 0;
 }
 
 /**

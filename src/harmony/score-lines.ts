@@ -1,26 +1,29 @@
 import type { Side } from '../sheet/model.ts';
+import {
+  atA,
+  atB,
+  atChroma,
+  atCounts,
+  atL,
+  atMissSize,
+  atNeutral,
+  atSaturation,
+  atSeen,
+  atShare,
+  atSize,
+  atStrong,
+  atTint,
+  lineWidth,
+} from './line.ts';
 import { missSizeOf, presenceOf, seenOf, sizeOf, strongOf, tintOf } from './meeting.ts';
-import { at as colourAt, measureHuesInto, measureLabInto, neutralKinds } from './quick-colour.ts';
+import { measureHuesInto, measureLabInto, neutralKinds } from './quick-colour.ts';
 import { takeSide } from './take-side.ts';
 import { inkLimits } from './thresholds.ts';
 
 /**
- * One line of numbers an ink: its colour as in `quick-colour.ts`, then what its share and chroma give. Hues and value are
- * only those of an ink that does not act as a neutral.
+ * A side as lines of numbers (see `line.ts`), base first; the next side may be written over it. Hues and value are only
+ * those of an ink that does not act as a neutral.
  */
-export const at = {
-  ...colourAt,
-  share: 11,
-  size: 12,
-  missSize: 13,
-  seen: 14,
-  tint: 15,
-  strong: 16,
-  /** Three cache lines: each ink begins on one. */
-  width: 17,
-} as const;
-
-/** A side as lines of numbers, base first; the next side may be written over it. */
 export interface Lines {
   data: Float64Array;
   /** Where its first line begins. */
@@ -66,8 +69,8 @@ export class LinesOfMany {
     let inks = 0;
     this.starts = new Int32Array(sides.length + 1);
     for (let i = 0; i < sides.length; i++)
-      this.starts[i + 1] = (inks += (sides[i]!.inks?.length ?? 0) + 1) * at.width;
-    this.data = new Float64Array(inks * at.width);
+      this.starts[i + 1] = (inks += (sides[i]!.inks?.length ?? 0) + 1) * lineWidth;
+    this.data = new Float64Array(inks * lineWidth);
     this.sums = new Float64Array(3 * sides.length);
     this.marks = new Uint8Array(sides.length);
   }
@@ -79,7 +82,7 @@ export class LinesOfMany {
     into.start = starts[index]!;
     const mark = marks[index]!;
     if (mark === 0) return this.measure(index, into);
-    into.count = (starts[index + 1]! - into.start) / at.width;
+    into.count = (starts[index + 1]! - into.start) / lineWidth;
     into.presence = sums[3 * index]!;
     into.chroma = sums[3 * index + 1]!;
     into.saturation = sums[3 * index + 2]!;
@@ -123,36 +126,36 @@ function measured({ base, inks }: Side, into: Lines): boolean {
   if (inks === undefined) return false;
   const count = inks.length + 1;
   into.count = count;
-  if (into.data.length < into.start + count * at.width)
-    into.data = new Float64Array(into.start + count * at.width);
+  if (into.data.length < into.start + count * lineWidth)
+    into.data = new Float64Array(into.start + count * lineWidth);
   const { data, start } = into;
   // What was given is fetched first, all of it: far-flung as it lies, that is half of the work, and it runs side by side.
   let sum = 0;
-  for (let i = 0, o = start; i < count; i++, o += at.width) {
+  for (let i = 0, o = start; i < count; i++, o += lineWidth) {
     const { oklch, share } = i === 0 ? base : inks[i - 1]!;
     if (oklch === undefined || share === undefined) return false;
-    data[o + at.l] = oklch[0];
-    data[o + at.a] = oklch[1];
-    data[o + at.b] = oklch[2] ?? Number.NaN;
-    data[o + at.share] = share;
+    data[o + atL] = oklch[0];
+    data[o + atA] = oklch[1];
+    data[o + atB] = oklch[2] ?? Number.NaN;
+    data[o + atShare] = share;
     sum += share;
   }
   const { kind } = base;
   const ground = kind === 'white' || kind === 'cream' || kind === 'kraft' ? neutralKinds.indexOf(kind) : 0;
-  for (let i = 0, o = start; i < count; i++, o += at.width) {
-    const given = data[o + at.b]!;
+  for (let i = 0, o = start; i < count; i++, o += lineWidth) {
+    const given = data[o + atB]!;
     const hue = Number.isNaN(given) ? null : given;
-    measureLabInto(data, o, data[o + at.l]!, data[o + at.a]!, hue);
-    if (i === 0 && ground !== 0) data[o + at.neutral] = ground;
-    if (data[o + at.neutral] === 0) measureHuesInto(data, o, hue);
-    const share = sum > 0 ? data[o + at.share]! / sum : 1 / count;
-    const chroma = data[o + at.chroma]!;
-    data[o + at.share] = share;
-    data[o + at.size] = sizeOf(share);
-    data[o + at.missSize] = missSizeOf(share);
-    data[o + at.seen] = seenOf(share);
-    data[o + at.tint] = tintOf(chroma);
-    data[o + at.strong] = strongOf(chroma);
+    measureLabInto(data, o, data[o + atL]!, data[o + atA]!, hue);
+    if (i === 0 && ground !== 0) data[o + atNeutral] = ground;
+    if (data[o + atNeutral] === 0) measureHuesInto(data, o, hue);
+    const share = sum > 0 ? data[o + atShare]! / sum : 1 / count;
+    const chroma = data[o + atChroma]!;
+    data[o + atShare] = share;
+    data[o + atSize] = sizeOf(share);
+    data[o + atMissSize] = missSizeOf(share);
+    data[o + atSeen] = seenOf(share);
+    data[o + atTint] = tintOf(chroma);
+    data[o + atStrong] = strongOf(chroma);
   }
   sumUp(into);
   return true;
@@ -166,16 +169,16 @@ function sumUp(lines: Lines): void {
   let area = 0;
   let chroma = 0;
   let saturation = 0;
-  for (let i = 0, o = start; i < count; i++, o += at.width) {
-    const share = data[o + at.share]!;
+  for (let i = 0, o = start; i < count; i++, o += lineWidth) {
+    const share = data[o + atShare]!;
     if (i > 0 && share >= inkLimits.strayShare) plain = false;
-    if (data[o + at.neutral] !== 0) continue;
-    const c = data[o + at.chroma]!;
+    if (data[o + atNeutral] !== 0) continue;
+    const c = data[o + atChroma]!;
     area += share;
     chroma += c * share;
-    saturation += data[o + at.saturation]! * share;
+    saturation += data[o + atSaturation]! * share;
     if (share < inkLimits.strayShare) continue;
-    presence = Math.max(presence, presenceOf(c) * data[o + at.counts]!);
+    presence = Math.max(presence, presenceOf(c) * data[o + atCounts]!);
     if (c >= inkLimits.quietChroma) quiet = false;
   }
   lines.presence = presence;

@@ -1,5 +1,6 @@
+import { atNeutral, lineWidth } from './line.ts';
 import { farDeltaE, type Meeting, samenessOf, tieOf } from './meeting.ts';
-import { at, emptyLines, type Lines } from './score-lines.ts';
+import { emptyLines, type Lines } from './score-lines.ts';
 import { emptyMeeting, relate, surelyUnrelated, weights } from './score-pair.ts';
 import { verdictLimits } from './thresholds.ts';
 
@@ -36,7 +37,7 @@ export class Links {
     this.a = anchor;
     this.limit = limit;
     for (let i = 0; i < anchor.count; i++)
-      (anchor.data[i * at.width + at.neutral] === 0 ? this.colouredA : this.neutralsA).push(i);
+      (anchor.data[i * lineWidth + atNeutral] === 0 ? this.colouredA : this.neutralsA).push(i);
   }
 
   /** Every ink of the anchor with every ink of the candidate. */
@@ -51,27 +52,27 @@ export class Links {
     this.far[0] = Number.POSITIVE_INFINITY;
     // Kind by kind of pair, so that the many that are surely unrelated are passed over at one look.
     for (const i of neutralsA) {
-      const o = i * at.width;
+      const o = i * lineWidth;
       for (let k = 0; k < neutralCount; k++) {
         const j = neutralsB[k]!;
-        const p = b.start + j * at.width;
+        const p = b.start + j * lineWidth;
         if (!surelyUnrelated(a.data, o, b.data, p, true)) this.relate(i, j, o, p);
       }
       for (let k = 0; k < colouredCount; k++) {
         const j = colouredB[k]!;
-        const p = b.start + j * at.width;
+        const p = b.start + j * lineWidth;
         if (!surelyUnrelated(a.data, o, b.data, p, false)) this.relate(i, j, o, p);
       }
     }
     for (const i of colouredA) {
-      const o = i * at.width;
+      const o = i * lineWidth;
       for (let k = 0; k < neutralCount; k++) {
         const j = neutralsB[k]!;
-        const p = b.start + j * at.width;
+        const p = b.start + j * lineWidth;
         if (!surelyUnrelated(a.data, o, b.data, p, false)) this.relate(i, j, o, p);
       }
       for (let k = 0; k < colouredCount; k++)
-        this.relate(i, colouredB[k]!, o, b.start + colouredB[k]! * at.width);
+        this.relate(i, colouredB[k]!, o, b.start + colouredB[k]! * lineWidth);
     }
   }
 
@@ -130,7 +131,7 @@ export class Links {
     }
     let neutrals = 0;
     let coloured = 0;
-    for (let j = 0, p = b.start + at.neutral; j < b.count; j++, p += at.width) {
+    for (let j = 0, p = b.start + atNeutral; j < b.count; j++, p += lineWidth) {
       // Both lists are written and one of them counted: quicker than a guess at which it will be.
       const neutral = b.data[p] === 0 ? 0 : 1;
       neutralsB[neutrals] = j;

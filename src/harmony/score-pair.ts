@@ -1,8 +1,27 @@
 import { ciede2000At } from '../colour/ciede2000.ts';
+import {
+  atA,
+  atB,
+  atChroma,
+  atCounts,
+  atEye,
+  atHue,
+  atL,
+  atMissSize,
+  atNeutral,
+  atPainter,
+  atSeen,
+  atShare,
+  atSize,
+  atStrong,
+  atTint,
+  atValue,
+  lineWidth,
+} from './line.ts';
 import { degreesPerStep } from './links.ts';
 import { farDeltaE, kindOf, type Meeting } from './meeting.ts';
 import type { LinkKind } from './model.ts';
-import { at, type Lines } from './score-lines.ts';
+import type { Lines } from './score-lines.ts';
 import { inkLimits, linkLimits, ramps } from './thresholds.ts';
 
 /** Two inks on lines of numbers: the same meeting as `links.ts` makes, asked for no more than can matter. */
@@ -16,26 +35,23 @@ export function relate(
   b: Float64Array,
   j: number,
 ): LinkKind {
-  m.chromatic = a[i + at.neutral] === 0 && b[j + at.neutral] === 0;
+  m.chromatic = a[i + atNeutral] === 0 && b[j + atNeutral] === 0;
   if (m.chromatic) {
-    m.hueSteps = stepsApart(a[i + at.hue]!, b[j + at.hue]!);
+    m.hueSteps = stepsApart(a[i + atHue]!, b[j + atHue]!);
     // Two hues this far apart are no repeat, unless both are nearly grey.
     const distinct =
-      m.hueSteps > linkLimits.neighbourToSteps && a[i + at.chroma]! >= tinted && b[j + at.chroma]! >= tinted;
+      m.hueSteps > linkLimits.neighbourToSteps && a[i + atChroma]! >= tinted && b[j + atChroma]! >= tinted;
     m.deltaE00 = distinct ? Number.POSITIVE_INFINITY : differenceWithin(a, i, b, j, colourReach);
     m.whites = false;
-    if (m.hueSteps <= linkLimits.nearMissToSteps)
-      m.valueSteps = Math.abs(b[j + at.value]! - a[i + at.value]!);
+    if (m.hueSteps <= linkLimits.nearMissToSteps) m.valueSteps = Math.abs(b[j + atValue]! - a[i + atValue]!);
     else if (m.hueSteps > linkLimits.neighbourToSteps) m.offSteps = offStepsOf(a, i, b, j);
     return kindOf(m, limit);
   }
-  const both = a[i + at.neutral] !== 0 && b[j + at.neutral] !== 0;
+  const both = a[i + atNeutral] !== 0 && b[j + atNeutral] !== 0;
   m.deltaE00 = differenceWithin(a, i, b, j, both ? farDeltaE : linkLimits.repeatApart);
   if (m.deltaE00 === Number.POSITIVE_INFINITY) return 'unrelated';
   m.whites =
-    lightNeutral(a, i) &&
-    lightNeutral(b, j) &&
-    Math.abs(b[j + at.b]! - a[i + at.b]!) > linkLimits.whitesDeltaB;
+    lightNeutral(a, i) && lightNeutral(b, j) && Math.abs(b[j + atB]! - a[i + atB]!) > linkLimits.whitesDeltaB;
   return kindOf(m, limit);
 }
 
@@ -56,8 +72,8 @@ export function emptyMeeting(): Meeting {
 }
 
 export function hues(m: Meeting, a: Float64Array, i: number, b: Float64Array, j: number): void {
-  m.hueSteps = stepsApart(a[i + at.hue]!, b[j + at.hue]!);
-  m.valueSteps = Math.abs(b[j + at.value]! - a[i + at.value]!);
+  m.hueSteps = stepsApart(a[i + atHue]!, b[j + atHue]!);
+  m.valueSteps = Math.abs(b[j + atValue]! - a[i + atValue]!);
   m.offSteps = offStepsOf(a, i, b, j);
 }
 
@@ -67,19 +83,19 @@ function stepsApart(one: number, other: number): number {
 }
 
 function offStepsOf(a: Float64Array, i: number, b: Float64Array, j: number): number {
-  const eye = offDeg(a[i + at.eye]!, b[j + at.eye]!);
-  const painter = offDeg(a[i + at.painter]!, b[j + at.painter]!);
+  const eye = offDeg(a[i + atEye]!, b[j + atEye]!);
+  const painter = offDeg(a[i + atPainter]!, b[j + atPainter]!);
   return Math.min(eye, painter) / degreesPerStep;
 }
 
 /** The numbers that give it weight. */
 export function weights(m: Meeting, a: Float64Array, i: number, b: Float64Array, j: number): void {
-  m.size = Math.min(a[i + at.size]!, b[j + at.size]!);
-  m.missSize = Math.min(a[i + at.missSize]!, b[j + at.missSize]!);
-  m.seen = Math.min(a[i + at.seen]!, b[j + at.seen]!);
-  const counts = Math.min(a[i + at.counts]!, b[j + at.counts]!);
-  m.tint = Math.min(a[i + at.tint]!, b[j + at.tint]!) * counts;
-  m.strong = Math.min(a[i + at.strong]!, b[j + at.strong]!) * counts;
+  m.size = Math.min(a[i + atSize]!, b[j + atSize]!);
+  m.missSize = Math.min(a[i + atMissSize]!, b[j + atMissSize]!);
+  m.seen = Math.min(a[i + atSeen]!, b[j + atSeen]!);
+  const counts = Math.min(a[i + atCounts]!, b[j + atCounts]!);
+  m.tint = Math.min(a[i + atTint]!, b[j + atTint]!) * counts;
+  m.strong = Math.min(a[i + atStrong]!, b[j + atStrong]!) * counts;
 }
 
 function offDeg(one: number, other: number): number {
@@ -117,29 +133,29 @@ function differenceWithin(a: Float64Array, i: number, b: Float64Array, j: number
  */
 function surelyBeyond(a: Float64Array, i: number, b: Float64Array, j: number, reach: number): boolean {
   const dL = a[i]! - b[j]!;
-  const da = a[i + at.a]! - b[j + at.a]!;
-  const db = a[i + at.b]! - b[j + at.b]!;
+  const da = a[i + atA]! - b[j + atA]!;
+  const db = a[i + atB]! - b[j + atB]!;
   const light = 1 + 0.0075 * Math.abs(a[i]! + b[j]! - 100);
-  const tint = 1.27 + 0.0225 * (a[i + at.chroma]! + b[j + at.chroma]!);
+  const tint = 1.27 + 0.0225 * (a[i + atChroma]! + b[j + atChroma]!);
   const lights = light * light;
   // 7.5 for blues, 1.1 for the rest, without a branch: there is no guessing which it will be.
-  const blue = Math.min(1, Math.max(0, -1e9 * (a[i + at.b]! + b[j + at.b]!)));
+  const blue = Math.min(1, Math.max(0, -1e9 * (a[i + atB]! + b[j + atB]!)));
   const tints = tint * tint * (1.1 + 6.4 * blue);
   return dL * dL * tints + (da * da + db * db) * lights > reach * reach * lights * tints;
 }
 
 export function lightNeutral(lines: Float64Array, o: number): boolean {
-  return lines[o + at.neutral] !== 0 && lines[o + at.l]! >= linkLimits.lightNeutralL;
+  return lines[o + atNeutral] !== 0 && lines[o + atL]! >= linkLimits.lightNeutralL;
 }
 
 export function hasComplement(lines: Lines, o: number): boolean {
   const { data, start, count } = lines;
-  for (let k = 0, p = start; k < count; k++, p += at.width) {
-    if (data[p + at.neutral] !== 0 || data[p + at.share]! < data[o + at.share]!) continue;
-    if (data[p + at.chroma]! < inkLimits.quietChroma) continue;
+  for (let k = 0, p = start; k < count; k++, p += lineWidth) {
+    if (data[p + atNeutral] !== 0 || data[p + atShare]! < data[o + atShare]!) continue;
+    if (data[p + atChroma]! < inkLimits.quietChroma) continue;
     const off = Math.min(
-      offDeg(data[o + at.eye]!, data[p + at.eye]!),
-      offDeg(data[o + at.painter]!, data[p + at.painter]!),
+      offDeg(data[o + atEye]!, data[p + atEye]!),
+      offDeg(data[o + atPainter]!, data[p + atPainter]!),
     );
     if (off <= linkLimits.oppositeWithinSteps * degreesPerStep) return true;
   }

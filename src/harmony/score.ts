@@ -1,9 +1,10 @@
 import type { Side } from '../sheet/model.ts';
+import { atB, atChroma, atCounts, atNeutral, atShare, lineWidth } from './line.ts';
 import { repeatLimit } from './links.ts';
 import { nearKinOf, nearMissOf, nearSameOf, sizeOf, stepsFromAnswerOf, vividOf } from './meeting.ts';
 import type { Distance } from './model.ts';
 import { ramp } from './ramp.ts';
-import { at, emptyLines, type Lines, linesOf } from './score-lines.ts';
+import { emptyLines, type Lines, linesOf } from './score-lines.ts';
 import { is, Links } from './score-links.ts';
 import { hasComplement, hues, lightNeutral, weights } from './score-pair.ts';
 import { inkLimits, ramps, troubleWeights, verdictLimits } from './thresholds.ts';
@@ -108,11 +109,11 @@ class Judge {
     const other = ofAnchor ? b : a;
     const others = ofAnchor ? this.links.colouredB : this.links.colouredA;
     const count = ofAnchor ? this.links.colouredCount : this.links.colouredA.length;
-    const o = own.start + place * at.width;
-    const chroma = own.data[o + at.chroma]!;
-    const share = own.data[o + at.share]!;
+    const o = own.start + place * lineWidth;
+    const chroma = own.data[o + atChroma]!;
+    const share = own.data[o + atShare]!;
     if (chroma < inkLimits.strayChroma || share < inkLimits.strayShare) return 0;
-    const most = vividOf(chroma) * own.data[o + at.counts]! * sizeOf(share) * other.presence;
+    const most = vividOf(chroma) * own.data[o + atCounts]! * sizeOf(share) * other.presence;
     // The rest only lowers it, and below the second trouble it changes nothing.
     if (most <= this.second) return 0;
     let away = Number.POSITIVE_INFINITY;
@@ -120,7 +121,7 @@ class Judge {
     for (let k = 0; k < count; k++) {
       const to = others[k]!;
       m.deltaE00 = far[ofAnchor ? place * b.count + to : to * b.count + place]!;
-      hues(m, own.data, o, other.data, other.start + to * at.width);
+      hues(m, own.data, o, other.data, other.start + to * lineWidth);
       away = Math.min(away, stepsFromAnswerOf(m, 'unrelated', limit));
       if (most * ramp(away, 0, ramps.straySteps) <= this.second) return 0;
     }
@@ -137,9 +138,9 @@ class Judge {
   /** The meeting at a place, once more, with its weights. */
   private again(i: number, j: number, n: number): void {
     const { a, b, m, far } = this.links;
-    const o = i * at.width;
-    const p = b.start + j * at.width;
-    m.chromatic = a.data[o + at.neutral] === 0 && b.data[p + at.neutral] === 0;
+    const o = i * lineWidth;
+    const p = b.start + j * lineWidth;
+    m.chromatic = a.data[o + atNeutral] === 0 && b.data[p + atNeutral] === 0;
     m.deltaE00 = far[n]!;
     if (m.chromatic) hues(m, a.data, o, b.data, p);
     weights(m, a.data, o, b.data, p);
@@ -149,7 +150,7 @@ class Judge {
     const { a, b, far } = this.links;
     if (!lightNeutral(a.data, 0) || !lightNeutral(b.data, b.start)) return 0;
     const bare = a.plain || b.plain;
-    return baseQuarrelWeight(b.data[b.start + at.b]! - a.data[at.b]!, far[0]!, bare, this.strip);
+    return baseQuarrelWeight(b.data[b.start + atB]! - a.data[atB]!, far[0]!, bare, this.strip);
   }
 
   /** How near anything comes to tying; left early once no rule can ask for more. */
@@ -177,14 +178,14 @@ class Judge {
     let area = 0;
     let answered = 0;
     for (let i = a.count > 1 ? 1 : 0; i < a.count; i++) {
-      const share = a.data[i * at.width + at.share]!;
+      const share = a.data[i * lineWidth + atShare]!;
       area += share;
       if (marks[i]! & is.answered) answered += share;
     }
     let intrudes = 0;
-    for (let j = 0, o = b.start; j < b.count; j++, o += at.width) {
-      if (!(marks[a.count + j]! & is.answered) && b.data[o + at.neutral] === 0)
-        intrudes += b.data[o + at.share]!;
+    for (let j = 0, o = b.start; j < b.count; j++, o += lineWidth) {
+      if (!(marks[a.count + j]! & is.answered) && b.data[o + atNeutral] === 0)
+        intrudes += b.data[o + atShare]!;
     }
     result.answered = area > 0 ? answered / area : 1;
     result.intrudes = intrudes;

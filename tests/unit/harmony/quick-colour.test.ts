@@ -4,11 +4,25 @@ import { neutralKind } from '../../../src/colour/neutral.ts';
 import { hueDistanceDeg, labFromOklch, oklchFromLab, oklchFromRgb } from '../../../src/colour/spaces.ts';
 import { painterFromHue } from '../../../src/colour/wheels.ts';
 import { hueCounts } from '../../../src/harmony/hue-counts.ts';
-import { at, measureInto, neutralKinds, quickPainter } from '../../../src/harmony/quick-colour.ts';
+import {
+  atA,
+  atB,
+  atChroma,
+  atCounts,
+  atEye,
+  atHue,
+  atL,
+  atNeutral,
+  atPainter,
+  atSaturation,
+  atValue,
+  colourWidth,
+} from '../../../src/harmony/line.ts';
+import { measureInto, neutralKinds, quickPainter } from '../../../src/harmony/quick-colour.ts';
 import { quickMunsellHue } from '../../../src/harmony/quick-munsell.ts';
 import { chanceOf } from '../../support/chance.ts';
 
-const line = new Float64Array(at.width);
+const line = new Float64Array(colourWidth);
 
 function colours(count: number, seed: number) {
   const chance = chanceOf(seed);
@@ -24,11 +38,11 @@ describe('a colour measured into a line of numbers', () => {
       const chroma = Math.hypot(lab.a, lab.b);
       worst = Math.max(
         worst,
-        Math.abs(line[at.l]! - lab.l),
-        Math.abs(line[at.a]! - lab.a),
-        Math.abs(line[at.b]! - lab.b),
-        Math.abs(line[at.chroma]! - chroma),
-        Math.abs(line[at.saturation]! - chroma / Math.hypot(chroma, lab.l)),
+        Math.abs(line[atL]! - lab.l),
+        Math.abs(line[atA]! - lab.a),
+        Math.abs(line[atB]! - lab.b),
+        Math.abs(line[atChroma]! - chroma),
+        Math.abs(line[atSaturation]! - chroma / Math.hypot(chroma, lab.l)),
       );
     }
     expect(worst).toBeLessThan(1e-9);
@@ -38,8 +52,8 @@ describe('a colour measured into a line of numbers', () => {
     const misses = colours(3000, 2).flatMap((oklch) => {
       measureInto(line, 0, oklch.l, oklch.c, oklch.h);
       const munsell = munsellFromLab(labFromOklch(oklch));
-      if (!(Math.abs(line[at.value]! - munsell.value) < 0.001)) return [100];
-      return line[at.chroma]! < 8 ? [] : [munsellHueSteps(line[at.hue]!, munsell.hue!)];
+      if (!(Math.abs(line[atValue]! - munsell.value) < 0.001)) return [100];
+      return line[atChroma]! < 8 ? [] : [munsellHueSteps(line[atHue]!, munsell.hue!)];
     });
     misses.sort((a, b) => a - b);
     expect(misses.at(-1)).toBeLessThan(0.4);
@@ -69,10 +83,10 @@ describe('a colour measured into a line of numbers', () => {
             b: chroma * Math.sin(turn),
           });
           measureInto(line, 0, ol, c, oh);
-          const lab = { l: line[at.l]!, a: line[at.a]!, b: line[at.b]! };
+          const lab = { l: line[atL]!, a: line[atA]!, b: line[atB]! };
           const kind = neutralKind(lab);
-          if (neutralKinds[line[at.neutral]!] !== kind) parted.push(lab);
-          if (line[at.counts] !== (kind === null ? hueCounts(lab) : 0)) parted.push(lab);
+          if (neutralKinds[line[atNeutral]!] !== kind) parted.push(lab);
+          if (line[atCounts] !== (kind === null ? hueCounts(lab) : 0)) parted.push(lab);
         }
       }
     }
@@ -81,13 +95,13 @@ describe('a colour measured into a line of numbers', () => {
 
   it('has no hue for a grey, whatever angle came with it', () => {
     measureInto(line, 0, 0.5, 4e-6, 123);
-    expect(line[at.hue]).toBeNaN();
-    expect(line[at.eye]).toBeNaN();
-    expect(line[at.painter]).toBeNaN();
-    expect(neutralKinds[line[at.neutral]!]).toBe('grey');
+    expect(line[atHue]).toBeNaN();
+    expect(line[atEye]).toBeNaN();
+    expect(line[atPainter]).toBeNaN();
+    expect(neutralKinds[line[atNeutral]!]).toBe('grey');
     measureInto(line, 0, 0, 0, null);
-    expect(line[at.l]).toBeCloseTo(0, 9);
-    expect(neutralKinds[line[at.neutral]!]).toBe('black');
+    expect(line[atL]).toBeCloseTo(0, 9);
+    expect(neutralKinds[line[atNeutral]!]).toBe('black');
   });
 
   it('is looked up at the rim of the renotation without leaving it', () => {

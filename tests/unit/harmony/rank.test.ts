@@ -1,10 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { ciede2000At } from '../../../src/colour/ciede2000.ts';
 import { compare } from '../../../src/harmony/compare.ts';
+import { lineWidth } from '../../../src/harmony/line.ts';
 import { farDeltaE } from '../../../src/harmony/meeting.ts';
 import { byStanding, rank, readyPlaces } from '../../../src/harmony/rank.ts';
 import { scorerOf } from '../../../src/harmony/score.ts';
-import { at, emptyLines, linesOf, linesOfAll } from '../../../src/harmony/score-lines.ts';
+import { emptyLines, linesOf, linesOfAll } from '../../../src/harmony/score-lines.ts';
 import { surelyUnrelated } from '../../../src/harmony/score-pair.ts';
 import { takeSide } from '../../../src/harmony/take-side.ts';
 import { linkLimits } from '../../../src/harmony/thresholds.ts';
@@ -32,7 +33,7 @@ describe('a ranking', () => {
 
   it('passes over no two inks that differ by less than what is asked', () => {
     const chance = chanceOf(21);
-    const [one, other] = [new Float64Array(at.width), new Float64Array(at.width)];
+    const [one, other] = [new Float64Array(lineWidth), new Float64Array(lineWidth)];
     const put = (line: Float64Array, l: number, a: number, b: number) => {
       line.set([l, a, b, Math.hypot(a, b)]);
     };
