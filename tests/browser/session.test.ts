@@ -142,7 +142,8 @@ describe('a board', () => {
     expect(text).not.toMatch(/(href|src)="(?!data:|#)|url\((?!data:|#)/);
     const pdf = await session.exportBoard(board!.id, 'pdf');
     expect((await pdf!.blob.text()).slice(0, 5)).toBe('%PDF-');
-  });
+    // Two pictures of 13 megapixels are drawn and packed, which takes a busy machine long.
+  }, 120_000);
 
   it('of a leaf without a pair is refused in a sentence', async () => {
     const session = await opened(undefined, true);
