@@ -3,9 +3,13 @@ import { ouLuo } from '../../../src/colour/harmony-two.ts';
 import { oklchFromTuple, rgbFromOklch } from '../../../src/colour/spaces.ts';
 import { differenceSeenBy } from '../../../src/colour/vision.ts';
 import { compare } from '../../../src/harmony/compare.ts';
+import { bothChromatic } from '../../../src/harmony/links.ts';
 import { type MeasuredInk, measureSide } from '../../../src/harmony/measured.ts';
 import type { Comparison, Reason } from '../../../src/harmony/model.ts';
+import { pairOf } from '../../../src/harmony/pair.ts';
 import { warmthOf } from '../../../src/harmony/reasons/warmth.ts';
+import { nearMissesOf } from '../../../src/harmony/troubles.ts';
+import { nearMissWeight } from '../../../src/harmony/weights.ts';
 import type { Tags } from '../../../src/sheet/model.ts';
 import { chanceOf, chancePair } from '../../support/chance.ts';
 import { type HandSide, handSide } from '../../support/sides.ts';
@@ -162,6 +166,20 @@ describe('advice', () => {
     const [leaf, dot] = [tags({ motifs: ['leaf'] }), tags({ motifs: ['dot'] })];
     expect(weighs('motif', leaf, leaf)).toBe(0.06);
     expect(weighs('motif', leaf, dot)).toBe(0);
+  });
+
+  it('passes over a near miss that weighs under 0.05, before anything answers it', () => {
+    let slight = 0;
+    for (const one of found) {
+      const pair = pairOf(...measured(one), one.distance);
+      const weights = nearMissesOf(pair).map(({ tied, weight }) =>
+        bothChromatic(tied.a, tied.b) ? nearMissWeight(tied, one.distance) : weight,
+      );
+      expect(of(one, 'near miss') !== undefined).toBe(weights.some((weight) => weight >= 0.05));
+      if (weights.length > 0 && Math.max(...weights) > 0.035 && Math.max(...weights) < 0.07) slight++;
+    }
+    // Enough of them lie near the border for it to be held.
+    expect(slight).toBeGreaterThan(3);
   });
 
   it('tells four repeats one by one and the others together', () => {
