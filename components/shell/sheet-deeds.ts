@@ -25,8 +25,7 @@ export const sheetDeeds: Readonly<Record<string, Deed>> = {
     return session.prepareSide(id, side, { light });
   },
   'qw-card-undo': (session, { id, side }) => session.prepareSide(id, side, { light: null }),
-  'qw-part': (session, { id, side }, part: PartDetail) =>
-    session.cutPart({ sheetId: id, side, ...part }),
+  'qw-part': (session, { id, side }, part: PartDetail) => session.cutPart({ sheetId: id, side, ...part }),
   'qw-hand': (session, at, { edit }: { edit: HandChange }) => correct(session, at, edit),
   'qw-sheet-details': (session, at, { change }: { change: SheetDetails }) => tell(session, at, change),
 };
