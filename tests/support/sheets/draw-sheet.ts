@@ -122,9 +122,10 @@ function finish(
 ): DrawnSheet {
   const width = canvas.width / samples;
   const height = canvas.height / samples;
-  const counts = new Float64Array(colours.length);
-  for (const k of canvas.labels) counts[k]!++;
-  const total = canvas.labels.length;
+  const counts = new Uint32Array(colours.length);
+  const all = canvas.labels;
+  const total = all.length;
+  for (let i = 0; i < total; i++) counts[all[i]!]!++;
   const inks = colours
     .map((rgb, n) => ({
       rgb,
@@ -152,31 +153,88 @@ function finish(
   };
 }
 
+/** Each pixel is the sum of its samples in reading order, rounded to a float at each step. */
 function painted(canvas: LabelCanvas, samples: number, lin: readonly Rgb3[]): Float32Array {
   const width = canvas.width / samples;
   const height = canvas.height / samples;
   const linear = new Float32Array(width * height * 3);
   const k = 1 / (samples * samples);
-  for (let y = 0; y < canvas.height; y++)
-    for (let x = 0; x < canvas.width; x++) {
-      const c = lin[canvas.labels[y * canvas.width + x]!]!;
-      const at = (Math.floor(y / samples) * width + Math.floor(x / samples)) * 3;
-      linear[at]! += c[0] * k;
-      linear[at + 1]! += c[1] * k;
-      linear[at + 2]! += c[2] * k;
+  const parts = Float64Array.from(lin.flatMap((c) => c.map((v) => v * k)));
+  // What a pixel comes to whose samples are all of one label: most are.
+  const solid = new Float32Array(parts.length);
+  for (let n = 0; n < solid.length; n++) for (let i = 0; i < samples * samples; i++) solid[n]! += parts[n]!;
+  const { labels } = canvas;
+  for (let y = 0, at = 0; y < height; y++)
+    for (let x = 0; x < width; x++, at += 3) {
+      const corner = y * samples * canvas.width + x * samples;
+      const end = corner + samples * canvas.width;
+      const first = labels[corner]!;
+      let same = true;
+      for (let row = corner; same && row < end; row += canvas.width)
+        for (let i = row; i < row + samples; i++) if (labels[i] !== first) same = false;
+      if (same) {
+        for (let c = 0; c < 3; c++) linear[at + c] = solid[first * 3 + c]!;
+        continue;
+      }
+      for (let row = corner; row < end; row += canvas.width)
+        for (let i = row; i < row + samples; i++) {
+          const n = labels[i]! * 3;
+          linear[at]! += parts[n]!;
+          linear[at + 1]! += parts[n + 1]!;
+          linear[at + 2]! += parts[n + 2]!;
+        }
     }
   return linear;
 }
 
 /** 8-bit sRGB of linear light, alpha 255. */
 export function toImage(sheet: Pick<DrawnSheet, 'width' | 'height' | 'linear'>): PixelImage {
-  const data = new Uint8ClampedArray(sheet.width * sheet.height * 4);
-  for (let i = 0, n = sheet.width * sheet.height; i < n; i++) {
-    for (let c = 0; c < 3; c++) {
-      const v = Math.min(1, Math.max(0, sheet.linear[i * 3 + c]!));
-      data[i * 4 + c] = 255 * (v <= 0.0031308 ? 12.92 * v : 1.055 * v ** (1 / 2.4) - 0.055);
-    }
-    data[i * 4 + 3] = 255;
+  const { width, height, linear } = sheet;
+  const data = new Uint8ClampedArray(width * height * 4);
+  for (let i = 0, from = 0; i < data.length; i += 4, from += 3) {
+    data[i] = encoded(linear[from]!);
+    data[i + 1] = encoded(linear[from + 1]!);
+    data[i + 2] = encoded(linear[from + 2]!);
+    data[i + 3] = 255;
   }
-  return { data, width: sheet.width, height: sheet.height };
+  return { data, width, height };
 }
+
+/** The 8-bit level of a float of linear light, by the least float of each level. */
+function encoded(v: number): number {
+  if (v >= 1) return 255;
+  if (!(v > 0)) return 0;
+  let level = startLevels[Math.floor(v * startLevels.length)]!;
+  while (v >= leastOf[level + 1]!) level++;
+  return level;
+}
+
+/** The least float of linear light that each 8-bit level stands for. The level only rises with the light. */
+const leastOf: Float32Array = (() => {
+  const level = new Uint8ClampedArray(1);
+  const bits = new Uint32Array(1);
+  const float = new Float32Array(bits.buffer);
+  return Float32Array.from({ length: 257 }, (_, n) => {
+    if (n === 256) return Number.POSITIVE_INFINITY;
+    let [low, high] = [0, 0x3f800000];
+    while (low < high) {
+      bits[0] = (low + high) >> 1;
+      const v = float[0]!;
+      level[0] = 255 * (v <= 0.0031308 ? 12.92 * v : 1.055 * v ** (1 / 2.4) - 0.055);
+      if (level[0]! >= n) high = bits[0]!;
+      else low = bits[0]! + 1;
+    }
+    bits[0] = low;
+    return float[0]!;
+  });
+})();
+
+/** The level at the start of each of 4096 equal steps of linear light. */
+const startLevels: Uint8Array = (() => {
+  const levels = new Uint8Array(4096);
+  for (let i = 0, n = 0; i < levels.length; i++) {
+    while (i / levels.length >= leastOf[n + 1]!) n++;
+    levels[i] = n;
+  }
+  return levels;
+})();

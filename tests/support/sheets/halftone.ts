@@ -43,11 +43,16 @@ export function halftone(drawn: DrawnSheet, { lpi, ppi }: Screen): { linear: Flo
   for (let y = 0; y < ch; y++)
     for (let x = 0; x < cw; x++) {
       const level = levels[labels[y * cw + x]!]!;
-      let [r, g, b] = paper as [number, number, number];
+      let r = paper[0];
+      let g = paper[1];
+      let b = paper[2];
       for (let p = 0; p < 4; p++) {
-        if (level[p]! <= -1) continue;
-        const [c, s] = turn[p]!;
-        if ((Math.cos(x * c + y * s) + Math.cos(-x * s + y * c)) / 2 > level[p]!) continue;
+        const top = level[p]!;
+        if (top <= -1) continue;
+        const c = turn[p]![0];
+        const s = turn[p]![1];
+        // No wave rises above 1: a full plate prints everywhere.
+        if (top < 1 && (Math.cos(x * c + y * s) + Math.cos(-x * s + y * c)) / 2 > top) continue;
         r *= inksOn[p]![0];
         g *= inksOn[p]![1];
         b *= inksOn[p]![2];

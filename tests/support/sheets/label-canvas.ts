@@ -23,11 +23,11 @@ export class LabelCanvas {
     const left = Math.max(0, Math.floor(x0));
     const right = Math.min(this.width, Math.ceil(x1));
     const bottom = Math.min(this.height, Math.ceil(y1));
+    const { labels, width } = this;
     for (let y = Math.max(0, Math.floor(y0)); y < bottom; y++)
-      for (let x = left; x < right; x++) {
-        const i = y * this.width + x;
-        if (this.labels[i] === label || !inside(x + 0.5, y + 0.5)) continue;
-        this.labels[i] = label;
+      for (let x = left, i = y * width + left; x < right; x++, i++) {
+        if (labels[i] === label || !inside(x + 0.5, y + 0.5)) continue;
+        labels[i] = label;
         changed++;
       }
     return changed;
@@ -79,6 +79,8 @@ export class LabelCanvas {
   polygon(points: readonly (readonly [number, number])[], label: number): number {
     const xs = points.map((p) => p[0]);
     const ys = points.map((p) => p[1]);
+    const crossings: number[] = [];
+    let row = Number.NaN;
     return this.fillWhere(
       Math.min(...xs),
       Math.min(...ys),
@@ -86,12 +88,15 @@ export class LabelCanvas {
       Math.max(...ys),
       label,
       (x, y) => {
-        let odd = false;
-        for (let i = 0, j = points.length - 1; i < points.length; j = i++) {
-          const [xi, yi] = points[i]!;
-          const [xj, yj] = points[j]!;
-          if (yi > y !== yj > y && x < ((xj - xi) * (y - yi)) / (yj - yi) + xi) odd = !odd;
+        if (y !== row) {
+          row = y;
+          crossings.length = 0;
+          for (let i = 0, j = xs.length - 1; i < xs.length; j = i++)
+            if (ys[i]! > y !== ys[j]! > y)
+              crossings.push(((xs[j]! - xs[i]!) * (y - ys[i]!)) / (ys[j]! - ys[i]!) + xs[i]!);
         }
+        let odd = false;
+        for (let i = 0; i < crossings.length; i++) if (x < crossings[i]!) odd = !odd;
         return odd;
       },
     );

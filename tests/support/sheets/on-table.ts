@@ -84,7 +84,10 @@ export function onTable(
 
 /** The thin soft shadow that paper throws beside itself. */
 function shadow(u: number, v: number, aspect: number): number {
-  const off = Math.hypot(Math.max(0, Math.abs(u) - 0.5), Math.max(0, Math.abs(v) - aspect / 2));
+  const [du, dv] = [Math.max(0, Math.abs(u) - 0.5), Math.max(0, Math.abs(v) - aspect / 2)];
+  // From here on the shadow is less than a double's last bit.
+  if (du > 0.05 || dv > 0.05) return 1;
+  const off = Math.hypot(du, dv);
   return 1 - 0.35 * Math.exp(-((off / 0.008) ** 2));
 }
 

@@ -74,11 +74,12 @@ export function unevenness(
   const r2 = (width * width + height * height) / 4;
   // cos⁴ of the field angle equals 1 − vignette in the corner.
   const tan2 = (1 - vignette) ** -0.5 - 1;
+  const [c, s] = [Math.cos(toward), Math.sin(toward)];
   return (x, y) => {
     const dx = x - width / 2;
     const dy = y - height / 2;
     const fall = 1 / (1 + (tan2 * (dx * dx + dy * dy)) / r2) ** 2;
-    const along = (Math.cos(toward) * dx + Math.sin(toward) * dy) / (Math.max(width, height) / 2);
+    const along = (c * dx + s * dy) / (Math.max(width, height) / 2);
     return fall * (1 - slope / (1 + Math.exp(-3 * along)));
   };
 }
@@ -90,20 +91,26 @@ export function blurred(linear: Float32Array, width: number, height: number, sig
     Math.exp(-((i - reach) ** 2) / (2 * sigma * sigma)),
   );
   const sum = kernel.reduce((s, v) => s + v, 0);
-  const pass = (from: Float32Array, dx: number, dy: number): Float32Array => {
+  const pass = (from: Float32Array, lines: number, lineStep: number, length: number, step: number) => {
     const out = new Float32Array(from.length);
-    for (let y = 0; y < height; y++)
-      for (let x = 0; x < width; x++)
-        for (let c = 0; c < 3; c++) {
-          let v = 0;
-          for (let k = -reach; k <= reach; k++) {
-            const px = Math.min(width - 1, Math.max(0, x + k * dx));
-            const py = Math.min(height - 1, Math.max(0, y + k * dy));
-            v += kernel[k + reach]! * from[(py * width + px) * 3 + c]!;
-          }
-          out[(y * width + x) * 3 + c] = v / sum;
+    for (let line = 0; line < lines; line++)
+      for (let n = 0; n < length; n++) {
+        const held = n < reach || n >= length - reach;
+        const at = line * lineStep + n * step;
+        let [r, g, b] = [0, 0, 0];
+        for (let k = 0; k < kernel.length; k++) {
+          const tap = n + k - reach;
+          const p = line * lineStep + (held ? Math.min(length - 1, Math.max(0, tap)) : tap) * step;
+          const weight = kernel[k]!;
+          r += weight * from[p]!;
+          g += weight * from[p + 1]!;
+          b += weight * from[p + 2]!;
         }
+        out[at] = r / sum;
+        out[at + 1] = g / sum;
+        out[at + 2] = b / sum;
+      }
     return out;
   };
-  return pass(pass(linear, 1, 0), 0, 1);
+  return pass(pass(linear, height, 3 * width, width, 3), width, 3, height, 3 * width);
 }

@@ -23,6 +23,7 @@ export async function jpeg(
 export function noise(image: PixelImage, steps: number, seed: number): PixelImage {
   const roll = dice(seed + 99991);
   const data = new Uint8ClampedArray(image.data);
-  for (let i = 0; i < data.length; i++) if (i % 4 !== 3) data[i] = data[i]! + steps * roll.normal();
+  for (let i = 0; i < data.length; i += 4)
+    for (let c = i; c < i + 3; c++) data[c] = data[c]! + steps * roll.normal();
   return { ...image, data };
 }

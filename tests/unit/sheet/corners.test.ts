@@ -7,7 +7,14 @@ import { onTable, poseOf, tables } from '../../support/sheets/on-table.ts';
 
 /** Drawn by us, photographed by a pinhole camera that meets each ray with the table: the corners are known exactly. */
 const photograph = (seed: number, n: number) =>
-  onTable(drawSheet(seed, { width: 300, samples: 2 }), tables[n]!, seed);
+  onTable(
+    drawSheet(seed, { width: 300, samples: 2 }),
+    tables[n]!,
+    seed,
+    poseOf(dice(seed * 101 + 7)),
+    480,
+    360,
+  );
 
 describe('the corners of a sheet on a table', () => {
   it.each(tables.map((table, n) => ({ table, n })))(
@@ -54,7 +61,14 @@ describe('the corners of a sheet on a table', () => {
   it('are told as unsure where the sheet leaves the picture', () => {
     for (const seed of [1, 3]) {
       const pose = { ...poseOf(dice(seed)), x: 0.8 };
-      const { image } = onTable(drawSheet(seed, { width: 200, samples: 2 }), tables[seed % 4]!, seed, pose);
+      const { image } = onTable(
+        drawSheet(seed, { width: 200, samples: 2 }),
+        tables[seed % 4]!,
+        seed,
+        pose,
+        480,
+        360,
+      );
       expect(findCorners(image)?.sure ?? 0).toBeLessThan(0.4);
     }
   });
