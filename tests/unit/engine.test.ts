@@ -72,7 +72,7 @@ describe('the engine as others import it', () => {
     const image = drawDemoSheet('bee-dots', 'A', 160);
     const before = image.data.slice();
     readSide(image);
-    expect(image.data).toEqual(before);
+    expect(image.data.every((v, i) => v === before[i])).toBe(true);
     const frozen = deepFreeze(structuredClone(sides[1]!));
     expect(() => boardSvg(boardOf(compare(frozen, frozen)))).not.toThrow();
   });
