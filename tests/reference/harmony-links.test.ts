@@ -54,9 +54,19 @@ function colorOf({ oklch }: Ink): Color {
   return new Color('oklch', [oklch[0], oklch[1], oklch[2] ?? 0]);
 }
 
-function labOf(ink: Ink): readonly [number, number, number] {
-  return colorOf(ink).to('lab-d65').coords as [number, number, number];
+type Triple = readonly [number, number, number];
+
+/** An ink lies in several links: the other libraries work it out once. */
+function once(of: (ink: Ink) => Triple): (ink: Ink) => Triple {
+  const known = new WeakMap<Ink, Triple>();
+  return (ink) => {
+    const found = known.get(ink) ?? of(ink);
+    known.set(ink, found);
+    return found;
+  };
 }
+
+const labOf = once((ink) => colorOf(ink).to('lab-d65').coords as [number, number, number]);
 
 function checkNumbers(link: Link, a: Ink, b: Ink): void {
   const [one, other] = [labOf(a), labOf(b)];
@@ -104,10 +114,10 @@ function kindsByTable(a: Ink, b: Ink, limit: number, neutral: readonly [boolean,
   return kinds;
 }
 
-function mhvc(ink: Ink): readonly [number, number, number] {
+const mhvc = once((ink) => {
   const [r, g, b] = colorOf(ink).to('srgb').coords as [number, number, number];
   return rgbToMhvc(r, g, b, SRGB, 1e-4, 400, 'last') as [number, number, number];
-}
+});
 
 const difference = differenceCiede2000();
 
