@@ -12,7 +12,9 @@ export const chromiumArgs = [
   '--force-color-profile=srgb',
 ];
 
+// The one without windows first: the other sets up a whole browser window, unseen, for every reader.
 const usual = [
+  '/usr/bin/chromium-headless-shell',
   '/usr/bin/chromium',
   '/usr/bin/chromium-browser',
   '/usr/bin/google-chrome-stable',

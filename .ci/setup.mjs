@@ -31,21 +31,25 @@ function findBrowser() {
   if (!debianRoot) stop(wanted);
   say('Installing Chromium …');
   call('apt-get', ['update', '-qq'], wanted);
-  call(
-    'apt-get',
-    ['install', '-y', '-qq', '--no-install-recommends', 'chromium', 'fonts-dejavu-core'],
-    wanted,
-  );
+  const install = ['install', '-y', '-qq', '--no-install-recommends', 'fonts-dejavu-core'];
+  // Older releases of Debian have only the whole browser.
+  if (!run('apt-get', [...install, 'chromium-headless-shell']))
+    call('apt-get', [...install, 'chromium'], wanted);
 }
 
 function call(command, args, sorry) {
+  if (!run(command, args)) stop(sorry);
+}
+
+/** True where it ended well. */
+function run(command, args) {
   const done = spawnSync(command, args, {
     cwd: root,
     stdio: ['ignore', quiet ? 'ignore' : 'inherit', 'inherit'],
     env: { ...process.env, DEBIAN_FRONTEND: 'noninteractive' },
     shell: process.platform === 'win32',
   });
-  if (done.status !== 0) stop(sorry);
+  return done.status === 0;
 }
 
 function say(text) {

@@ -30,8 +30,16 @@ export const mountedStyles = css`
     display: block;
     font: 600 17px/1.2 var(--qw-serif);
   }
+  figcaption .acts {
+    display: flex;
+    flex-wrap: wrap;
+    /* Where they stand above each other, each keeps the 44 px of a finger. */
+    gap: 14px 12px;
+  }
   .turn {
     position: relative;
+    min-height: 30px;
+    white-space: nowrap;
     text-decoration: underline;
     text-decoration-thickness: 1px;
     text-underline-offset: 3px;
@@ -39,7 +47,7 @@ export const mountedStyles = css`
   .turn::after {
     content: '';
     position: absolute;
-    inset: -13px -6px;
+    inset: -7px -6px;
   }
   b qw-title {
     font: inherit;

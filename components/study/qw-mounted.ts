@@ -57,7 +57,8 @@ export class QwMounted extends QwElement {
     return html`<qw-paper .paper=${named} .picture=${picture} .places=${places} .surround=${this.surround} .lit=${this.lit}></qw-paper>
       <figcaption>
         ${this.named(paper)}
-        <span>${facts.join(' · ')}${this.turn(paper)}${this.closer(paper)}</span>
+        <span>${facts.join(' · ')}</span>
+        ${this.acts(paper)}
         <span class="light">${side.light.note}</span>
       </figcaption>
       ${this.quiet ? nothing : html`<qw-palette bare .paper=${named} .surround=${this.surround} .lit=${this.lit}></qw-palette>`}`;
@@ -78,16 +79,22 @@ export class QwMounted extends QwElement {
     else emit(this, 'qw-rename-paper', { held, name: title });
   }
 
+  /** What can be done with it, on a line of its own: two that stood above each other would be hard to hit apart. */
+  private acts(paper: PaperView) {
+    const acts = [this.turn(paper), this.closer(paper)].filter((act) => act !== nothing);
+    return acts.length === 0 ? nothing : html`<span class="acts">${acts}</span>`;
+  }
+
   private turn({ turnsTo }: PaperView) {
     if (!turnsTo) return nothing;
     const turn = () => emit(this, 'qw-turn-over', { as: this.as, index: this.index, side: turnsTo });
-    return html` · <button type="button" class="turn" @click=${turn}>turn to side ${turnsTo}</button>`;
+    return html`<button type="button" class="turn" @click=${turn}>turn to side ${turnsTo}</button>`;
   }
 
   private closer({ held, name }: PaperView) {
     if (this.alone || held.kind === 'plain') return nothing;
     const look = () => emit(this, 'qw-look-closer', { held });
-    return html` · <button type="button" class="turn" aria-label="Look closer at ${name}" @click=${look}>look closer</button>`;
+    return html`<button type="button" class="turn" aria-label="Look closer at ${name}" @click=${look}>look closer</button>`;
   }
 
   private place() {

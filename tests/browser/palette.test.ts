@@ -49,13 +49,13 @@ test('pointing at a chip sends its ink and lights it', async () => {
 test('chips are laid out anew for the room there is, letters keeping their size', async () => {
   const palette = await show('qw-palette', { paper: bunting });
   const letter = () => chartRoot(palette).querySelector('text')!.getBoundingClientRect().height;
+  // The drawing is as wide as its room only once it was laid out for it.
+  const drawnFor = () => chartRoot(palette).querySelector('svg')!.viewBox.baseVal.width;
   palette.style.width = '260px';
-  await new Promise((done) => setTimeout(done, 120));
-  await drawn(palette);
+  await expect.poll(drawnFor).toBe(260);
   const narrow = letter();
   palette.style.width = '520px';
-  await new Promise((done) => setTimeout(done, 120));
-  await drawn(palette);
+  await expect.poll(drawnFor).toBe(520);
   expect(Math.abs(letter() - narrow)).toBeLessThan(1);
 });
 
