@@ -7,6 +7,8 @@ export async function show<Tag extends keyof HTMLElementTagNameMap>(
   properties: Partial<HTMLElementTagNameMap[Tag]>,
 ): Promise<HTMLElementTagNameMap[Tag]> {
   document.body.replaceChildren();
+  // A mouse that rests where the element comes to stand would point at it, and leave it, by itself.
+  document.body.style.pointerEvents = 'none';
   const element = document.createElement(tag);
   Object.assign(element, properties);
   document.body.append(element);

@@ -11,6 +11,8 @@ export async function standAlone<E extends HTMLElement>(
   document.title = 'An element alone';
   document.body.replaceChildren();
   document.body.style.background = 'var(--qw-leaf)';
+  // A mouse that rests where the element comes to stand would point at it, and leave it, by itself.
+  document.body.style.pointerEvents = 'none';
   const element = document.createElement(tag) as E & { updateComplete: Promise<unknown> };
   Object.assign(element, properties);
   const main = document.createElement('main');
