@@ -199,6 +199,12 @@ export const appStyles = css`
     .demo {
       padding: 8px 18px;
     }
+    .demo div {
+      gap: 6px 8px;
+    }
+    .demo .slip {
+      padding-inline: 10px;
+    }
     .panel {
       scroll-margin-top: 60px;
     }
