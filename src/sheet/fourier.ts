@@ -4,8 +4,6 @@ export class LineTransform {
   private readonly cos: Float64Array;
   private readonly sin: Float64Array;
   private readonly swap: Uint16Array;
-  private readonly re: Float64Array;
-  private readonly im: Float64Array;
 
   constructor(length: number) {
     this.length = length;
@@ -17,42 +15,57 @@ export class LineTransform {
       for (let b = 0; b < bits; b++) r |= ((i >> b) & 1) << (bits - 1 - b);
       return r;
     });
-    this.re = new Float64Array(length);
-    this.im = new Float64Array(length);
   }
 
-  /** Transforms, in place and unscaled, the numbers at start, start + step … */
-  run(re: Float64Array, im: Float64Array, start = 0, step = 1): void {
-    const { length: n, re: lr, im: li, swap, cos, sin } = this;
+  /** Transforms, in place and unscaled, `length` numbers that begin at `start`. */
+  run(re: Float64Array, im: Float64Array, start = 0): void {
+    const { length: n, swap, cos, sin } = this;
     for (let i = 0; i < n; i++) {
-      const from = start + swap[i]! * step;
-      lr[i] = re[from]!;
-      li[i] = im[from]!;
+      const j = swap[i]!;
+      if (j > i) exchange(re, im, start + i, start + j);
     }
     for (let half = 1, stride = n >> 1; half < n; half *= 2, stride >>= 1)
-      for (let i = 0; i < n; i += 2 * half)
-        for (let k = 0, w = 0; k < half; k++, w += stride) {
-          const p = i + k;
-          const q = p + half;
-          const c = cos[w]!;
-          const s = sin[w]!;
-          const xr = lr[q]! * c - li[q]! * s;
-          const xi = lr[q]! * s + li[q]! * c;
-          lr[q] = lr[p]! - xr;
-          li[q] = li[p]! - xi;
-          lr[p]! += xr;
-          li[p]! += xi;
-        }
-    for (let i = 0; i < n; i++) {
-      re[start + i * step] = lr[i]!;
-      im[start + i * step] = li[i]!;
-    }
+      for (let i = start; i < start + n; i += 2 * half)
+        for (let k = 0, w = 0; k < half; k++, w += stride)
+          turn(re, im, i + k, i + k + half, cos[w]!, sin[w]!);
   }
 
   /** Transforms a square of `length` × `length` numbers, row-major, in place. */
   runSquare(re: Float64Array, im: Float64Array): void {
-    const n = this.length;
-    for (let y = 0; y < n; y++) this.run(re, im, y * n, 1);
-    for (let x = 0; x < n; x++) this.run(re, im, x, n);
+    const { length: n, swap, cos, sin } = this;
+    for (let y = 0; y < n; y++) this.run(re, im, y * n);
+    // All columns at once, row against row: numbers that lie side by side are quicker.
+    for (let y = 0; y < n; y++) {
+      const other = swap[y]!;
+      if (other > y) for (let x = 0; x < n; x++) exchange(re, im, y * n + x, other * n + x);
+    }
+    for (let half = 1, stride = n >> 1; half < n; half *= 2, stride >>= 1)
+      for (let i = 0; i < n; i += 2 * half)
+        for (let k = 0, w = 0; k < half; k++, w += stride) {
+          const p = (i + k) * n;
+          const q = p + half * n;
+          const c = cos[w]!;
+          const s = sin[w]!;
+          for (let x = 0; x < n; x++) turn(re, im, p + x, q + x, c, s);
+        }
   }
+}
+
+/** Two numbers become their sum and difference, the second turned first. */
+function turn(re: Float64Array, im: Float64Array, p: number, q: number, c: number, s: number): void {
+  const xr = re[q]! * c - im[q]! * s;
+  const xi = re[q]! * s + im[q]! * c;
+  re[q] = re[p]! - xr;
+  im[q] = im[p]! - xi;
+  re[p]! += xr;
+  im[p]! += xi;
+}
+
+function exchange(re: Float64Array, im: Float64Array, p: number, q: number): void {
+  const r = re[p]!;
+  const i = im[p]!;
+  re[p] = re[q]!;
+  im[p] = im[q]!;
+  re[q] = r;
+  im[q] = i;
 }
