@@ -65,10 +65,11 @@ function sharpened(
   const softness = known ?? softnessOf(planes, colours, labels);
   if (softness.colour < numbers.softFrom) return null;
   const { area, inside } = countLabels(labels, planes.width, planes.height, colours.length);
+  const plain = known !== null || softness.light > numbers.plainlySoft;
   const out = colours.slice();
   let changed = false;
   for (let k = 0; k < colours.length; k++) {
-    const trust = trusted(inside[k]! / Math.max(1, area[k]!), known !== null);
+    const trust = trusted(inside[k]! / Math.max(1, area[k]!), plain);
     if (trust === 0 || amounts[k]! > 0.3 * planes.count) continue;
     const next = between(out[k]!, unblurred(planes, out, labels, k, softness), trust);
     if (apart(next, colours[k]!) > 0.004) changed = true;
@@ -77,9 +78,9 @@ function sharpened(
   return changed ? mergeNear(out) : null;
 }
 
-/** How far an ink's colour without blur is taken rather than the one it shows, 0–1. */
-function trusted(inside: number, known: boolean): number {
-  if (known) return inside > numbers.solidInside ? 0 : 1;
+/** How far an ink's colour without blur is taken rather than the one it shows, 0–1. `plain`: how soft the edges are is beyond doubt. */
+function trusted(inside: number, plain: boolean): number {
+  if (plain) return inside > numbers.solidInside ? 0 : 1;
   const [none, whole] = numbers.solidInsideMeasured;
   return Math.min(1, Math.max(0, (none - inside) / (none - whole)));
 }

@@ -49,9 +49,11 @@ export const numbers = {
   mostDrift: 0.4,
   /** Edges softer than this (standard deviation of colour, in pixels) pale thin lines and small dots … */
   softFrom: 0.42,
-  /** … of inks that have less than this part of their area inside, where it is known how soft the edges are; … */
+  /** … of inks that have less than this part of their area inside, where it is known how soft the edges are, … */
   solidInside: 0.75,
-  /** … where that was measured, of those with less than the first of these, and wholly from the second down: an ink with more of an inside shows its colour there. */
+  /** … or where lightness, too, is softer than this: a JPEG blurs colour alone, the lens both; … */
+  plainlySoft: 0.8,
+  /** … where less than that was measured, of those with less than the first of these, and wholly from the second down: an ink with more of an inside shows its colour there. */
   solidInsideMeasured: [0.45, 0.2],
   /** Two inks shade into each other where, across their border, the colour changes by less than this part of what they differ by … */
   rampChange: 0.5,

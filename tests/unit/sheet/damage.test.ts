@@ -8,7 +8,7 @@ describe('a side that the world has spoilt', () => {
   const kinds: readonly [Damage, seeds: readonly number[], found: number, invented: number][] = [
     ['clean', [5001, 5004], 0.99, 0],
     ['jpeg', [5004, 5010], 0.9, 1],
-    ['soft scan', [5006], 0.9, 1],
+    ['soft scan', [5006, 70015], 0.9, 1],
     ['photo, gains', [5008], 0.85, 1],
     ['photo, spectra', [5005, 5011], 0.75, 2],
   ];
