@@ -21,19 +21,17 @@ export function withoutScreen(image: PixelImage, frame: Frame, card: Frame | nul
   if (period === null) return { linear: linearPlanes(image, frame, card, block, true), softness: null };
   const coarse = Math.max(block, Math.round(period / 2));
   const linear = linearPlanes(image, frame, card, coarse);
-  const times = softenings(period, coarse);
-  soften(linear, times);
-  const sigma = Math.sqrt(1 / 12 + times / 2 + (lens / coarse) ** 2);
+  const { times, weight } = softening(period, coarse);
+  soften(linear, times, weight);
+  const sigma = Math.sqrt(1 / 12 + 2 * times * weight + (lens / coarse) ** 2);
   return { linear, softness: { light: sigma, colour: sigma } };
 }
 
-/** How many softenings make dots of this period vanish, on top of averaging in blocks. */
-function softenings(period: number, block: number): number {
-  let variance = block ** 2 / 12;
-  let times = 0;
-  while (Math.sqrt(variance) < numbers.screenSigma * period) {
-    variance += block ** 2 / 2;
-    times++;
-  }
-  return times;
+/** How many softenings, and how strong, make dots of this period vanish on top of averaging in blocks. */
+function softening(period: number, block: number): { times: number; weight: number } {
+  // Each pixel takes `weight` of its neighbours on both sides, a quarter at most: a variance of twice that, in blocks.
+  const wanted = (numbers.screenSigma * period) ** 2 + numbers.screenAlias ** 2;
+  const variance = Math.max(0, wanted / block ** 2 - 1 / 12);
+  const times = Math.ceil(2 * variance);
+  return { times, weight: times && variance / (2 * times) };
 }

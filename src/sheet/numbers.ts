@@ -40,7 +40,9 @@ export const numbers = {
   /** Colours that only hearts of unexplained places show count from this share of the sheet's pixels. */
   leastHearts: 0.0003,
   /** Printed dots are averaged by a kernel of this many screen periods (standard deviation). */
-  screenSigma: 0.45,
+  screenSigma: 0.385,
+  /** … and this many pixels beside, in quadrature: what a pixel's square makes of fine dots is coarser than they are. */
+  screenAlias: 0.5,
   /** Light that differs by less than this over the sheet (natural logarithm of OKLab lightness) is even. */
   leastUnevenness: 0.012,
   /** It must also be this many times what a paper's grain leaves over from place to place. */

@@ -180,12 +180,14 @@ function leaveOut(
   return gone;
 }
 
-/** Softens linear planes in place by a binomial kernel (1 2 1)/4 across and down, `times` over. Off pixels neither give nor get. */
-export function soften(planes: LinearPlanes, times: number): void {
-  for (let n = 0; n < times; n++) for (const p of [planes.r, planes.g, planes.b]) softenPlane(p, planes);
+/** Softens linear planes in place, `times` over: each pixel takes `weight` of its neighbours left and right, then above and below. Off pixels neither give nor get. */
+export function soften(planes: LinearPlanes, times: number, weight: number): void {
+  for (let n = 0; n < times; n++)
+    for (const p of [planes.r, planes.g, planes.b]) softenPlane(p, planes, weight);
 }
 
-function softenPlane(p: Float32Array, { width, height, on }: LinearPlanes): void {
+function softenPlane(p: Float32Array, { width, height, on }: LinearPlanes, weight: number): void {
+  const own = 1 - 2 * weight;
   const above = new Float32Array(width);
   const here = new Float32Array(width);
   for (let y = 0; y < height; y++) {
@@ -197,7 +199,7 @@ function softenPlane(p: Float32Array, { width, height, on }: LinearPlanes): void
       const right = x + 1 < width && on[row + x + 1] ? p[row + x + 1]! : v;
       const l = x && on[row + x - 1] ? left : v;
       left = v;
-      if (on[row + x]) p[row + x] = 0.25 * (l + right) + 0.5 * v;
+      if (on[row + x]) p[row + x] = weight * (l + right) + own * v;
     }
   }
   for (let y = 0; y < height; y++) {
@@ -209,7 +211,7 @@ function softenPlane(p: Float32Array, { width, height, on }: LinearPlanes): void
       if (!on[i]) continue;
       const down = y + 1 < height && on[i + width] ? p[i + width]! : v;
       const up = y && on[i - width] ? above[x]! : v;
-      p[i] = 0.25 * (up + down) + 0.5 * v;
+      p[i] = weight * (up + down) + own * v;
     }
     above.set(here);
   }
