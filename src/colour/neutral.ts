@@ -44,6 +44,11 @@ const warmHues: readonly [number, number] = [50, 105];
 
 function chromaLimit(l: number, hue: number): number {
   if (l >= 40 && l < 79 && hue >= warmHues[0] && hue <= warmHues[1]) return limits.warm;
+  return coolChromaLimit(l);
+}
+
+/** C*ab up to which a colour of no warm hue reads as neutral, at L* 0–100. */
+export function coolChromaLimit(l: number): number {
   if (l >= 80) return limits.light;
   if (l <= blackBelowLightness) return limits.dark;
   if (l > 70) return limits.mid + ((limits.light - limits.mid) * (l - 70)) / 10;

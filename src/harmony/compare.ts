@@ -1,14 +1,9 @@
 import type { Side } from '../sheet/model.ts';
-import { decisionOf } from './decision.ts';
-import type { Names } from './ink-word.ts';
+import { Found } from './found.ts';
 import { measureSide } from './measured.ts';
 import type { CompareOptions, Comparison } from './model.ts';
-import { pairOf } from './pair.ts';
-import { reasonsOf } from './reasons/all.ts';
-import { remediesFor } from './remedies.ts';
 import { standingOf } from './standing.ts';
 import { takeSide } from './take-side.ts';
-import { judge } from './verdict.ts';
 
 /**
  * Compares two sides: every link, the reasons weightiest first, the verdict with how it was reached, and what could
@@ -17,25 +12,17 @@ import { judge } from './verdict.ts';
  */
 export function compare(anchorSide: Side, candidateSide: Side, options: CompareOptions = {}): Comparison {
   const anchor = measureSide(takeSide(anchorSide, 'anchor'), 'anchor');
-  const candidate = measureSide(takeSide(candidateSide, 'candidate'), 'candidate');
-  const pair = pairOf(anchor, candidate, options.distance, options.strip);
-  const judgement = judge(pair);
-  const told = { pair, judgement, names: namesIn(options) };
-  const reasons = reasonsOf(told);
+  const found = new Found(anchor, candidateSide, options);
+  const { pair, judgement } = found.told;
   return {
     anchor: anchor.side,
-    candidate: candidate.side,
+    candidate: found.candidate,
     distance: pair.distance,
     verdict: judgement.verdict,
-    decision: decisionOf(told, reasons),
-    links: pair.tied.map(({ link }) => link),
-    reasons,
-    remedies: options.withoutRemedies ? [] : remediesFor(told, options),
+    decision: found.decision,
+    links: found.links,
+    reasons: found.reasons,
+    remedies: found.remedies,
     standing: standingOf(pair, judgement),
   };
-}
-
-/** The names that sentences use. */
-export function namesIn({ names }: CompareOptions): Names {
-  return { anchor: names?.anchor ?? 'the anchor', candidate: names?.candidate ?? 'the candidate' };
 }

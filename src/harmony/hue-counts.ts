@@ -1,6 +1,6 @@
 import { angleDeg } from '../colour/hue.ts';
 import type { Lab } from '../colour/model.ts';
-import { neutralKindAt } from '../colour/neutral.ts';
+import { coolChromaLimit, neutralKindAt } from '../colour/neutral.ts';
 import { inkLimits } from './thresholds.ts';
 
 /**
@@ -19,6 +19,25 @@ export function hueCountsAt(l: number, chroma: number, hue: number): number {
   // From the farthest inwards: most colours are clear at the first look.
   for (let i = reaches.length - 1; i >= 0; i--) {
     if (!touchesNeutral(l, chroma, hue, reaches[i]!)) return (i + 1) / reaches.length;
+  }
+  return 0;
+}
+
+/**
+ * The same for a colour that is no neutral and whose hue no step takes to the warm ones, where cream, kraft and greige
+ * lie: then only how weak its chroma is can matter, and no angle is needed.
+ */
+export function coolCountsAt(l: number, chroma: number): number {
+  const reaches = inkLimits.nearNeutralDeltaE;
+  const limit = coolChromaLimit(l);
+  for (let i = reaches.length - 1; i >= 0; i--) {
+    const reach = reaches[i]!;
+    if (
+      chroma - reach * (1 + 0.045 * chroma) > limit &&
+      chroma > coolChromaLimit(l - reach) &&
+      chroma > coolChromaLimit(l + reach)
+    )
+      return (i + 1) / reaches.length;
   }
   return 0;
 }

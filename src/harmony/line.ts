@@ -27,12 +27,7 @@ export const atSaturation = 10;
 /** Numbers that a colour alone takes. */
 export const colourWidth = 11;
 
-/** What its share and chroma give: share of the side, then as in `Meeting`. */
+/** Share of the side. */
 export const atShare = 11;
-export const atSize = 12;
-export const atMissSize = 13;
-export const atSeen = 14;
-export const atTint = 15;
-export const atStrong = 16;
 /** Numbers an ink. */
-export const lineWidth = 17;
+export const lineWidth = 12;

@@ -36,9 +36,10 @@ export function tiedOf(a: MeasuredInk, b: MeasuredInk, distance: Distance): Tied
     dC: b.chroma - a.chroma,
     hueSteps: Number.isNaN(meeting.hueSteps) ? null : meeting.hueSteps,
     dV: b.munsellValue - a.munsellValue,
-    ...(kind === 'opposite' ? { wheels: oppositeOn(a, b) } : {}),
   };
-  return { link, a, b, meeting, same: samenessOf(meeting) };
+  // Only opposites have wheels, and a pair of papers has a hundred links that are none.
+  const whole = kind === 'opposite' ? { ...link, wheels: oppositeOn(a, b) } : link;
+  return { link: whole, a, b, meeting, same: samenessOf(meeting) };
 }
 
 /** True where both have a hue that counts: neither acts as a neutral. */
@@ -53,7 +54,8 @@ export function isLightNeutral(ink: MeasuredInk): boolean {
 
 /** Degrees by which two hues miss half the circle on a wheel, 0–180, or null. */
 export function offAxisDeg(a: MeasuredInk, b: MeasuredInk, wheel: Wheel): number | null {
-  const [one, other] = wheel === 'eye' ? [a.hueDeg, b.hueDeg] : [a.painterDeg, b.painterDeg];
+  const one = wheel === 'eye' ? a.hueDeg : a.painterDeg;
+  const other = wheel === 'eye' ? b.hueDeg : b.painterDeg;
   return one === null || other === null ? null : 180 - hueDistanceDeg(one, other);
 }
 

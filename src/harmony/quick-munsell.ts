@@ -8,17 +8,40 @@ import { munsellValue } from '../colour/munsell-value.ts';
  * Source: Newhall, Nickerson, Judd, JOSA 33(7):385–418 (1943); the grid is ours.
  */
 
-/** Munsell hue, 0–100, at an angle (radians) and radius (C*ab under C) for a Munsell value. */
-export function quickMunsellHue(angle: number, radius: number, value: number): number {
-  const v = Math.min(valueCount, Math.max(1, value));
-  const low = Math.min(valueCount - 1, Math.floor(v));
-  const turns = angle / (2 * Math.PI);
-  const place = (turns - Math.floor(turns)) * angles;
-  const ring = Math.min(radius / ringStep, rings - 1.000001);
-  const below = offsetAt(gridFor(low), place, ring);
-  const above = offsetAt(gridFor(low + 1), place, ring);
-  const hue = (place * 100) / angles + below + (above - below) * (v - low);
-  return hue - 100 * Math.floor(hue / 100);
+/** Munsell hue, 0–100, of a* and b* under illuminant C for a Munsell value. */
+export function quickMunsellHue(a: number, b: number, value: number): number {
+  const at = Float64Array.of(a, b, value, 0);
+  lookUpHue(at);
+  return at[3]!;
+}
+
+/** The same from numbers side by side: a*, b* and value are given, the hue is written behind them. */
+export function lookUpHue(at: Float64Array): void {
+  const a = at[0]!;
+  const b = at[1]!;
+  const v = Math.min(valueCount, Math.max(1, at[2]!));
+  const low = Math.min(valueCount - 1, v | 0);
+  if (built[low] === 0) build(low);
+  if (built[low + 1] === 0) build(low + 1);
+  const place = quickAngle(a, b) * (angles / 4);
+  const ring = Math.min(Math.sqrt(a * a + b * b) / ringStep, rings - 1.000001);
+  const whole = place | 0;
+  const alongAngle = place - whole;
+  const alongValue = v - low;
+  const alongRing = ring - (ring | 0);
+  // Eight places, two by two side by side; written out, for a function of its own would hand over numbers in boxes.
+  const i = ((ring | 0) * (angles + 1) + whole) * valueCount + low - 1;
+  const j = i + valueCount;
+  const k = i + (angles + 1) * valueCount;
+  const m = k + valueCount;
+  const inner = grid[i]! + (grid[j]! - grid[i]!) * alongAngle;
+  const innerAbove = grid[i + 1]! + (grid[j + 1]! - grid[i + 1]!) * alongAngle;
+  const outer = grid[k]! + (grid[m]! - grid[k]!) * alongAngle;
+  const outerAbove = grid[k + 1]! + (grid[m + 1]! - grid[k + 1]!) * alongAngle;
+  const below = inner + (outer - inner) * alongRing;
+  const above = innerAbove + (outerAbove - innerAbove) * alongRing;
+  const hue = (place * 100) / angles + below + (above - below) * alongValue;
+  at[3] = hue - 100 * Math.floor(hue / 100);
 }
 
 /** Munsell value, 0–10, of the cube root of a luminance (Y under C, 0–1). */
@@ -37,43 +60,47 @@ const rings = 40;
 const valuePlaces = 2048;
 
 let keptValues: Float64Array | undefined;
-/** By value: at ring × (angles + 1) + angle, the hue less what the angle alone would give, −50…50. */
-const kept: (Float32Array | undefined)[] = [];
+/** At (ring × (angles + 1) + angle) × values + value − 1, the hue less what the angle alone would give, −50…50. */
+const grid = /* @__PURE__ */ new Float32Array(rings * (angles + 1) * valueCount);
+/** By value: whether its places of the grid are filled. */
+const built = /* @__PURE__ */ new Uint8Array(valueCount + 1);
 
-function offsetAt(grid: Float32Array, place: number, ring: number): number {
-  const a = place | 0;
-  const r = ring | 0;
-  const i = r * (angles + 1) + a;
-  const j = i + angles + 1;
-  const alongAngle = place - a;
-  const inner = grid[i]! + (grid[i + 1]! - grid[i]!) * alongAngle;
-  const outer = grid[j]! + (grid[j + 1]! - grid[j]!) * alongAngle;
-  return inner + (outer - inner) * (ring - r);
+/** An angle of a* and b* that grows as the true one does, from 0 to below 4, without an arc tangent. */
+function quickAngle(a: number, b: number): number {
+  const sum = Math.abs(a) + Math.abs(b);
+  if (sum === 0) return 0;
+  if (b >= 0) return a >= 0 ? b / sum : 1 - a / sum;
+  const angle = a < 0 ? 2 - b / sum : 3 + a / sum;
+  return angle < 4 ? angle : 0;
 }
 
-function gridFor(value: number): Float32Array {
-  return (kept[value] ??= build(value));
+/** The true angle, radians, of such a one. */
+function angleOfQuick(quick: number): number {
+  const along = quick - Math.floor(quick);
+  return (Math.floor(quick) * Math.PI) / 2 + Math.atan2(along, 1 - along);
 }
 
-function build(value: number): Float32Array {
-  const grid = new Float32Array(rings * (angles + 1));
+function build(value: number): void {
+  built[value] = 1;
   for (let ring = 0; ring < rings; ring++) {
     const turns = anglesOnRing(value, ring * ringStep);
+    const at = (a: number) => (ring * (angles + 1) + a) * valueCount + value - 1;
+    const placeOf = (a: number) => turns[0]! + forward(angleOfQuick((a * 4) / angles) - turns[0]!);
     // Both run upwards, so one walk around the ring meets them all.
-    const start = Math.ceil((forward(turns[0]!) / (2 * Math.PI)) * angles);
+    let start = 0;
+    for (let a = 1; a < angles; a++) if (placeOf(a) < placeOf(start)) start = a;
     let hue = 0;
     for (let n = 0; n < angles; n++) {
       const a = (start + n) % angles;
-      const place = turns[0]! + forward((a / angles) * 2 * Math.PI - turns[0]!);
+      const place = placeOf(a);
       while (hue < hueCount - 1 && turns[hue + 1]! <= place) hue++;
       const span = turns[hue + 1]! - turns[hue]!;
       const found = (hue + (span > 0 ? (place - turns[hue]!) / span : 0)) * (100 / hueCount);
       const offset = found - (a * 100) / angles;
-      grid[ring * (angles + 1) + a] = offset - 100 * Math.round(offset / 100);
+      grid[at(a)] = offset - 100 * Math.round(offset / 100);
     }
-    grid[ring * (angles + 1) + angles] = grid[ring * (angles + 1)]!;
+    grid[at(angles)] = grid[at(0)]!;
   }
-  return grid;
 }
 
 /** Where the forty hues cross a ring, radians, rising from the first by less than one turn. */

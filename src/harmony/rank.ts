@@ -1,5 +1,6 @@
 import type { Side } from '../sheet/model.ts';
-import { compare } from './compare.ts';
+import { Found } from './found.ts';
+import { type MeasuredSide, measureSide } from './measured.ts';
 import type { CompareOptions, Comparison, Ranked, Standing } from './model.ts';
 import { type Score, scorerOf } from './score.ts';
 import { emptyLines, linesOfAll } from './score-lines.ts';
@@ -20,13 +21,14 @@ export function rank(
   candidateSides: readonly Side[],
   options: CompareOptions = {},
 ): Ranked[] {
-  const anchor = takeSide(anchorSide, 'anchor');
+  const anchor = measureSide(takeSide(anchorSide, 'anchor'), 'anchor');
   const distance = options.distance ?? 'apart';
-  const score = scorerOf(anchor, distance, options.strip ?? false);
+  const score = scorerOf(anchor.side, distance, options.strip ?? false);
   const lines = linesOfAll(candidateSides);
   const one = emptyLines();
+  const ranking = { anchor, options, distance: options.strip ? 'apart' : distance };
   const places = candidateSides.map(
-    (side, index) => new Place(index, anchor, side, score(lines.of(index, one)), options),
+    (side, index) => new Place(index, ranking, side, score(lines.of(index, one))),
   );
   places.sort(byStanding);
   for (const place of (places as unknown as Ranked[]).slice(0, readyPlaces)) void place.reasons;
@@ -48,6 +50,13 @@ export function byStanding(one: Placed, other: Placed): number {
 
 type Placed = Pick<Ranked, 'index' | 'verdict' | 'standing'>;
 
+/** What all places of a ranking share. */
+interface Ranking {
+  readonly anchor: MeasuredSide;
+  readonly options: CompareOptions;
+  readonly distance: Comparison['distance'];
+}
+
 /** One place of a ranking. What it is asked for it works out, once. */
 class Place {
   readonly index: number;
@@ -55,50 +64,43 @@ class Place {
   readonly distance: Comparison['distance'];
   readonly anchor: Side;
   readonly standing: Standing;
+  readonly #ranking: Ranking;
   readonly #side: Side;
-  readonly #options: CompareOptions;
-  #found: Comparison | undefined;
-  #remedies: Comparison['remedies'] | undefined;
+  #found: Found | undefined;
 
-  constructor(index: number, anchor: Side, side: Side, score: Score, options: CompareOptions) {
+  constructor(index: number, ranking: Ranking, side: Side, score: Score) {
     this.index = index;
     this.verdict = verdictOrder[score.verdict]!;
-    this.distance = options.strip ? 'apart' : (options.distance ?? 'apart');
-    this.anchor = anchor;
+    this.distance = ranking.distance;
+    this.anchor = ranking.anchor.side;
     this.standing = { worst: score.worst, answered: score.answered, intrudes: score.intrudes };
+    this.#ranking = ranking;
     this.#side = side;
-    this.#options = options;
     for (const name of lazyNames) Object.defineProperty(this, name, lazyParts[name]);
   }
 
-  static found(place: Place): Comparison {
-    place.#found ??= compare(place.anchor, place.#side, { ...place.#options, withoutRemedies: true });
-    return place.#found;
-  }
-
-  static remedies(place: Place): Comparison['remedies'] {
-    const { withoutRemedies } = place.#options;
-    place.#remedies ??= withoutRemedies ? [] : compare(place.anchor, place.#side, place.#options).remedies;
-    return place.#remedies;
+  static found(place: Place): Found {
+    const { anchor, options } = place.#ranking;
+    return (place.#found ??= new Found(anchor, place.#side, options));
   }
 }
 
-/** Own and enumerable, so that a place spreads and serialises; shared, so that ten thousand places are cheap. */
-const lazyParts = {
-  candidate: part((place) => Place.found(place).candidate),
-  decision: part((place) => Place.found(place).decision),
-  links: part((place) => Place.found(place).links),
-  reasons: part((place) => Place.found(place).reasons),
-  remedies: part((place) => Place.remedies(place)),
-} as const;
-
 const lazyNames = ['candidate', 'decision', 'links', 'reasons', 'remedies'] as const;
 
-function part<T>(of: (place: Place) => T): PropertyDescriptor {
+/** Own and enumerable, so that a place spreads and serialises; shared, so that ten thousand places are cheap. */
+const lazyParts = {
+  candidate: part((found) => found.candidate),
+  decision: part((found) => found.decision),
+  links: part((found) => found.links),
+  reasons: part((found) => found.reasons),
+  remedies: part((found) => found.remedies),
+} as const;
+
+function part<T>(of: (found: Found) => T): PropertyDescriptor {
   return {
     enumerable: true,
     get(this: Place) {
-      return of(this);
+      return of(Place.found(this));
     },
   };
 }

@@ -1,7 +1,8 @@
 import { atNeutral, lineWidth } from './line.ts';
 import { farDeltaE, type Meeting, samenessOf, tieOf } from './meeting.ts';
 import { emptyLines, type Lines } from './score-lines.ts';
-import { emptyMeeting, relate, surelyUnrelated, weights } from './score-pair.ts';
+import { bits, Near } from './score-near.ts';
+import { emptyMeeting, relate, weights } from './score-pair.ts';
 import { verdictLimits } from './thresholds.ts';
 
 /** What an ink is marked as: something answers it, it repeats, it nearly misses another colour. */
@@ -11,8 +12,9 @@ export const is = { answered: 1, repeat: 2, missed: 4 } as const;
 export class Links {
   readonly a: Lines;
   readonly limit: number;
+  private readonly near: Near;
   b: Lines = emptyLines();
-  /** ΔE₀₀ by place (anchor ink × candidate's count + candidate ink), or Infinity where it is surely large. Only what can matter is written. */
+  /** ΔE₀₀ by place (anchor ink × candidate's count + candidate ink), or Infinity where it is too large to matter. */
   far = new Float64Array(0);
   /** Places of near misses. */
   missed = new Int32Array(0);
@@ -20,12 +22,9 @@ export class Links {
   /** By ink, the anchor's first: `is` marks, and how much of it is on the other sheet. */
   marks = new Uint8Array(0);
   same = new Float64Array(0);
-  /** The inks of the anchor that act as neutrals, and those that do not; then those of the candidate. */
-  readonly neutralsA: number[] = [];
+  /** The inks of the anchor that do not act as neutrals, and those of the candidate. */
   readonly colouredA: number[] = [];
-  neutralsB = new Int32Array(0);
   colouredB = new Int32Array(0);
-  neutralCount = 0;
   colouredCount = 0;
   /** The most that any ink is on both sheets, and the weightiest tie; beyond the limit of a tie, no more than that. */
   repeated = 0;
@@ -36,8 +35,9 @@ export class Links {
   constructor(anchor: Lines, limit: number) {
     this.a = anchor;
     this.limit = limit;
+    this.near = new Near(anchor);
     for (let i = 0; i < anchor.count; i++)
-      (anchor.data[i * lineWidth + atNeutral] === 0 ? this.colouredA : this.neutralsA).push(i);
+      if (anchor.data[i * lineWidth + atNeutral] === 0) this.colouredA.push(i);
   }
 
   /** Every ink of the anchor with every ink of the candidate. */
@@ -45,35 +45,27 @@ export class Links {
     this.b = candidate;
     const { a, b } = this;
     this.room();
-    const { neutralsA, neutralsB, colouredA, colouredB, neutralCount, colouredCount } = this;
     this.missedCount = 0;
     this.tie = 0;
     this.repeated = 0;
-    this.far[0] = Number.POSITIVE_INFINITY;
-    // Kind by kind of pair, so that the many that are surely unrelated are passed over at one look.
-    for (const i of neutralsA) {
-      const o = i * lineWidth;
-      for (let k = 0; k < neutralCount; k++) {
-        const j = neutralsB[k]!;
-        const p = b.start + j * lineWidth;
-        if (!surelyUnrelated(a.data, o, b.data, p, true)) this.relate(i, j, o, p);
+    const { near, marks } = this;
+    let answered = 0;
+    for (let j = 0, p = b.start; j < b.count; j++, p += lineWidth) {
+      let left = near.of(b.data, p);
+      // What is surely kin answers; what it weighs is asked no more once a tie is reached.
+      if (near.kin !== 0 && this.tie >= verdictLimits.tie) {
+        answered |= near.kin;
+        marks[a.count + j]! |= is.answered;
+        left &= ~near.kin;
       }
-      for (let k = 0; k < colouredCount; k++) {
-        const j = colouredB[k]!;
-        const p = b.start + j * lineWidth;
-        if (!surelyUnrelated(a.data, o, b.data, p, false)) this.relate(i, j, o, p);
+      for (; left !== 0; left &= left - 1) {
+        const i = 31 - Math.clz32(left & -left);
+        if (i < a.count) this.relate(i, j, i * lineWidth, p);
       }
+      for (let i = bits; i < a.count; i++) this.relate(i, j, i * lineWidth, p);
     }
-    for (const i of colouredA) {
-      const o = i * lineWidth;
-      for (let k = 0; k < neutralCount; k++) {
-        const j = neutralsB[k]!;
-        const p = b.start + j * lineWidth;
-        if (!surelyUnrelated(a.data, o, b.data, p, false)) this.relate(i, j, o, p);
-      }
-      for (let k = 0; k < colouredCount; k++)
-        this.relate(i, colouredB[k]!, o, b.start + colouredB[k]! * lineWidth);
-    }
+    for (; answered !== 0; answered &= answered - 1)
+      marks[31 - Math.clz32(answered & -answered)]! |= is.answered;
   }
 
   private relate(i: number, j: number, o: number, p: number): void {
@@ -111,7 +103,7 @@ export class Links {
     if (sameness > this.repeated) this.repeated = sameness;
   }
 
-  /** Makes room for the candidate, clears what the last one left, and tells its neutrals from its colours. */
+  /** Makes room for the candidate, clears what the last one left, and lists its colours. */
   private room(): void {
     const { a, b } = this;
     const inks = a.count + b.count;
@@ -121,25 +113,21 @@ export class Links {
       this.missed = new Int32Array(a.count * room);
       this.marks = new Uint8Array(room);
       this.same = new Float64Array(room);
-      this.neutralsB = new Int32Array(room);
       this.colouredB = new Int32Array(room);
     }
-    const { marks, same, neutralsB, colouredB } = this;
+    const { marks, same, far, colouredB } = this;
+    const pairs = a.count * b.count;
+    for (let n = 0; n < pairs; n++) far[n] = Number.POSITIVE_INFINITY;
     for (let k = 0; k < inks; k++) {
       marks[k] = 0;
       same[k] = 0;
     }
-    let neutrals = 0;
     let coloured = 0;
     for (let j = 0, p = b.start + atNeutral; j < b.count; j++, p += lineWidth) {
-      // Both lists are written and one of them counted: quicker than a guess at which it will be.
-      const neutral = b.data[p] === 0 ? 0 : 1;
-      neutralsB[neutrals] = j;
+      // Written and then counted or not: quicker than a guess at which it will be.
       colouredB[coloured] = j;
-      neutrals += neutral;
-      coloured += 1 - neutral;
+      coloured += b.data[p] === 0 ? 1 : 0;
     }
-    this.neutralCount = neutrals;
     this.colouredCount = coloured;
   }
 }

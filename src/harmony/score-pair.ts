@@ -7,19 +7,14 @@ import {
   atEye,
   atHue,
   atL,
-  atMissSize,
   atNeutral,
   atPainter,
-  atSeen,
   atShare,
-  atSize,
-  atStrong,
-  atTint,
   atValue,
   lineWidth,
 } from './line.ts';
 import { degreesPerStep } from './links.ts';
-import { farDeltaE, kindOf, type Meeting } from './meeting.ts';
+import { farDeltaE, kindOf, type Meeting, missSizeOf, seenOf, sizeOf, strongOf, tintOf } from './meeting.ts';
 import type { LinkKind } from './model.ts';
 import type { Lines } from './score-lines.ts';
 import { inkLimits, linkLimits, ramps } from './thresholds.ts';
@@ -77,7 +72,7 @@ export function hues(m: Meeting, a: Float64Array, i: number, b: Float64Array, j:
   m.offSteps = offStepsOf(a, i, b, j);
 }
 
-function stepsApart(one: number, other: number): number {
+export function stepsApart(one: number, other: number): number {
   const apart = Math.abs(one - other);
   return Math.min(apart, 100 - apart);
 }
@@ -90,15 +85,18 @@ function offStepsOf(a: Float64Array, i: number, b: Float64Array, j: number): num
 
 /** The numbers that give it weight. */
 export function weights(m: Meeting, a: Float64Array, i: number, b: Float64Array, j: number): void {
-  m.size = Math.min(a[i + atSize]!, b[j + atSize]!);
-  m.missSize = Math.min(a[i + atMissSize]!, b[j + atMissSize]!);
-  m.seen = Math.min(a[i + atSeen]!, b[j + atSeen]!);
+  // All of them grow with share or chroma: what the smaller gives is the smaller of both.
+  const share = Math.min(a[i + atShare]!, b[j + atShare]!);
+  const chroma = Math.min(a[i + atChroma]!, b[j + atChroma]!);
   const counts = Math.min(a[i + atCounts]!, b[j + atCounts]!);
-  m.tint = Math.min(a[i + atTint]!, b[j + atTint]!) * counts;
-  m.strong = Math.min(a[i + atStrong]!, b[j + atStrong]!) * counts;
+  m.size = sizeOf(share);
+  m.missSize = missSizeOf(share);
+  m.seen = seenOf(share);
+  m.tint = tintOf(chroma) * counts;
+  m.strong = strongOf(chroma) * counts;
 }
 
-function offDeg(one: number, other: number): number {
+export function offDeg(one: number, other: number): number {
   const apart = Math.abs(one - other);
   return 180 - Math.min(apart, 360 - apart);
 }
@@ -106,21 +104,7 @@ function offDeg(one: number, other: number): number {
 /** C*ab from which a hue is a hue: two that lie over 17 steps apart then differ by far more than `colourReach`. */
 const tinted = 14;
 /** ΔE₀₀ up to which anything asks how far two colours lie apart: the end of the widest ramp, and a little. */
-const colourReach = linkLimits.repeatApart + ramps.nearMissDeltaE + 0.1;
-
-/**
- * True where a neutral and another ink are surely unrelated: all that could tie them, or part two whites, is a difference
- * that a bound shows to be larger.
- */
-export function surelyUnrelated(
-  a: Float64Array,
-  i: number,
-  b: Float64Array,
-  j: number,
-  both: boolean,
-): boolean {
-  return surelyBeyond(a, i, b, j, both ? farDeltaE : linkLimits.repeatApart);
-}
+export const colourReach = linkLimits.repeatApart + ramps.nearMissDeltaE + 0.1;
 
 /** ΔE₀₀, or Infinity where a bound says that it is above `reach`. */
 function differenceWithin(a: Float64Array, i: number, b: Float64Array, j: number, reach: number): number {
@@ -129,20 +113,28 @@ function differenceWithin(a: Float64Array, i: number, b: Float64Array, j: number
 
 /**
  * Whether ΔE₀₀ is surely above `reach`: S_L is at most 1 + 0.015 |L̄ − 50|; S_H is below S_C, which is 1 + 0.045 C̄′ with
- * C̄′ less than C̄ + 6; and the turn of the blues takes at most 0.866 of the sum of their squares.
+ * C̄′ less than C̄ + 6; and the turn of the blues takes at most 0.866 √(C̄′⁷ / (C̄′⁷ + 25⁷)) of the sum of their squares.
  */
-function surelyBeyond(a: Float64Array, i: number, b: Float64Array, j: number, reach: number): boolean {
+export function surelyBeyond(a: Float64Array, i: number, b: Float64Array, j: number, reach: number): boolean {
   const dL = a[i]! - b[j]!;
   const da = a[i + atA]! - b[j + atA]!;
   const db = a[i + atB]! - b[j + atB]!;
   const light = 1 + 0.0075 * Math.abs(a[i]! + b[j]! - 100);
-  const tint = 1.27 + 0.0225 * (a[i + atChroma]! + b[j + atChroma]!);
+  const sum = a[i + atChroma]! + b[j + atChroma]!;
+  const tint = 1.27 + 0.0225 * sum;
   const lights = light * light;
-  // 7.5 for blues, 1.1 for the rest, without a branch: there is no guessing which it will be.
-  const blue = Math.min(1, Math.max(0, -1e9 * (a[i + atB]! + b[j + atB]!)));
-  const tints = tint * tint * (1.1 + 6.4 * blue);
+  const tints = tint * tint * (a[i + atB]! + b[j + atB]! < 0 ? turns[Math.min(127, sum | 0)]! : 1.1);
   return dL * dL * tints + (da * da + db * db) * lights > reach * reach * lights * tints;
 }
+
+/**
+ * By how much the turn of the blues can lessen what chroma and hue make, for each sum of two chromas: hardly where they
+ * are pale.
+ */
+const turns = /* @__PURE__ */ Float64Array.from({ length: 128 }, (_, sum) => {
+  const c7 = ((sum + 1) / 2 + 6) ** 7;
+  return 1.01 / (1 - 0.866 * Math.sqrt(c7 / (c7 + 25 ** 7)));
+});
 
 export function lightNeutral(lines: Float64Array, o: number): boolean {
   return lines[o + atNeutral] !== 0 && lines[o + atL]! >= linkLimits.lightNeutralL;

@@ -1,6 +1,6 @@
 import type { Frame, Places, Reading, Side } from '../sheet/model.ts';
-import { namesIn } from './compare.ts';
 import { inksOf } from './decision.ts';
+import { namesIn } from './found.ts';
 import { said } from './ink-word.ts';
 import { bothChromatic } from './links.ts';
 import { type MeasuredSide, measureSide } from './measured.ts';

@@ -19,7 +19,7 @@ export async function warmTables(): Promise<void> {
     () => quickMunsellValue(0.5),
     () => quickPainter(30),
     // One Munsell value a task: each has a table of its own.
-    ...Array.from({ length: valueCount }, (_, i) => () => quickMunsellHue(1, 20, i + 1)),
+    ...Array.from({ length: valueCount }, (_, i) => () => quickMunsellHue(10, 10, i + 1)),
     () => hexes.map(side),
     () => rank(side('#f4e8cd'), [side('#1f3a5f')], { withoutRemedies: true }),
     () => compare(side('#f4e8cd'), side('#e2725b')).reasons.length,

@@ -16,7 +16,7 @@ import {
 } from '../../src/harmony/meeting.ts';
 import type { Link, Ranked } from '../../src/harmony/model.ts';
 import type { Pair } from '../../src/harmony/pair.ts';
-import { byStanding, rank } from '../../src/harmony/rank.ts';
+import { byStanding, rank, readyPlaces } from '../../src/harmony/rank.ts';
 import { standingOf } from '../../src/harmony/standing.ts';
 import { linkLimits } from '../../src/harmony/thresholds.ts';
 import { judge } from '../../src/harmony/verdict.ts';
@@ -39,14 +39,14 @@ export async function bench(print: (line: string) => void): Promise<void> {
     'harmony: 10,000 sheets of 8 inks against one of 8; medians of rounds in turn, after a warm-up of both',
   );
   const others = Array.from({ length: 3000 }, side);
-  for (let n = 0; n < 6; n++) {
+  for (let n = 0; n < 12; n++) {
     rank(anchor, others.map(fresh));
     rankByCulori(anchor, others.slice(0, 1000).map(fresh));
   }
   const ours = rounds((list) => rank(anchor, list));
   const theirs = rounds((list) => rankByCulori(anchor, list));
   const bare = rounds((list) => differencesByCulori(anchor, list));
-  for (let n = 0; n < 7; n++) {
+  for (let n = 0; n < 11; n++) {
     // One list a round, new to all three: none of them finds what another has kept. What only converts goes first, so
     // that clearing up after the making of the list falls to neither ranking.
     const list = sheets.map(fresh);
@@ -143,7 +143,7 @@ function differencesByCulori(anchor: Side, sheets: readonly Side[]): number {
  */
 function rankByCulori(anchorSide: Side, sheets: readonly Side[]): number[] {
   const anchor = measuredByCulori(anchorSide, 'anchor');
-  return sheets
+  const order = sheets
     .map((side, index) => {
       const pair = pairByCulori(anchor, measuredByCulori(side, 'candidate'));
       const judgement = judge(pair);
@@ -151,6 +151,10 @@ function rankByCulori(anchorSide: Side, sheets: readonly Side[]): number[] {
     })
     .sort(byStanding)
     .map(({ index }) => index);
+  // The first screen comes with its reasons here too; culori has none of its own.
+  for (const index of order.slice(0, readyPlaces))
+    compare(anchorSide, sheets[index]!, { withoutRemedies: true });
+  return order;
 }
 
 function measuredByCulori(side: Side, of: 'anchor' | 'candidate'): MeasuredSide {

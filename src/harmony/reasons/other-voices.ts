@@ -51,16 +51,17 @@ function voice(told: Told, tied: Tied, ch: number): Reason {
 
 /** Trouble for other eyes: two inks, plainly apart for most, that fall together for some. */
 export const otherEyesReasons: ReasonBuilder = (told) => {
-  const kinds = ['protan', 'deutan', 'tritan'] as const;
-  const found = told.pair.tied
-    .filter(
-      ({ link, a, b }) =>
-        link.deltaE00 >= pageLimits.otherEyesFrom && Math.min(a.share, b.share) >= pageLimits.otherEyesShare,
-    )
-    .flatMap((tied) => kinds.map((kind) => ({ tied, kind, left: leftFor(tied, kind) })))
-    .filter(({ left }) => left <= pageLimits.otherEyesTo)
-    .sort((one, other) => one.left - other.left);
-  const worst = found[0];
+  let worst: { tied: Tied; kind: VisionKind; left: number } | undefined;
+  for (const tied of told.pair.tied) {
+    const { link, a, b } = tied;
+    if (link.deltaE00 < pageLimits.otherEyesFrom) continue;
+    if (Math.min(a.share, b.share) < pageLimits.otherEyesShare) continue;
+    for (const kind of ['protan', 'deutan', 'tritan'] as const) {
+      const left = leftFor(tied, kind);
+      if (left <= pageLimits.otherEyesTo && left < (worst?.left ?? Number.POSITIVE_INFINITY))
+        worst = { tied, kind, left };
+    }
+  }
   if (!worst) return [];
   const { tied, kind, left } = worst;
   return [

@@ -6,11 +6,11 @@ import { farDeltaE } from '../../../src/harmony/meeting.ts';
 import { byStanding, rank, readyPlaces } from '../../../src/harmony/rank.ts';
 import { scorerOf } from '../../../src/harmony/score.ts';
 import { emptyLines, linesOf, linesOfAll } from '../../../src/harmony/score-lines.ts';
-import { surelyUnrelated } from '../../../src/harmony/score-pair.ts';
+import { surelyBeyond } from '../../../src/harmony/score-pair.ts';
 import { takeSide } from '../../../src/harmony/take-side.ts';
 import { linkLimits } from '../../../src/harmony/thresholds.ts';
 import { verdictOrder } from '../../../src/harmony/verdict.ts';
-import { chanceOf, chancePair } from '../../support/chance.ts';
+import { chanceLab, chanceOf, chancePair, labSide } from '../../support/chance.ts';
 import { handSide } from '../../support/sides.ts';
 import { tradeCases } from './trade-cases.ts';
 
@@ -27,6 +27,22 @@ describe('a ranking', () => {
       const strip = chance() < 0.2;
       const { verdict, standing } = compare(anchor, candidate, { distance, strip, withoutRemedies: true });
       const score = scorerOf(takeSide(anchor, 'anchor'), distance, strip)(linesOf(candidate, emptyLines()));
+      expect({ ...score, verdict: verdictOrder[score.verdict] }).toEqual({ verdict, ...standing });
+    }
+  });
+
+  it('does so for a paper of more inks than it has bits for', () => {
+    const chance = chanceOf(8);
+    const many = (count: number) =>
+      labSide(
+        Array.from({ length: count }, () => chanceLab(chance)),
+        Array.from({ length: count }, () => 0.5 / count),
+        Math.floor(chance() * 5),
+      );
+    for (let n = 0; n < 12; n++) {
+      const [anchor, candidate] = [many(30 + n), many(4)];
+      const { verdict, standing } = compare(anchor, candidate, { withoutRemedies: true });
+      const score = scorerOf(takeSide(anchor, 'anchor'), 'apart', false)(linesOf(candidate, emptyLines()));
       expect({ ...score, verdict: verdictOrder[score.verdict] }).toEqual({ verdict, ...standing });
     }
   });
@@ -48,7 +64,7 @@ describe('a ranking', () => {
       const deltaE = ciede2000At(one, 0, other, 0, false);
       for (const both of [true, false]) {
         const most = both ? farDeltaE : linkLimits.repeatApart;
-        const beyond = surelyUnrelated(one, 0, other, 0, both);
+        const beyond = surelyBeyond(one, 0, other, 0, most);
         if (beyond && deltaE <= most) expect.fail(`${one.slice(0, 3)} and ${other.slice(0, 3)}: ${deltaE}`);
         if (beyond) passed++;
         else if (deltaE > most) near++;

@@ -1,0 +1,53 @@
+import type { Side } from '../sheet/model.ts';
+import { decisionOf } from './decision.ts';
+import type { Names } from './ink-word.ts';
+import { type MeasuredSide, measureSide } from './measured.ts';
+import type { CompareOptions, Comparison } from './model.ts';
+import { pairOf } from './pair.ts';
+import { reasonsOf } from './reasons/all.ts';
+import type { Told } from './reasons/build.ts';
+import { remediesFor } from './remedies.ts';
+import { takeSide } from './take-side.ts';
+import { judge } from './verdict.ts';
+
+/** What is found of a candidate beside an anchor that was measured before: each part once, when it is first asked for. */
+export class Found {
+  readonly told: Told;
+  private readonly options: CompareOptions;
+  private saidReasons: Comparison['reasons'] | undefined;
+  private saidDecision: Comparison['decision'] | undefined;
+  private madeLinks: Comparison['links'] | undefined;
+  private madeRemedies: Comparison['remedies'] | undefined;
+
+  constructor(anchor: MeasuredSide, candidateSide: Side, options: CompareOptions) {
+    const candidate = measureSide(takeSide(candidateSide, 'candidate'), 'candidate');
+    const pair = pairOf(anchor, candidate, options.distance, options.strip);
+    this.told = { pair, judgement: judge(pair), names: namesIn(options) };
+    this.options = options;
+  }
+
+  get candidate(): Side {
+    return this.told.pair.candidate.side;
+  }
+
+  get reasons(): Comparison['reasons'] {
+    return (this.saidReasons ??= reasonsOf(this.told));
+  }
+
+  get decision(): Comparison['decision'] {
+    return (this.saidDecision ??= decisionOf(this.told, this.reasons));
+  }
+
+  get links(): Comparison['links'] {
+    return (this.madeLinks ??= this.told.pair.tied.map(({ link }) => link));
+  }
+
+  get remedies(): Comparison['remedies'] {
+    return (this.madeRemedies ??= this.options.withoutRemedies ? [] : remediesFor(this.told, this.options));
+  }
+}
+
+/** The names that sentences use. */
+export function namesIn({ names }: CompareOptions): Names {
+  return { anchor: names?.anchor ?? 'the anchor', candidate: names?.candidate ?? 'the candidate' };
+}
