@@ -1,4 +1,4 @@
-import { nameOfHeld } from '../drawer/find.ts';
+import { nameOfHeld, sideOfHeld } from '../drawer/find.ts';
 import type { Held } from '../drawer/model.ts';
 import { emptyNotebook } from '../notebook/empty.ts';
 import type { Notebook } from '../notebook/model.ts';
@@ -191,7 +191,12 @@ export const Session = {
         const id = kept?.taken?.pictureId ?? kept?.pictureId ?? null;
         return id === null ? null : pictures.urlOf(id);
       },
-      places: (held) => places.of(book.notebook, held),
+      async places(held) {
+        const reading = sideOfHeld(book.notebook.drawer, held);
+        const found = await places.of(book.notebook, held);
+        if (reading !== null && found !== null) comparisons.lies(reading, found);
+        return found;
+      },
       clear() {
         const notebook = emptyNotebook(newId('notebook'));
         book.dispatchAll([{ do: 'replace notebook', notebook }], 'clear the notebook');
