@@ -63,6 +63,11 @@ export const numbers = {
   rampSoft: 0.6,
   /** … which is this long at least, as a part of the sheet's side. */
   rampBorder: 0.08,
+  /**
+   * A wash pales along a line, from which its colours stray by less than this part of its length: 0.11 in drawn washes,
+   * 0.2 and more where the blurred background of a photograph runs from one colour into others.
+   */
+  rampAside: 0.15,
   /** The part of a wash that says what its ends are. */
   rampEnd: 0.05,
   /** A wash whose ends are nearer than this is one ink. */

@@ -29,27 +29,66 @@ export function ramped(planes: Planes, colours: readonly Mode[], labels: Uint8Ar
   return { colours: out, ramps };
 }
 
-/** Groups of labels that meet along soft borders. */
+/** Groups of labels that meet along soft borders and lie on a line: one colour that pales, and not many that flow together. */
 function chainsOf(planes: Planes, colours: readonly Mode[], labels: Uint8Array): number[][] {
   const n = colours.length;
   const { soft, all } = borders(planes, colours, labels);
-  const group = Array.from({ length: n }, (_, k) => k);
-  const root = (k: number): number => (group[k] === k ? k : root(group[k]!));
   const least = numbers.rampBorder * Math.sqrt(planes.count);
-  for (let p = 0; p < n; p++)
-    for (let q = 0; q < p; q++) {
-      const met = all[p * n + q]! + all[q * n + p]!;
-      if (met < least) continue;
-      if ((soft[p * n + q]! + soft[q * n + p]!) / met >= numbers.rampSoft) group[root(p)] = root(q);
+  const meet = (p: number, q: number): boolean => {
+    const met = all[p * n + q]! + all[q * n + p]!;
+    return met >= least && (soft[p * n + q]! + soft[q * n + p]!) / met >= numbers.rampSoft;
+  };
+  const chains: number[][] = [];
+  const look = (some: readonly number[]): void => {
+    for (const chain of joined(some, meet)) {
+      if (chain.length < 2) continue;
+      const ends = endsOf(colours, chain);
+      const on = chain.filter((k) => beside(colours[k]!, ends) <= numbers.rampAside * apart(...ends));
+      if (on.length === chain.length) chains.push(chain);
+      else {
+        look(on);
+        look(chain.filter((k) => !on.includes(k)));
+      }
     }
-  const chains = new Map<number, number[]>();
-  for (let k = 0; k < n; k++) {
-    const r = root(k);
-    const chain = chains.get(r);
-    if (chain) chain.push(k);
-    else chains.set(r, [k]);
+  };
+  look(colours.map((_, k) => k));
+  return chains;
+}
+
+/** Those of some that meet, or that others join, in the order given. */
+function joined(some: readonly number[], meet: (p: number, q: number) => boolean): number[][] {
+  const left = new Set(some);
+  const groups: number[][] = [];
+  for (const first of some) {
+    if (!left.delete(first)) continue;
+    const group = [first];
+    for (const p of group)
+      for (const q of left)
+        if (meet(p, q)) {
+          left.delete(q);
+          group.push(q);
+        }
+    groups.push(group.sort((p, q) => p - q));
   }
-  return [...chains.values()].filter((chain) => chain.length > 1);
+  return groups;
+}
+
+/** The two of a chain that lie farthest apart, the lighter first. */
+function endsOf(colours: readonly Mode[], chain: readonly number[]): [Mode, Mode] {
+  let ends: [Mode, Mode] = [colours[chain[0]!]!, colours[chain[1]!]!];
+  for (const p of chain)
+    for (const q of chain)
+      if (apart(colours[p]!, colours[q]!) > apart(...ends)) ends = [colours[p]!, colours[q]!];
+  return ends[0].l < ends[1].l ? [ends[1], ends[0]] : ends;
+}
+
+/** How far a colour lies beside the line through two others. */
+function beside(c: Mode, [from, to]: readonly [Mode, Mode]): number {
+  const along = { l: to.l - from.l, a: to.a - from.a, b: to.b - from.b };
+  const off = { l: c.l - from.l, a: c.a - from.a, b: c.b - from.b };
+  const length2 = along.l ** 2 + along.a ** 2 + along.b ** 2;
+  const t = length2 > 0 ? (off.l * along.l + off.a * along.a + off.b * along.b) / length2 : 0;
+  return Math.hypot(off.l - t * along.l, off.a - t * along.a, off.b - t * along.b);
 }
 
 /** For each pair of labels, how many places of their border were looked at, and at how many of them the colour hardly changes. */
@@ -96,12 +135,7 @@ function stepsOf(
     a: new Float64Array(bins),
     b: new Float64Array(bins),
   };
-  let ends: [Mode, Mode] = [colours[chain[0]!]!, colours[chain[1]!]!];
-  for (const p of chain)
-    for (const q of chain)
-      if (apart(colours[p]!, colours[q]!) > apart(ends[0], ends[1])) ends = [colours[p]!, colours[q]!];
-  if (ends[0].l < ends[1].l) ends = [ends[1], ends[0]];
-  const [from, to] = ends;
+  const [from, to] = endsOf(colours, chain);
   const along = { l: to.l - from.l, a: to.a - from.a, b: to.b - from.b };
   const length2 = along.l ** 2 + along.a ** 2 + along.b ** 2;
   const member = new Uint8Array(256);
