@@ -48,13 +48,13 @@ export class QwSheetLeaf extends QwElement {
       </div>`;
   }
 
-  private inks({ side }: PaperView) {
+  private inks({ side, ground }: PaperView) {
     return html`<div class="row" @qw-point=${this.onPoint}>
       <div class="margin" aria-hidden="true"><b>inks</b><span>share of the side</span></div>
       <ul class="text inks">
         ${[side.base, ...side.inks].map(
-          ({ id, hex, name, trade, share }) =>
-            html`<li><i style="background:${hex}"></i><span><b>${id}</b> ${trade ?? name}${trade && trade !== name ? html`, <small>${name}</small>` : nothing}</span><span class="share">${(share * 100).toFixed(share < 0.0995 ? 1 : 0)} %</span></li>`,
+          ({ id, hex, name, trade, share }, n) =>
+            html`<li><i style="background:${hex}"></i><span><b>${id}</b> ${trade ?? name}${trade && trade !== name ? html`, <small>${name}</small>` : nothing}${n === 0 && ground ? html`<small class="ground">${ground}</small>` : nothing}</span><span class="share">${(share * 100).toFixed(share < 0.0995 ? 1 : 0)} %</span></li>`,
         )}
       </ul>
     </div>`;
@@ -100,6 +100,9 @@ function styles() {
     small {
       color: var(--qw-soft);
       font-size: 14px;
+    }
+    .ground {
+      display: block;
     }
     .share {
       font: 14px/1 var(--qw-sans);

@@ -1,10 +1,11 @@
 import { allHeld, heldKey, otherSideOfHeld, sideOfHeld } from '../../src/drawer/find.ts';
 import type { Drawer, Held } from '../../src/drawer/model.ts';
 import type { Opinion, StudyLeaf } from '../../src/notebook/model.ts';
+import { groundWords } from '../../src/sheet/ground-sure.ts';
 import type { Side } from '../../src/sheet/model.ts';
 import { relabel } from '../../src/sheet/relabel.ts';
 import { weightWords } from '../../src/sheet/weight.ts';
-import { repeatWords } from '../../src/sheet/words.ts';
+import { baseWords, repeatWords } from '../../src/sheet/words.ts';
 import type { Session } from '../../src/workbench/session-types.ts';
 import type { DrawerPaper } from '../drawer/drawer-view.ts';
 import type { CandidateView, PaperView } from '../study/study-view.ts';
@@ -29,6 +30,7 @@ export function paperView(
     picture,
     places: picture ? shelf.get(held, reading) : null,
     facts: factsOf(drawer, held, reading),
+    ground: `${baseWords(reading.base)}, ${groundWords(reading)}`,
     turnsTo: held.kind === 'sheet' && otherSideOfHeld(drawer, held) ? (held.side === 'A' ? 'B' : 'A') : null,
   };
 }

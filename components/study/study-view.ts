@@ -14,6 +14,8 @@ export interface PaperView {
   readonly places: Places | null;
   /** What is known of the paper, in a few words each: "side A of two", "220 g/m²". */
   readonly facts: readonly string[];
+  /** What stands beside the kind of its base: "b* 13.1, 88 % sure". */
+  readonly ground?: string;
   /** The side that it can be turned to, where it has one. */
   readonly turnsTo: 'A' | 'B' | null;
 }

@@ -1,5 +1,6 @@
 import type { Comparison, Reason, Remedy } from '../harmony/model.ts';
 import { verdictWords } from '../harmony/sentences.ts';
+import { groundWords } from '../sheet/ground-sure.ts';
 import type { Ink, Side } from '../sheet/model.ts';
 import { inkWord, repeatWords } from '../sheet/words.ts';
 import type { Placed } from './study-json.ts';
@@ -27,9 +28,10 @@ function told({ candidate, decision, reasons, remedies }: Comparison): string {
   return parts.filter((part) => part !== '').join('\n\n');
 }
 
-function palette({ base, inks, print, light }: Side): string {
+function palette(side: Side): string {
+  const { base, inks, print, light } = side;
   const lines = [
-    inkTold(base, `base, ${base.kind}`),
+    inkTold(base, `base, ${base.kind}: ${groundWords(side)}`),
     ...inks.map((ink) => inkTold(ink, ink.accent ? 'accent' : 'ink')),
   ];
   const every = repeatWords(print);

@@ -1,4 +1,5 @@
 import type { Comparison } from '../harmony/model.ts';
+import { groundSaid } from '../sheet/ground-sure.ts';
 import type { Side } from '../sheet/model.ts';
 
 /** One candidate with the file that it came from, best first. */
@@ -15,11 +16,11 @@ export function studyJson(anchorFile: string, anchor: Side, candidates: readonly
   const study = {
     format: 'quirewise-study',
     version: 1,
-    anchor: { file: anchorFile, ...anchor },
+    anchor: sideOf(anchorFile, anchor),
     candidates: candidates.map(({ file, comparison }) => {
       const { verdict, links, reasons, remedies, distance, decision } = comparison;
       return {
-        side: { file, ...comparison.candidate },
+        side: sideOf(file, comparison.candidate),
         verdict,
         links,
         reasons,
@@ -30,6 +31,12 @@ export function studyJson(anchorFile: string, anchor: Side, candidates: readonly
     }),
   };
   return `${JSON.stringify(study, rounded, 2)}\n`;
+}
+
+/** A side with its file, and with b* and the sureness of its base's kind. */
+function sideOf(file: string, side: Side) {
+  const { b, sure } = groundSaid(side);
+  return { file, ...side, base: { ...side.base, b, kindSure: sure } };
 }
 
 /** Numbers to six decimals; shares stay as they are, because they sum to one. */
