@@ -1,6 +1,8 @@
 import { html, nothing, type TemplateResult } from 'lit';
+import { heldKey } from '../../src/drawer/find.ts';
 import type { StudyLeaf } from '../../src/notebook/model.ts';
 import type { Session } from '../../src/workbench/session-types.ts';
+import type { Supposed } from '../../src/workbench/what-if.ts';
 import type { FurtherWay } from '../study/qw-further.ts';
 import type { CandidateView, PaperView } from '../study/study-view.ts';
 import { emit } from '../support/emit.ts';
@@ -27,8 +29,7 @@ export function studyTemplate(leaf: StudyLeaf, margin: readonly string[], scene:
   const shown = candidates.find(({ index }) => index === leaf.shown) ?? candidates[0] ?? null;
   const isOpen = anchor !== null && shown !== null && supposing.isOf(leaf, shown.held);
   const supposed = isOpen ? supposing.of(leaf, shown.held, shown.comparison) : null;
-  const seen =
-    supposed && shown ? asIf(anchor!, candidates, shown, supposed.comparison) : { anchor, candidates };
+  const seen = supposed && shown ? asIf(scene, anchor!, candidates, shown, supposed) : { anchor, candidates };
   return html`<qw-study
     .leaf=${leaf}
     .margin=${margin}
@@ -97,17 +98,28 @@ function panel(way: string, content: TemplateResult): TemplateResult {
   </div>`;
 }
 
-/** The papers as they would be. Where inks lie is not known of a paper that was changed only in thought. */
+/**
+ * The papers as they would be; one that was exchanged with its own name and picture. Where inks lie is not known of a
+ * paper that was changed only in thought.
+ */
 function asIf(
+  { session, shelf }: StudyScene,
   anchor: PaperView,
   candidates: readonly CandidateView[],
   shown: CandidateView,
-  comparison: CandidateView['comparison'],
+  { comparison, papers }: Supposed,
 ): { readonly anchor: PaperView; readonly candidates: readonly CandidateView[] } {
+  const lies = (paper: PaperView, role: 'anchor' | 'candidate') => {
+    const other =
+      heldKey(papers[role]) === heldKey(paper.held) ? null : paperView(session, shelf, papers[role], role);
+    const { name, picture, facts } = other ?? paper;
+    const held = papers[role];
+    return { held, name, picture, facts, turnsTo: null, side: comparison[role], places: null };
+  };
   return {
-    anchor: { ...anchor, side: comparison.anchor, places: null },
+    anchor: { ...anchor, ...lies(anchor, 'anchor') },
     candidates: candidates.map((one) =>
-      one === shown ? { ...one, side: comparison.candidate, comparison, places: null } : one,
+      one === shown ? { ...one, ...lies(one, 'candidate'), comparison } : one,
     ),
   };
 }

@@ -22,8 +22,13 @@ export function whatIfView(
     ? []
     : usualNeutrals().map((plain) => ({ ...materialOf(plain), usual: true }));
   return {
-    from: shown.comparison,
-    names: { anchor: anchor.name, candidate: shown.name },
+    from: supposed?.start ?? shown.comparison,
+    names: supposed
+      ? {
+          anchor: session.nameOf(supposed.papers.anchor),
+          candidate: session.nameOf(supposed.papers.candidate),
+        }
+      : { anchor: anchor.name, candidate: shown.name },
     plains: [...own, ...usual],
     changes: supposing.changes,
     clauses: supposed?.clauses ?? [],

@@ -15,16 +15,19 @@ export interface PairNames {
 
 /**
  * One change as a short clause that follows "What if": "raspberry (c) is covered with navy". Ids are those of the
- * comparison that the change starts from. The third file to translate, beside `sentences.ts`.
+ * comparison that the change starts from. `instead`: what a paper is exchanged for. The third file to translate, beside
+ * `sentences.ts`.
  */
 export function changeSays(
   change: Change,
   from: Pick<Comparison, 'anchor' | 'candidate'>,
   names: PairNames,
+  instead = '',
 ): string {
   if (change.kind === 'strip') return `a strip of ${neutralWordFor(change.ink)} lies between them`;
   const name = names[change.of];
-  if (change.kind === 'replace') return `${name} is turned or exchanged`;
+  if (change.kind === 'replace')
+    return instead ? `${instead} lies in place of ${name}` : `${name} is turned or exchanged`;
   if (change.kind === 'add') return `${wordFor(change.ink)} lies on ${percent(change.share)} of ${name}`;
   const of = told(from[change.of], change.ink, name);
   switch (change.kind) {

@@ -4,6 +4,7 @@ import { labFromOklch, oklchFromTuple } from '../../../src/colour/spaces.ts';
 import { sideOfHeld } from '../../../src/drawer/find.ts';
 import { colourIt } from '../../../src/harmony/colour-it.ts';
 import { compare } from '../../../src/harmony/compare.ts';
+import type { Change } from '../../../src/harmony/model.ts';
 import { shadeParts, shades } from '../../../src/harmony/shade.ts';
 import type { Places } from '../../../src/sheet/model.ts';
 import { inkFromHex, sideOfPlain } from '../../../src/sheet/plain.ts';
@@ -11,7 +12,7 @@ import { colourablesIn, findColourIt } from '../../../src/workbench/colour-it.ts
 import { findParts } from '../../../src/workbench/parts.ts';
 import { usualNeutrals } from '../../../src/workbench/usual-plains.ts';
 import { noteOfSupposed, supposedInk, supposeOn } from '../../../src/workbench/what-if.ts';
-import { bunting, ledger, sampleNotebook } from '../notebook/sample-notebook.ts';
+import { bunting, dots, ledger, sampleNotebook } from '../notebook/sample-notebook.ts';
 
 const { drawer } = sampleNotebook();
 const comparison = compare(sideOfHeld(drawer, bunting)!, sideOfHeld(drawer, ledger)!);
@@ -30,6 +31,18 @@ describe('what if', () => {
       kind: 'note',
       title: cut.question,
     });
+  });
+
+  it('speaks of the paper that lies there once one is exchanged, and starts from its inks', () => {
+    const side = sideOfHeld(drawer, dots)!;
+    const exchange: Change = { kind: 'replace', of: 'candidate', side };
+    const supposed = supposeOn(drawer, pair, comparison, [exchange]);
+    expect(supposed.papers).toEqual({ anchor: bunting, candidate: dots });
+    expect(supposed.clauses).toEqual(['Dots lies in place of Ledger']);
+    const said = supposed.comparison.reasons.map(({ says }) => says).join(' ');
+    expect(said).toContain('Dots');
+    expect(said).not.toContain('Ledger');
+    expect(supposed.start.candidate.inks.map(({ hex }) => hex)).toEqual(side.inks.map(({ hex }) => hex));
   });
 
   it('names a colour that is set by hand, and fits it into the screen', () => {
