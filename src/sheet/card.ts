@@ -1,6 +1,7 @@
 import { lightFromCard as lightFromWhite } from '../colour/light.ts';
 import type { Matrix } from '../colour/matrix.ts';
-import type { Card, PixelImage } from './model.ts';
+import { type CardDoubt, doubtOfCard } from './card-doubt.ts';
+import type { Card, Frame, PixelImage } from './model.ts';
 import { clampFrame, linearPlanes } from './planes.ts';
 import { UnreadableImage } from './unreadable.ts';
 
@@ -13,26 +14,41 @@ const cardReflectance = 0.9;
  * @throws UnreadableImage where the card is black or lies outside the picture.
  * Source: as for `adaptXyz`.
  */
-export function lightFromCard(image: PixelImage, card: Card): { matrix: Matrix; clipped: boolean } {
+export function lightFromCard(image: PixelImage, card: Card): CardLight {
   const white = cardColour(image, card);
   if (Math.min(white.r, white.g, white.b) < 0.004)
     throw new UnreadableImage('The card in the picture is too dark to tell the light from.');
   const reflectance = Math.min(1, Math.max(0.02, card.reflectance ?? cardReflectance));
-  return { matrix: lightFromWhite(white, 'white card', { reflectance }).matrix, clipped: white.clipped };
+  return {
+    matrix: lightFromWhite(white, 'white card', { reflectance }).matrix,
+    clipped: white.clipped,
+    doubt: doubtOfCard(image, middleOf(card, image), reflectance),
+  };
+}
+
+/** What a card tells. */
+export interface CardLight {
+  readonly matrix: Matrix;
+  readonly clipped: boolean;
+  /** Why it may be no card. */
+  readonly doubt: CardDoubt | null;
+}
+
+/** The card without its rim. */
+function middleOf(card: Card, image: PixelImage): Frame {
+  const rim = 0.15;
+  const frame = {
+    x: card.x + card.width * rim,
+    y: card.y + card.height * rim,
+    width: Math.max(1, card.width * (1 - 2 * rim)),
+    height: Math.max(1, card.height * (1 - 2 * rim)),
+  };
+  return clampFrame(frame, image);
 }
 
 /** Middle colour of the card in linear light: its rim is left out, for it may be shadow or table. */
 function cardColour(image: PixelImage, card: Card): { r: number; g: number; b: number; clipped: boolean } {
-  const rim = 0.15;
-  const frame = clampFrame(
-    {
-      x: card.x + card.width * rim,
-      y: card.y + card.height * rim,
-      width: Math.max(1, card.width * (1 - 2 * rim)),
-      height: Math.max(1, card.height * (1 - 2 * rim)),
-    },
-    image,
-  );
+  const frame = middleOf(card, image);
   const block = Math.max(1, Math.floor(Math.min(frame.width, frame.height) / 64));
   const planes = linearPlanes(image, frame, null, block);
   if (!planes.count) throw new UnreadableImage('The card lies on a transparent part of the picture.');

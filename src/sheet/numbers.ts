@@ -78,4 +78,10 @@ export const numbers = {
   accentShare: 0.05,
   /** … where it stands off the base by at least this. */
   accentDistance: 0.12,
+  /** Light inside a card's frame (from its darkest tenth to its brightest) that differs by more than this part is not all of a card. */
+  cardUneven: 0.4,
+  /** What is this many times as bright as white under the corrected light, … */
+  beyondWhite: 1.45,
+  /** … over more than this part of the picture, tells that no card was marked. */
+  beyondWhiteShare: 0.04,
 } as const;

@@ -1,4 +1,5 @@
-import { lightFromCard } from './card.ts';
+import { type CardLight, lightFromCard } from './card.ts';
+import { doubtWords } from './card-doubt.ts';
 import { withoutScreen } from './descreen.ts';
 import { evenOut, lightSurface } from './evenness.ts';
 import { findInks } from './find-inks.ts';
@@ -72,13 +73,15 @@ function refuse({ data, width, height }: PixelImage): void {
   if (width * height < 2) throw new UnreadableImage('The picture is too small to read: one pixel.');
 }
 
-function lightNote(card: { clipped: boolean } | null, uneven: boolean): Light {
+function lightNote(card: CardLight | null, uneven: boolean): Light {
   const shade = uneven ? ' It fell unevenly over the sheet, and that was taken out.' : '';
   if (!card)
     return {
       known: false,
-      note: `No card in the picture: the light is unknown, so whites and creams are as the camera gave them.${shade}`,
+      note: `No card has been pointed out: the light is unknown, so whites and creams are as the camera gave them.${shade}`,
     };
+  if (card.doubt)
+    return { known: false, note: `Light corrected by the card, but ${doubtWords[card.doubt]}${shade}` };
   const by = card.clipped
     ? 'Light corrected by the card, which is overexposed: trust light colours less.'
     : 'Light corrected by the card in the picture.';

@@ -1,6 +1,7 @@
 import { chartLabs, type LightFit, lightFromCard, lightFromChart } from '../colour/light.ts';
 import type { Rgb } from '../colour/model.ts';
 import { linearFromEncoded } from '../colour/spaces.ts';
+import { doubtOfCard, doubtWords } from '../sheet/card-doubt.ts';
 import type { Frame, Light, LightMark, PixelImage } from '../sheet/model.ts';
 import { UnreadableImage } from '../sheet/unreadable.ts';
 import { encodedTable } from './encoded-table.ts';
@@ -27,6 +28,16 @@ export function lightFromMark(image: PixelImage, mark: LightMark): KnownLight {
       cause: error,
     });
   }
+  const { x, y, width, height } = mark.frame;
+  const frame = {
+    x: (x + width * rim) * image.width,
+    y: (y + height * rim) * image.height,
+    width: width * (1 - 2 * rim) * image.width,
+    height: height * (1 - 2 * rim) * image.height,
+  };
+  const doubt = doubtOfCard(image, frame, mark.reflectance);
+  if (doubt !== null)
+    return { fit, light: { known: false, note: `Light corrected by the ${name}, but ${doubtWords[doubt]}` } };
   const clipped = Math.max(seen.r, seen.g, seen.b) > clippedAbove;
   const note = clipped
     ? `Light corrected by the ${name}, which is overexposed: trust light colours less.`
@@ -95,9 +106,11 @@ function turned(seen: readonly Rgb[]): readonly Rgb[] {
   return Array.from({ length: 24 }, (_, i) => seen[(5 - (i % 6)) * 4 + Math.floor(i / 6)]!);
 }
 
+/** The part of a frame's width and height that is left out on each side: it may be shadow or table. */
+const rim = 0.25;
+
 /** Mean linear light of a frame's middle: its rim may be shadow or table. */
 function middleOf({ data, width, height }: PixelImage, frame: Frame): Rgb {
-  const rim = 0.25;
   const left = Math.floor((frame.x + frame.width * rim) * width);
   const top = Math.floor((frame.y + frame.height * rim) * height);
   const right = Math.max(left + 1, Math.ceil((frame.x + frame.width * (1 - rim)) * width));
