@@ -64,16 +64,19 @@ export function startFileReading(holder: StateHolder, list: ReadingList, client:
   return {
     read: (id, name, file, wanted) => orSay(name, async () => readBytes(id, await bytesOf(file), wanted)),
     readAll(files, isKnown) {
-      const seen = new Set<string | null>();
-      return fewAtOnce(files, ahead, async ({ id, file }) => {
+      const digests: Promise<string | null>[] = [];
+      return fewAtOnce(files, ahead, async ({ id, file }, index) => {
         let digest: string | null = null;
         let isSame = false;
+        const bytes = bytesOf(file);
+        digests[index] = bytes.then(digestOf, () => null);
         const result = await orSay(file.name, async () => {
-          const bytes = await bytesOf(file);
-          digest = await digestOf(bytes);
-          isSame = isKnown !== null && digest !== null && (seen.has(digest) || isKnown(digest));
-          seen.add(digest);
-          return isSame ? null : readBytes(id, bytes, newPicture);
+          // Several are worked out at a time, and a later one may be done first: the files before it decide.
+          const all = await Promise.all(digests.slice(0, index + 1));
+          digest = all[index] ?? null;
+          isSame = isKnown !== null && digest !== null && (all.indexOf(digest) < index || isKnown(digest));
+          const there = await bytes;
+          return isSame ? null : readBytes(id, there, newPicture);
         });
         return { digest, result, isSame };
       });

@@ -106,6 +106,24 @@ describe('several pictures dropped at once', () => {
     );
   });
 
+  it('are known as the same whichever of them is worked out first', async () => {
+    const { client, asked, give } = readerInHand();
+    const session = await empty(client);
+    const { subtle } = globalThis.crypto;
+    const digest = subtle.digest.bind(subtle);
+    const slow = vi.spyOn(subtle, 'digest').mockImplementationOnce(async (...given) => {
+      await new Promise((go) => setTimeout(go, 40));
+      return digest(...given);
+    });
+    const adding = session.addPictures([pictureFile('first.png', 'a'), pictureFile('copy.png', 'a')]);
+    await vi.waitFor(() => expect(asked).toEqual(['a']));
+    give('a');
+    expect(await adding).toHaveLength(2);
+    slow.mockRestore();
+    expect(asked).toEqual(['a']);
+    expect(filesOf(session)).toEqual(['first.png']);
+  });
+
   it('of which two are the same and the first is cancelled read the second after all', async () => {
     const { client, asked, give } = readerInHand();
     const session = await empty(client);
