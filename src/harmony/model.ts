@@ -97,7 +97,7 @@ export interface Remedy {
   readonly caution?: string;
   /** What it costs in cutting, in words: "one cut". */
   readonly cost: string;
-  /** Cuts, roughly; remedies are ordered by it. */
+  /** Cuts, roughly; remedies are ordered by it, but a swap comes last. */
   readonly effort: number;
   /** The same as changes that can be tried on screen; `verdictAfter` is what comparing again then gives. */
   readonly changes?: readonly Change[];

@@ -1,4 +1,5 @@
 import { applyChanges } from './changes.ts';
+import { keepsPrint } from './keeps-print.ts';
 import { measureSide } from './measured.ts';
 import type { Change, CompareOptions, Remedy, Verdict } from './model.ts';
 import { pairOf } from './pair.ts';
@@ -11,8 +12,9 @@ import { judge, verdictOrder } from './verdict.ts';
 
 /**
  * What could mend a pair, by search: each idea is carried out, the two are compared again, and what helps is kept,
- * least effort first. Two ideas are tried together where one is not enough. At least two come back where the pair
- * does not hold; where it holds, only an advice to leave a small stray alone.
+ * least effort first; to take another sheet comes last, and is offered once at most, since it mends nothing of this
+ * pair. Two ideas are tried together where one is not enough. At least two come back where the pair does not hold;
+ * where it holds, only an advice to leave a small stray alone.
  */
 export function remediesFor(told: Told, options: CompareOptions): Remedy[] {
   const leave = leaveIdea(told);
@@ -20,20 +22,21 @@ export function remediesFor(told: Told, options: CompareOptions): Remedy[] {
   if (before === 'holds-together')
     return leave ? [remedyOf({ idea: leave, verdict: before, worst: 0 }, before)] : [];
   const tried = named(ideasFor(told, options)).map((idea) => tryIdea(told, idea));
-  const helping = bestOfKind(tried.filter(({ verdict }) => rank(verdict) < rank(before)));
-  const mending = helping.filter(({ verdict }) => verdict === 'holds-together');
-  const more = mending.length >= remedyEffort.least ? [] : pairsOf(told, tried, before);
-  const kept = [...helping, ...more];
-  const filled =
-    kept.length >= remedyEffort.least
-      ? kept
-      : [...kept, ...tried.filter((one) => !kept.includes(one)).sort(byWorst)];
-  const enough = kept.length >= remedyEffort.least ? kept : filled.slice(0, remedyEffort.least);
-  return [...enough]
+  const helps = ({ verdict }: Tried) => rank(verdict) < rank(before);
+  const own = tried.filter(({ idea }) => idea.kind !== 'swap');
+  const swap = tried
+    .filter((one) => one.idea.kind === 'swap' && helps(one))
     .sort(byUse)
-    .slice(0, remedyEffort.most)
-    .sort((one, other) => one.idea.effort - other.idea.effort)
-    .map((one) => remedyOf(one, before));
+    .slice(0, 1);
+  const helping = bestOfKind(own.filter(helps));
+  const mending = helping.filter(({ verdict }) => verdict === 'holds-together');
+  const more = mending.length >= remedyEffort.least ? [] : pairsOf(told, own, before);
+  const found = [...helping, ...more];
+  const missing = Math.max(0, remedyEffort.least - found.length - swap.length);
+  const rest = own.filter((one) => !found.includes(one)).sort(byWorst);
+  const kept = [...found, ...rest.slice(0, missing)].sort(byUse).slice(0, remedyEffort.most - swap.length);
+  const inOrder = kept.sort((one, other) => one.idea.effort - other.idea.effort);
+  return [...inOrder, ...swap].map((one) => remedyOf(one, before));
 }
 
 /** The verdict after some changes: what a remedy promises. */
@@ -76,7 +79,11 @@ function pairsOf(told: Told, tried: readonly Tried[], before: Verdict): Tried[] 
     .sort(byWorst)
     .slice(0, 8);
   const both = small.flatMap((one, i) =>
-    small.slice(i + 1).map((other) => tryIdea(told, combined(one.idea, other.idea))),
+    small
+      .slice(i + 1)
+      .map((other) => combined(one.idea, other.idea))
+      .filter(({ changes }) => keepsPrint(told.pair, changes))
+      .map((idea) => tryIdea(told, idea)),
   );
   const better = (one: Tried) => one.verdict === 'holds-together' && rank(one.verdict) < rank(before);
   const single = new Set(tried.filter(better).map(({ idea }) => idea));
@@ -103,7 +110,7 @@ function combined(one: Idea, other: Idea): Idea {
   return idea;
 }
 
-/** Not every sheet in the drawer: of swaps, and of pieces laid on, the best two. */
+/** Not every plain in the drawer: of pieces laid on, and of every other kind, the best two. */
 function bestOfKind(tried: readonly Tried[]): Tried[] {
   const sorted = [...tried].sort(byUse);
   return sorted.filter(

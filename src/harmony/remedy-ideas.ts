@@ -1,11 +1,13 @@
 import type { Ink, Places, Plain } from '../sheet/model.ts';
 import { inkFromHex } from '../sheet/plain.ts';
+import { answeredOn } from './answer.ts';
 import { inksOf } from './decision.ts';
 import { freePartOf } from './free-part.ts';
 import { said } from './ink-word.ts';
+import { keepsPrint } from './keeps-print.ts';
 import { type MeasuredInk, measureColour } from './measured.ts';
 import { sizeOf } from './meeting.ts';
-import type { Change, CompareOptions, RemedyKind } from './model.ts';
+import type { Change, CompareOptions, RemedyKind, Role } from './model.ts';
 import { linksOf, sidesOf } from './pair.ts';
 import type { Told } from './reasons/build.ts';
 import * as words from './remedy-sentences.ts';
@@ -35,7 +37,9 @@ export function ideasFor(told: Told, options: CompareOptions): Idea[] {
     ...turnIdeas(told, options),
     ...swapIdeas(told, options),
     ...stripIdeas(told, options),
-    ...troubled(told).flatMap((ink) => [...trimIdeas(told, ink, options), ...coverIdeas(told, ink)]),
+    ...troubled(told)
+      .flatMap((ink) => [...trimIdeas(told, ink, options), ...coverIdeas(told, ink)])
+      .filter(({ changes }) => keepsPrint(told.pair, changes)),
     ...carried(told).map((ink) => carryIdea(told, ink)),
     ...plainIdeas(told, options),
   ];
@@ -154,28 +158,40 @@ function swapIdeas(told: Told, { owned }: CompareOptions): Idea[] {
     sides.map((side, at): Idea => {
       const changes: Change[] = [{ kind: 'replace', of: 'candidate', side }];
       const which = sides.length > 1 ? `side ${'AB'.charAt(at) || at + 1} of ${name}` : name;
-      const say = words.swap(told.names.candidate, which);
+      const say = words.swap(told.names.candidate, which, told.names.anchor);
       return { kind: 'swap', words: say, changes, inks: [], effort: remedyEffort.swap };
     }),
   );
 }
 
-/** Owned plains that could tie: laid on one sheet in small pieces, or put under the candidate as a mat. */
+/** Owned plains that answer the other sheet: laid on one in small pieces, or put under the candidate as a mat. */
 function plainIdeas(told: Told, { owned }: CompareOptions): Idea[] {
   return (owned?.plains ?? [])
     .filter((plain) => plain.takesColour !== true && !isNeutralPlain(plain))
-    .flatMap((plain) => {
-      const laid = (['anchor', 'candidate'] as const).map((of): Idea => {
-        const changes: Change[] = [{ kind: 'add', of, ink: plain.ink, share: carriedShare }];
-        const say = words.carryPlain(plain.name, told.names[of]);
-        return { kind: 'carry', words: say, changes, inks: [], effort: remedyEffort.carryOwned };
-      });
-      if (plain.kind !== 'cardstock') return laid;
-      const changes: Change[] = [
-        { kind: 'add', of: 'candidate', ink: plain.ink, share: matShare },
-        { kind: 'strip', ink: plain.ink },
-      ];
-      const say = words.mount(plain.name, told.names.candidate);
-      return [...laid, { kind: 'mount', words: say, changes, inks: [], effort: remedyEffort.mat } as const];
-    });
+    .flatMap((plain) => [
+      ...(['anchor', 'candidate'] as const).flatMap((of) => laidIdeas(told, plain, of)),
+      ...matIdeas(told, plain),
+    ]);
+}
+
+function laidIdeas(told: Told, plain: Plain, of: Role): Idea[] {
+  const { pair, names } = told;
+  const found = answeredOn(pair[of === 'anchor' ? 'candidate' : 'anchor'], plain.ink, pair.distance);
+  if (!found) return [];
+  const changes: Change[] = [{ kind: 'add', of, ink: plain.ink, share: carriedShare }];
+  const say = words.carryPlain(plain.name, names[of], said(found.ink, names), found.how);
+  return [{ kind: 'carry', words: say, changes, inks: [found.ink.id], effort: remedyEffort.carryOwned }];
+}
+
+function matIdeas(told: Told, plain: Plain): Idea[] {
+  const { pair, names } = told;
+  // With a mat between, the two lie apart.
+  const found = plain.kind === 'cardstock' ? answeredOn(pair.anchor, plain.ink, 'apart') : null;
+  if (!found) return [];
+  const changes: Change[] = [
+    { kind: 'add', of: 'candidate', ink: plain.ink, share: matShare },
+    { kind: 'strip', ink: plain.ink },
+  ];
+  const say = words.mount(plain.name, names.candidate, said(found.ink, names), found.how);
+  return [{ kind: 'mount', words: say, changes, inks: [found.ink.id], effort: remedyEffort.mat }];
 }

@@ -1,4 +1,5 @@
-import { capital, ink, percent, type Said } from './sentences.ts';
+import type { Answers } from './answer.ts';
+import { answering, capital, ink, percent, type Said } from './sentences.ts';
 
 /** What a remedy says, as functions of plain values; the second file to translate. */
 
@@ -41,13 +42,17 @@ export function carry(it: Said, to: string): RemedyWords {
   };
 }
 
-export function carryPlain(plain: string, to: string): RemedyWords {
+/** A plain in small pieces on one sheet, for an ink of the other that it answers. */
+export function carryPlain(plain: string, to: string, it: Said, how: Answers): RemedyWords {
   return {
     title: `Lay ${plain} on ${to}`,
-    says: `Two or three small pieces of ${plain} on ${to} bring in a colour that the other sheet has.`,
+    says: `Two or three small pieces of ${plain} on ${to}: ${answerTold(it, how)}.`,
     cost: 'two small pieces',
   };
 }
+
+const answerTold = (it: Said, how: Answers): string =>
+  how === 'repeat' ? `${it.of} has this very colour, ${ink(it)}` : `${answering(it, how)} on ${it.of}`;
 
 export function strip(neutral: string, touching: boolean): RemedyWords {
   return {
@@ -60,10 +65,11 @@ export function strip(neutral: string, touching: boolean): RemedyWords {
   };
 }
 
-export function mount(plain: string, of: string): RemedyWords {
+/** A mat under one sheet, for an ink of the other that it answers. */
+export function mount(plain: string, of: string, it: Said, how: Answers): RemedyWords {
   return {
     title: `Mount ${of} on ${plain}`,
-    says: `A mat of ${plain} under ${of}, 3 to 5 mm wider all round: a border that belongs to both.`,
+    says: `A mat of ${plain} under ${of}, 3 to 5 mm wider all round: ${answerTold(it, how)}.`,
     cost: 'four cuts',
     blade: true,
   };
@@ -82,10 +88,11 @@ export function turn(of: string): RemedyWords {
   return { title: `Turn ${of} over`, says: `The other side of ${of} takes its place.`, cost: 'no cutting' };
 }
 
-export function swap(of: string, name: string): RemedyWords {
+/** Stands on boards that others get: it speaks of no drawer. */
+export function swap(of: string, name: string, beside: string): RemedyWords {
   return {
     title: `Take ${name} instead`,
-    says: `${capital(name)} in place of ${of}: it is in your drawer.`,
+    says: `Lay ${name} beside ${beside}, in place of ${of}.`,
     cost: 'no cutting',
   };
 }

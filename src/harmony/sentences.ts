@@ -1,3 +1,5 @@
+import type { Answers } from './answer.ts';
+
 export { verdictWords } from './verdict-words.ts';
 
 /**
@@ -26,6 +28,19 @@ export const percent = (share: number): string => {
 export const number = (value: number, digits = 1): string => {
   const text = Math.abs(value).toFixed(digits);
   return value < 0 && Number(text) !== 0 ? `−${text}` : text;
+};
+
+/** A colour by what it is to an ink: "a darker tone of lime (b)". */
+export const answering = (it: Said, how: Answers): string => `${answerWords[how]} ${ink(it)}`;
+
+const answerWords: Readonly<Record<Answers, string>> = {
+  repeat: 'a repeat of',
+  lighter: 'a lighter tone of',
+  darker: 'a darker tone of',
+  stronger: 'a stronger tone of',
+  paler: 'a paler tone of',
+  neighbour: 'a neighbour of',
+  opposite: 'the opposite of',
 };
 
 const both = (a: Said, b: Said): string => `${Ink(a)} and ${ink(b)}`;

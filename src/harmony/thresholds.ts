@@ -176,7 +176,7 @@ export const adviceWeights = {
   otherEyes: -0.06,
 } as const;
 
-/** Effort, roughly in cuts; a remedy of less effort stands first. T, numbers O. */
+/** Effort, roughly in cuts; a remedy of less effort stands first, but to swap the sheet comes last. T, numbers O. */
 export const remedyEffort = {
   turn: 0.2,
   swap: 0.5,

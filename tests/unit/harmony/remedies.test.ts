@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { compare } from '../../../src/harmony/compare.ts';
 import type { CompareOptions, Owned } from '../../../src/harmony/model.ts';
+import { ideasFor } from '../../../src/harmony/remedy-ideas.ts';
 import { bladeCaution } from '../../../src/harmony/remedy-sentences.ts';
 import { verdictOrder } from '../../../src/harmony/verdict.ts';
 import { whatIf } from '../../../src/harmony/what-if.ts';
@@ -8,6 +9,7 @@ import type { Places, Side } from '../../../src/sheet/model.ts';
 import { plainOf } from '../../../src/sheet/plain.ts';
 import { chanceOf, chancePair } from '../../support/chance.ts';
 import { type HandSide, handSide } from '../../support/sides.ts';
+import { toldOf } from '../../support/told.ts';
 import { tradeCases } from './trade-cases.ts';
 import { colour as c, onWhite } from './trade-colours.ts';
 
@@ -56,16 +58,22 @@ describe('the remedies', () => {
     expect(tried).toBeGreaterThan(100);
   });
 
-  it('stand in order of effort, helpful ones only, where there are two that help', () => {
+  it('stand in order of effort, with another sheet last and once at most', () => {
+    let swaps = 0;
     for (const { anchor, candidate } of tradeCases) {
       const { remedies, verdict } = judged(anchor, candidate, { owned });
-      const efforts = remedies.map(({ effort }) => effort);
+      const own = remedies.filter(({ kind }) => kind !== 'swap');
+      const efforts = own.map(({ effort }) => effort);
       expect([...efforts].sort((a, b) => a - b)).toEqual(efforts);
+      expect(remedies.slice(0, own.length)).toEqual(own);
+      expect(remedies.length - own.length).toBeLessThan(2);
+      swaps += remedies.length - own.length;
       for (const { verdictAfter, title, says, cost } of remedies) {
         expect(verdictOrder.indexOf(verdictAfter)).toBeLessThanOrEqual(verdictOrder.indexOf(verdict));
         for (const words of [title, says, cost]) expect(words).not.toMatch(/undefined|NaN/);
       }
     }
+    expect(swaps).toBeGreaterThan(3);
   });
 
   it('mend the coral and raspberry ledger with a strip, a cover, a trim or something carried', () => {
@@ -160,15 +168,72 @@ describe('the remedies', () => {
     expect(trims(drawn(['11110000', '11110022', '11110022', '11110000'])).length).toBeGreaterThan(0);
   });
 
-  it('name the side where a sheet in the drawer has two', () => {
+  it('name the side where a sheet in the drawer has two, and take one of them', () => {
     const side = handSide({ base: 'cream', hex: c.oldCream, inks: [[c.navy, 0.2]] });
     const { remedies } = judged(ledger.anchor, ledger.candidate, {
       owned: { plains: [], sheets: [{ id: 'a', name: 'Pebble dot', sides: [side, side] }] },
     });
     expect(remedies.filter(({ kind }) => kind === 'swap').map(({ title }) => title)).toEqual([
       'Take side A of Pebble dot instead',
-      'Take side B of Pebble dot instead',
     ]);
+  });
+
+  it('speak of no drawer, since a board of them goes to others', () => {
+    const { remedies } = judged(ledger.anchor, ledger.candidate, { owned });
+    expect(remedies.at(-1)!.says).toBe('Lay Pebble dot beside the anchor, in place of the candidate.');
+  });
+
+  it('say of what is laid on whether it is a colour of the other sheet or only kin to one', () => {
+    const laid = (other: string, hex: string) => {
+      const plain = plainOf({ name: 'Leaf tape', kind: 'tape', hex });
+      const told = toldOf(handSide(onWhite([other, 0.3])), handSide(onWhite([c.coral, 0.3])));
+      const ideas = ideasFor(told, { owned: { plains: [plain], sheets: [] } });
+      return ideas.find(({ words: { title } }) => title === 'Lay Leaf tape on the candidate');
+    };
+    const same = laid(c.leaf, c.leaf)!;
+    expect(same.words.says).toContain('on the candidate: the anchor has this very colour, leaf green (B).');
+    expect(same.inks).toEqual(['B']);
+    expect(laid(c.lime, c.leaf)!.words.says).toMatch(
+      /on the candidate: a (neighbour|darker tone) of [a-z ]+ \(B\) on the anchor\./,
+    );
+    expect(laid(c.royal, c.leaf)).toBeUndefined();
+    expect(laid(c.skyBlue, c.navy)!.words.says).toMatch(/: a darker tone of [a-z ]+ \(B\) on the anchor\./);
+    for (const { anchor, candidate } of tradeCases)
+      for (const { kind, title, inks } of judged(anchor, candidate, { owned }).remedies)
+        if (kind === 'carry' && title.startsWith('Lay')) expect(inks).not.toEqual([]);
+  });
+
+  it('say the same of a mat', () => {
+    const { remedies } = judged(onWhite([c.skyBlue, 0.3]), onWhite([c.raspberry, 0.3]), { owned });
+    const mat = remedies.find(({ title }) => title === 'Mount the candidate on navy cardstock')!;
+    expect(mat.says).toMatch(/wider all round: a darker tone of [a-z ]+ \(B\) on the anchor\./);
+  });
+
+  it('never cover or cut away all that is printed, alone or together', () => {
+    const only = judged(onWhite([c.coral, 0.3]), onWhite([c.raspberry, 0.03]));
+    expect(only.remedies.length).toBeGreaterThanOrEqual(2);
+    expect(only.remedies.filter(({ kind }) => kind === 'cover' || kind === 'trim')).toEqual([]);
+    let taken = 0;
+    const chance = chanceOf(29);
+    const chanced = Array.from({ length: 200 }, () => chancePair(chance)).map((pair) => pair.of(pair.labs));
+    const written = tradeCases.map(
+      ({ anchor, candidate }) => [handSide(anchor), handSide(candidate)] as const,
+    );
+    for (const [anchor, candidate] of [...chanced, ...written]) {
+      const found = compare(anchor, candidate, { owned });
+      for (const { changes } of found.remedies) {
+        for (const of of ['anchor', 'candidate'] as const) {
+          const gone = changes!.flatMap((one) =>
+            (one.kind === 'cover' || one.kind === 'trim') && one.of === of ? [one.ink] : [],
+          );
+          if (gone.length === 0) continue;
+          taken++;
+          const left = found[of].inks.filter(({ id, share }) => !gone.includes(id) && share >= 0.01);
+          expect(left.length).toBeGreaterThan(0);
+        }
+      }
+    }
+    expect(taken).toBeGreaterThan(10);
   });
 
   it('mount on an owned colour where that ties, with the mat between', () => {

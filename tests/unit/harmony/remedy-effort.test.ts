@@ -3,9 +3,12 @@ import { oklchFromHex } from '../../../src/colour/spaces.ts';
 import { colourIt } from '../../../src/harmony/colour-it.ts';
 import { compare } from '../../../src/harmony/compare.ts';
 import type { Remedy } from '../../../src/harmony/model.ts';
+import { ideasFor } from '../../../src/harmony/remedy-ideas.ts';
 import { plainOf } from '../../../src/sheet/plain.ts';
 import { chanceOf, chancePair } from '../../support/chance.ts';
 import { handSide } from '../../support/sides.ts';
+import { toldOf } from '../../support/told.ts';
+import { tradeCases } from './trade-cases.ts';
 import { colour as c, onWhite } from './trade-colours.ts';
 
 /** What each remedy costs and how much of a sheet it takes, on pairs by chance: all of it is our own choice. */
@@ -24,7 +27,10 @@ const owned = {
   ],
 };
 
-const found = chanced(120);
+const found = [
+  ...chanced(120),
+  ...tradeCases.map(({ anchor, candidate }) => compare(handSide(anchor), handSide(candidate))),
+];
 
 function chanced(count: number) {
   const chance = chanceOf(17);
@@ -83,9 +89,10 @@ describe('a remedy', () => {
 
   it('cuts an ink away up to a share of 5 %, where it is not known where it lies', () => {
     const cuts = (share: number) =>
-      compare(handSide(onWhite([c.navy, 0.3])), handSide(onWhite([c.neonPink, share]))).remedies.some(
-        ({ kind, title }) => kind === 'trim' && !title.includes(', and '),
-      );
+      ideasFor(
+        toldOf(handSide(onWhite([c.navy, 0.3])), handSide(onWhite([c.neonPink, share], [c.violet, 0.1]))),
+        {},
+      ).some(({ changes }) => changes.some((one) => one.kind === 'trim' && one.ink === 'b'));
     expect(cuts(0.049)).toBe(true);
     expect(cuts(0.051)).toBe(false);
   });

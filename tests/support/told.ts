@@ -1,0 +1,11 @@
+import { Found } from '../../src/harmony/found.ts';
+import { measureSide } from '../../src/harmony/measured.ts';
+import type { CompareOptions } from '../../src/harmony/model.ts';
+import type { Told } from '../../src/harmony/reasons/build.ts';
+import { takeSide } from '../../src/harmony/take-side.ts';
+import type { Side } from '../../src/sheet/model.ts';
+
+/** Two sides with all that a reason or a remedy is told from. */
+export function toldOf(anchor: Side, candidate: Side, options: CompareOptions = {}): Told {
+  return new Found(measureSide(takeSide(anchor, 'anchor'), 'anchor'), candidate, options).told;
+}
