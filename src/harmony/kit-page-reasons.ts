@@ -3,6 +3,7 @@ import * as kitSentences from './kit-sentences.ts';
 import type { MeasuredSide } from './measured.ts';
 import type { Reason } from './model.ts';
 import { type Draft, reason } from './reasons/build.ts';
+import { busynessOf } from './reasons/print.ts';
 import { warmthOf } from './reasons/warmth.ts';
 import * as sentences from './sentences.ts';
 import { adviceWeights, pageLimits } from './thresholds.ts';
@@ -27,7 +28,9 @@ function told(draft: Omit<Draft, 'inks'> & { readonly places: readonly number[] 
 }
 
 function scales(kit: Measured): Reason[] {
-  const printed = kit.papers.filter((at) => kit.sides[at]!.side.print.scale !== null);
+  const printed = kit.papers.filter(
+    (at) => kit.sides[at]!.side.print.scale !== null && !kit.sides[at]!.plain,
+  );
   if (printed.length < 2) return [];
   const found = [...new Set(printed.map((at) => kit.sides[at]!.side.print.scale!))];
   const alike = found.length === 1;
@@ -48,7 +51,7 @@ function scales(kit: Measured): Reason[] {
 }
 
 function busyness(kit: Measured): Reason[] {
-  const value = (at: number) => kit.sides[at]!.side.print.busyness;
+  const value = (at: number) => busynessOf(kit.sides[at]!);
   const busy = kit.papers.filter((at) => value(at) >= pageLimits.busy);
   if (busy.length === 0 || kit.papers.length < 2) return [];
   const names = busy.map((at) => kit.members[at]!.name);

@@ -1,11 +1,13 @@
 import type { Print } from '../../sheet/model.ts';
 import { repeatWords } from '../../sheet/words.ts';
+import type { MeasuredSide } from '../measured.ts';
 import * as sentences from '../sentences.ts';
 import { adviceWeights, pageLimits } from '../thresholds.ts';
 import { type ReasonBuilder, reason } from './build.ts';
 
-/** Sizes of the two prints. */
+/** Sizes of the two prints; what has no print, or none that is left to be seen, has no size of one. */
 export const scaleReasons: ReasonBuilder = ({ pair, names }) => {
+  if (pair.anchor.plain || pair.candidate.plain) return [];
   const [one, other] = [pair.anchor.side.print, pair.candidate.side.print];
   if (!one.scale || !other.scale) return [];
   const alike = one.scale === other.scale;
@@ -26,7 +28,7 @@ export const scaleReasons: ReasonBuilder = ({ pair, names }) => {
 
 /** One busy print against one calm one, or two that shout. */
 export const busynessReasons: ReasonBuilder = ({ pair, names }) => {
-  const [one, other] = [pair.anchor.side.print.busyness, pair.candidate.side.print.busyness];
+  const [one, other] = [busynessOf(pair.anchor), busynessOf(pair.candidate)];
   const common = {
     kind: 'busyness',
     inks: [pair.anchor.inks[0]!, pair.candidate.inks[0]!],
@@ -46,6 +48,11 @@ export const busynessReasons: ReasonBuilder = ({ pair, names }) => {
   const [busy, calm] = one > other ? [names.anchor, names.candidate] : [names.candidate, names.anchor];
   return [reason({ ...common, weighs: adviceWeights.busyCalm, says: sentences.busyAndCalm(busy, calm) })];
 };
+
+/** How busy a side is, 0–1; what is covered all over is not, whatever was read of it before. */
+export function busynessOf({ side, plain }: MeasuredSide): number {
+  return plain ? 0 : side.print.busyness;
+}
 
 const rank = { small: 0, medium: 1, large: 2 } as const;
 

@@ -47,6 +47,8 @@ function alikeOrApart(
   of: (tags: Tags) => readonly string[] | undefined,
   { alike, apart }: Wording,
 ): Reason[] {
+  // Nothing is drawn on a plain paper, or on what is left plain.
+  if (pair.anchor.plain || pair.candidate.plain) return [];
   const one = of(pair.anchor.side.tags ?? {}) ?? [];
   const other = of(pair.candidate.side.tags ?? {}) ?? [];
   if (one.length === 0 || other.length === 0) return [];

@@ -2,7 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { hueWheel } from '../../../src/drawing/wheel.ts';
 import { compare } from '../../../src/harmony/compare.ts';
 import { kitOf } from '../../../src/harmony/kit.ts';
-import type { CompareOptions, Comparison, KitMember } from '../../../src/harmony/model.ts';
+import type { Change, CompareOptions, Comparison, KitMember } from '../../../src/harmony/model.ts';
+import { whatIf } from '../../../src/harmony/what-if.ts';
 import { chanceOf, chancePair } from '../../support/chance.ts';
 import { type HandSide, handSide } from '../../support/sides.ts';
 import { tradeCases } from './trade-cases.ts';
@@ -117,5 +118,53 @@ describe('a kit’s verdict', () => {
       expect(decision.summary.length).toBeGreaterThan(10);
       for (const { says } of reasons) expect(says).not.toBe(decision.summary);
     }
+  });
+});
+
+describe('what has no print left', () => {
+  const printed: HandSide = {
+    ...onCream([c.navy, 0.3]),
+    scale: 'large',
+    busyness: 0.6,
+    tags: { finishes: ['hand-drawn'], motifs: ['floral'] },
+  };
+  const ofPrint = ['print scale', 'finish', 'motif'];
+  const kinds = (one: HandSide, other: HandSide, changes: readonly Change[] = []) => {
+    const [anchor, candidate] = [handSide(one), handSide(other, true)];
+    return whatIf(anchor, candidate, changes, { withoutRemedies: true }).reasons.map(({ kind }) => kind);
+  };
+
+  it('is not told of the size of its print, nor how it is drawn', () => {
+    const { inks, ...rest } = printed;
+    expect(kinds(printed, printed)).toEqual(expect.arrayContaining([...ofPrint, 'busyness']));
+    for (const kind of ofPrint) {
+      expect(kinds(printed, rest)).not.toContain(kind);
+      expect(kinds(rest, printed)).not.toContain(kind);
+    }
+    expect(inks).toHaveLength(1);
+  });
+
+  it('is not busy once all of it is covered', () => {
+    const base = handSide(printed, true).base;
+    const covered = kinds(printed, printed, [{ kind: 'cover', of: 'candidate', ink: 'b', with: base }]);
+    for (const kind of ofPrint) expect(covered).not.toContain(kind);
+    const side = handSide({ ...printed, inks: [] });
+    const { reasons } = compare(handSide(printed), side, { withoutRemedies: true });
+    expect(reasons.find(({ kind }) => kind === 'busyness')!.says).toContain(
+      'one talks while the other listens',
+    );
+  });
+
+  it('counts for no print in a kit', () => {
+    const member = (name: string, side: HandSide): KitMember => ({
+      name,
+      side: handSide(side),
+      role: 'paper',
+      areaMm2: null,
+    });
+    const bare = { ...printed, inks: [] };
+    const found = kitOf([member('one', printed), member('two', bare)]).reasons;
+    expect(found.map(({ kind }) => kind)).not.toContain('print scale');
+    expect(found.find(({ kind }) => kind === 'busyness')!.says).toContain('the one busy print');
   });
 });
