@@ -30,9 +30,17 @@ export function paperView(
     picture,
     places: picture ? shelf.get(held, reading) : null,
     facts: factsOf(drawer, held, reading),
+    onTable: liesOnTable(session, held),
     ground: `${baseWords(reading.base)}, ${groundWords(reading)}`,
     turnsTo: held.kind === 'sheet' && otherSideOfHeld(drawer, held) ? (held.side === 'A' ? 'B' : 'A') : null,
   };
+}
+
+/** Whether its picture shows the table too, and has not been straightened since. */
+function liesOnTable({ state }: Session, held: Held): boolean {
+  if (held.kind !== 'sheet') return false;
+  const kept = state.notebook.drawer.sheets.find(({ id }) => id === held.id)?.sides[held.side];
+  return kept?.pictureId != null && !kept.taken && state.onTable.includes(kept.pictureId);
 }
 
 /** A study's candidates, best first. */

@@ -36,6 +36,13 @@ export const mountedStyles = css`
     /* Where they stand above each other, each keeps the 44 px of a finger. */
     gap: 14px 12px;
   }
+  figcaption .table {
+    margin-block: 2px 8px;
+    font-weight: 600;
+  }
+  .table .turn {
+    font-weight: inherit;
+  }
   .turn {
     position: relative;
     min-height: 30px;

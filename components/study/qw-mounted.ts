@@ -59,6 +59,7 @@ export class QwMounted extends QwElement {
         ${this.named(paper)}
         <span>${facts.join(' · ')}</span>
         ${this.acts(paper)}
+        ${this.table(paper)}
         <span class="light">${side.light.note}</span>
       </figcaption>
       ${this.quiet ? nothing : html`<qw-palette bare .paper=${named} .surround=${this.surround} .lit=${this.lit}></qw-palette>`}`;
@@ -77,6 +78,14 @@ export class QwMounted extends QwElement {
     // A paper without a name could not be spoken of.
     if (title === '') (event.target as QwTitle).value = name;
     else emit(this, 'qw-rename-paper', { held, name: title });
+  }
+
+  /** A reading of a table is no reading of a paper: what to do about it stands where the paper is. */
+  private table({ onTable, held, name }: PaperView) {
+    if (!onTable || this.alone) return nothing;
+    const look = () => emit(this, 'qw-look-closer', { held });
+    return html`<span class="table">The table round it is read with it.
+      <button type="button" class="turn" aria-label="Straighten ${name} first" @click=${look}>Straighten it first</button></span>`;
   }
 
   /** What can be done with it, on a line of its own: two that stood above each other would be hard to hit apart. */

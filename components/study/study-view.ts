@@ -16,6 +16,8 @@ export interface PaperView {
   readonly facts: readonly string[];
   /** What stands beside the kind of its base: "b* 13.1, 88 % sure". */
   readonly ground?: string;
+  /** True where its picture shows a table round the paper, which is read with it. */
+  readonly onTable?: boolean;
   /** The side that it can be turned to, where it has one. */
   readonly turnsTo: 'A' | 'B' | null;
 }

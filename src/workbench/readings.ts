@@ -1,4 +1,4 @@
-import { nameOfHeld } from '../drawer/find.ts';
+import { heldKey, nameOfHeld } from '../drawer/find.ts';
 import type { Held } from '../drawer/model.ts';
 import { applyEdit, type Edit } from '../notebook/edits.ts';
 import type { Leaf, Notebook, StudyLeaf } from '../notebook/model.ts';
@@ -70,6 +70,9 @@ export function startReadings({ holder, book, pictures, client, ahead, onPlaces 
       if (studyId !== null) book.turnTo(studyId);
 
       const isOther = target?.to === 'other side';
+      // What goes only to the drawer is seen nowhere on the leaf, unless it was the drawer that was asked.
+      const offerOf = (held: Held) =>
+        studyId === null && target === undefined ? ({ offers: 'study', key: heldKey(held) } as const) : null;
       const notes = gatherNotes();
       const stored: Promise<void>[] = [];
       const fresh: Picture[] = [];
@@ -80,7 +83,10 @@ export function startReadings({ holder, book, pictures, client, ahead, onPlaces 
         const known = isOther ? null : knownOf(digest);
         if (known !== null) {
           const there = nameOfHeld(book.notebook.drawer, known);
-          holder.say('note', `“${file.name}” is already in your drawer, as ${there}.`);
+          holder.say('note', `“${file.name}” is already in your drawer, as ${there}.`, {
+            of: 'drop',
+            ...offerOf(known),
+          });
           book.dispatchAll(put.onto(known), 'add pictures', step);
           put.done();
           return known;
@@ -112,7 +118,12 @@ export function startReadings({ holder, book, pictures, client, ahead, onPlaces 
         promised.delete(one.name);
         if (held != null) added.push(held);
       }
-      for (const says of notes.say()) holder.say('note', says);
+      for (const says of notes.say()) holder.say('note', says, { of: 'drop' });
+      for (const held of fresh.length === 1 ? added : []) {
+        const offer = offerOf(held);
+        const name = nameOfHeld(book.notebook.drawer, held);
+        if (offer) holder.say('note', `“${name}” is in the drawer.`, { of: 'drop', ...offer });
+      }
       const made = edits.flatMap((edit) => (edit.do === 'add leaf' ? [edit.leaf.id] : []))[0];
       if (added.length === 0 && made !== undefined && !book.drop(step)) {
         book.dispatchAll([{ do: 'remove leaf', leafId: made }], 'add pictures', step);
@@ -163,11 +174,13 @@ export function startReadings({ holder, book, pictures, client, ahead, onPlaces 
 
   /** Looked for when all is read, so that no palette waits for it; said once, as it is the same for every picture. */
   async function sayWhereOnTable(fresh: readonly Picture[]): Promise<void> {
-    for (const { bytes } of fresh) {
+    let isSaid = false;
+    for (const { id, bytes } of fresh) {
       const { onTable } = await client.look(newId('look'), bytes.slice(0), 'table');
       if (onTable !== true) continue;
-      holder.say('note', tableNote);
-      return;
+      holder.set({ onTable: [...holder.state.onTable, id] });
+      if (!isSaid) holder.say('note', tableNote, { of: 'drop' });
+      isSaid = true;
     }
   }
 }

@@ -116,6 +116,8 @@ export interface SessionState {
   readonly isDemo: boolean;
   /** Grows when a picture arrives, so that `pictureUrl` is worth asking again. */
   readonly pictures: number;
+  /** Ids of pictures that were dropped since the page was opened on which the paper lies on a table. */
+  readonly onTable: readonly string[];
 }
 
 export interface Saving {
@@ -138,12 +140,16 @@ export type ReadingStage = 'waiting' | 'opening' | 'reading' | 'keeping';
 
 export interface Message {
   readonly id: string;
-  /** `trouble` stays until dismissed and is announced at once; `note` may go by itself. */
+  /** `trouble` is announced at once and stays until dismissed, unless it is of a drop; `note` may go by itself. */
   readonly kind: 'trouble' | 'note';
   /** One or two clear sentences. */
   readonly says: string;
   /** What can be done about it beside putting it away; the message goes once something else is done. */
-  readonly offers?: 'undo';
+  readonly offers?: 'undo' | 'study';
+  /** What a study is offered with: a key of the drawer. */
+  readonly key?: string;
+  /** Set where it is of files that were dropped: it goes when others are, or when the leaf is turned. */
+  readonly of?: 'drop';
 }
 
 export interface Look {

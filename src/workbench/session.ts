@@ -63,6 +63,7 @@ export const Session = {
       look: defaultLook,
       isDemo: false,
       pictures: 0,
+      onTable: [],
     });
     const settings = await readSettings(shelf);
     holder.set({ look: settings.look });
@@ -144,7 +145,7 @@ export const Session = {
         const before = book.notebook;
         book.dispatchAll([edit]);
         const says = takenOutWords(before, book.notebook, edit);
-        if (says !== null) holder.say('note', says, 'undo');
+        if (says !== null) holder.say('note', says, { offers: 'undo' });
       },
       dispatchAll: (edits) => book.dispatchAll(edits),
       undo: book.undo,
@@ -171,6 +172,7 @@ export const Session = {
       nameOf: (held: Held) => nameOfHeld(book.notebook.drawer, held),
       async addPictures(files, target) {
         const bundle = files.find((file) => file.name.toLowerCase().endsWith('.quire'));
+        holder.dismissDrops();
         if (bundle !== undefined) {
           await (await bundles()).open(bundle);
           return [];

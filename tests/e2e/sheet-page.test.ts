@@ -24,6 +24,9 @@ const atPair = startingFrom(url, async (options) => {
     await photographOf('press-ledger', 'ledger.jpg', 800),
   ]);
   await page.locator('qw-verdict h3').waitFor();
+  // Both lie on a table, which is said where each of them is.
+  for (const name of ['Bough', 'Ledger'])
+    await page.getByRole('button', { name: `Straighten ${name} first` }).waitFor();
   return reader;
 });
 

@@ -146,7 +146,8 @@ describe('several pictures dropped at once', () => {
     expect(looked).toEqual([]);
     for (const name of names) give(name);
     await adding;
-    await vi.waitFor(() => expect(looked).toEqual(['table']));
+    await vi.waitFor(() => expect(looked).toEqual(['table', 'table', 'table']));
+    await vi.waitFor(() => expect(session.state.onTable).toHaveLength(3));
     await vi.waitFor(() => expect(session.state.messages).toHaveLength(3));
     expect(session.state.messages.map(({ says }) => says)).toEqual([
       '“a.png” and “c.png”: Reduced, like all but 0.',
