@@ -23,13 +23,19 @@ export function paperIndex(size: SizeMm): number {
 
 /** "76 × 102 mm (3 × 4 in)". */
 export function sizeWords({ width, height }: SizeMm): string {
-  const inch = (mm: number) => tidy(mm / mmPerInch, 2);
+  const inch = (mm: number) => tidy(inInches(mm), 2);
   return `${Math.round(width)} × ${Math.round(height)} mm (${inch(width)} × ${inch(height)} in)`;
 }
 
 /** Millimetres as a number in a unit, without digits that mean nothing. */
 export function inUnit(mm: number, unit: LengthUnit): string {
-  return unit === 'in' ? tidy(mm / mmPerInch, 3) : tidy(mm, 1);
+  return unit === 'in' ? tidy(inInches(mm), 3) : tidy(mm, 1);
+}
+
+/** Inches of a length; to the eighth where it lies within half a millimetre of one, for lengths are kept in whole millimetres. */
+function inInches(mm: number): number {
+  const eighths = Math.round((mm / mmPerInch) * 8) / 8;
+  return Math.abs(eighths * mmPerInch - mm) <= 0.5 ? eighths : mm / mmPerInch;
 }
 
 export function fromUnit(value: number, unit: LengthUnit): number {
