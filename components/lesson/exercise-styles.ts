@@ -8,6 +8,10 @@ export const exerciseStyles = css`
   .head .margin {
     padding-top: 8px;
   }
+  .asks:focus,
+  h3:focus {
+    outline: none;
+  }
   .asks {
     max-width: 36em;
     margin: 6px 0 4px;

@@ -20,6 +20,8 @@ export class QwBoardLeaf extends QwElement {
 
   @property({ attribute: false }) leaf: BoardLeaf | null = null;
   @property({ attribute: false }) margin: readonly string[] = [];
+  /** Title of the study that it is made of, which a board is given at first. */
+  @property({ attribute: false }) studyTitle: string | null = null;
   /** The drawn board, or null where its study has no pair. */
   @property({ attribute: false }) svg: string | null = null;
 
@@ -29,7 +31,7 @@ export class QwBoardLeaf extends QwElement {
     return html`<div class="row head">
         <div class="margin">${this.margin.map((line) => html`<span>${line}</span>`)}</div>
         <div class="text">
-          <qw-title .value=${leaf.title} empty="Title of the board"></qw-title>
+          <qw-title .value=${leaf.title} ?given=${leaf.title === this.studyTitle} empty="Title of the board"></qw-title>
           <p class="lede">One picture of the comparison, to share or print.</p>
           <div class="tools">
             <qw-choice

@@ -1,8 +1,9 @@
-import { html, nothing } from 'lit';
+import { html, nothing, type PropertyValues } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { styleMap } from 'lit/directives/style-map.js';
 import { inksOf, inkWords, linkSays } from '../../src/drawing/says.ts';
 import { surroundTones } from '../../src/drawing/surround.ts';
+import type { Verdict } from '../../src/harmony/model.ts';
 import type { ExerciseLeaf, Surround } from '../../src/notebook/model.ts';
 import type { Ink } from '../../src/sheet/model.ts';
 import { exerciseStyles } from '../lesson/exercise-styles.ts';
@@ -40,6 +41,16 @@ export class QwExerciseLeaf extends QwElement {
   @property() surround: Surround = 'grey';
   @state() private picks = { anchor: '', candidate: '' };
   @state() private lit: readonly string[] = [];
+  /** True from an answer, or from trying again, until what comes of it is drawn. */
+  private turning = false;
+
+  /** What was pressed is gone then: the keyboard goes on to the answer, or back to the question. */
+  protected override updated(changed: PropertyValues<this>): void {
+    const isMarked = !!this.view?.marked;
+    if (!this.turning || !changed.has('view') || isMarked === !!changed.get('view')?.marked) return;
+    this.turning = false;
+    this.renderRoot.querySelector<HTMLElement>(isMarked ? '.reveal h3' : '.asks')?.focus();
+  }
 
   override render() {
     const { leaf, view } = this;
@@ -48,8 +59,8 @@ export class QwExerciseLeaf extends QwElement {
       <div class="row head">
         <div class="margin">${this.margin.map((line) => html`<span>${line}</span>`)}</div>
         <div class="text">
-          <qw-title .value=${leaf.title} empty="What is to be found?"></qw-title>
-          ${view ? html`<p class="asks">${view.asks}</p>` : html`<p class="asks">The study of this exercise has no pair any more. Add another exercise from a study that has one.</p>`}
+          <qw-title .value=${leaf.title} ?given=${view?.questions.some(({ title }) => title === leaf.title)} empty="What is to be found?"></qw-title>
+          ${view ? html`<p class="asks" tabindex="-1">${view.asks}</p>${view.marked ? nothing : this.pair(view)}` : html`<p class="asks">The study of this exercise has no pair any more. Add another exercise from a study that has one.</p>`}
         </div>
       </div>
       ${view ? this.papers(view) : nothing}
@@ -95,7 +106,7 @@ export class QwExerciseLeaf extends QwElement {
     return html`<div class="answers" role="group" aria-label="Your verdict">
       ${verdicts.map(
         (verdict) =>
-          html`<button type="button" class="slip" @click=${() => emit(this, 'qw-answer', { verdict })}>${verdictMark(verdict, 34)} ${verdictWords[verdict]}</button>`,
+          html`<button type="button" class="slip" @click=${() => this.say(verdict)}>${verdictMark(verdict, 34)} ${verdictWords[verdict]}</button>`,
       )}
     </div>`;
   }
@@ -123,10 +134,10 @@ export class QwExerciseLeaf extends QwElement {
       const link = links.find((one) => one.anchorInk === anchorInk && one.candidateInk === candidateInk);
       return a && b && link ? linkSays(link, a, b) : '';
     };
-    return html`<section class="row" aria-label="The reading’s answer">
+    return html`<section class="row reveal" aria-label="The reading’s answer">
       <div class="margin" aria-hidden="true"><b>${right ? 'found' : 'look again'}</b><span>by the reading</span></div>
       <div class="text">
-        <h3>${view.ask === 'verdict' ? html`${verdictMark(view.comparison.verdict, 44)} ` : nothing}${withChips(says, [...table.keys()], table)}</h3>
+        <h3 tabindex="-1">${view.ask === 'verdict' ? html`${verdictMark(view.comparison.verdict, 44)} ` : nothing}${withChips(says, [...table.keys()], table)}</h3>
         <ul class="links">
           ${links.map(
             ({ anchorInk, candidateInk }) =>
@@ -153,12 +164,22 @@ export class QwExerciseLeaf extends QwElement {
           .value=${view.ask}
           @qw-choose=${this.onAsk}
         ></qw-choice>
-        <label class="pair"><span>Of which pair</span>
-          <select class="field" @change=${(event: Event) => emit(this, 'qw-set-pair', { key: (event.target as HTMLSelectElement).value })}>
-            ${view.pairs.map(({ key, name, on }) => html`<option value=${key} ?selected=${on}>${name}</option>`)}
-          </select></label>
+        ${view.marked ? this.pair(view) : nothing}
       </details>
     </div>`;
+  }
+
+  /** Under the question while it is not answered; afterwards beside what else can be asked. */
+  private pair({ pairs }: ExerciseView) {
+    return html`<label class="pair"><span>Of which pair</span>
+      <select class="field" @change=${this.onPair}>
+        ${pairs.map(({ key, name, on }) => html`<option value=${key} ?selected=${on}>${name}</option>`)}
+      </select></label>`;
+  }
+
+  private onPair(event: Event): void {
+    this.picks = { anchor: '', candidate: '' };
+    emit(this, 'qw-set-pair', { key: (event.target as HTMLSelectElement).value });
   }
 
   private pickPointed(paper: PaperView, as: 'anchor' | 'candidate'): void {
@@ -169,11 +190,17 @@ export class QwExerciseLeaf extends QwElement {
   private readonly again = (): void => {
     this.picks = { anchor: '', candidate: '' };
     this.lit = [];
-    if (this.view?.ask === 'verdict') emit(this, 'qw-answer', { verdict: null });
+    if (this.view?.ask === 'verdict') this.say(null);
     else this.point(null);
   };
 
+  private say(verdict: Verdict | null): void {
+    this.turning = true;
+    emit(this, 'qw-answer', { verdict });
+  }
+
   private point(inks: readonly string[] | null): void {
+    this.turning = true;
     emit(this, 'qw-point-at-inks', { inks });
   }
 

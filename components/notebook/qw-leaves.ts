@@ -40,9 +40,19 @@ export class QwLeaves extends QwElement {
   @property({ attribute: false }) kinds: readonly LeafKind[] = [];
   @property() current = '';
   @state() private adding = false;
+  /** What takes the keyboard once a leaf has moved or gone: the first of these that is there. */
+  private next: readonly string[] = [];
 
   protected override willUpdate(changed: PropertyValues<this>): void {
     if (changed.has('current')) this.adding = false;
+  }
+
+  /** What was pressed may be gone or idle now. */
+  protected override updated(changed: PropertyValues<this>): void {
+    if (!changed.has('leaves') || this.next.length === 0) return;
+    const found = this.next.map((one) => this.renderRoot.querySelector<HTMLElement>(one));
+    this.next = [];
+    found.find((one) => one !== null)?.focus();
   }
 
   override render() {
@@ -89,13 +99,18 @@ export class QwLeaves extends QwElement {
 
   private handles(id: string, title: string, index: number) {
     const last = this.leaves.length - 1;
-    const move = (to: number) => () => emit(this, 'qw-move-leaf', { id, to });
+    const move = (to: number, way: string) => () => {
+      this.next = [`.${way}:enabled`, '.handles button:enabled'];
+      emit(this, 'qw-move-leaf', { id, to });
+    };
+    const takeOut = () => {
+      this.next = ['.current a', '.add'];
+      emit(this, 'qw-remove-leaf', { id });
+    };
     return html`<div class="handles" role="group" aria-label="Place of this leaf">
-      <button type="button" ?disabled=${index === 0} aria-label="Up: ${title}" @click=${move(index - 1)}>Up</button>
-      <button type="button" ?disabled=${index === last} aria-label="Down: ${title}" @click=${move(index + 1)}>Down</button>
-      <button type="button" aria-label="Take out: ${title}" @click=${() => emit(this, 'qw-remove-leaf', { id })}>
-        Take out
-      </button>
+      <button type="button" class="up" ?disabled=${index === 0} aria-label="Up: ${title}" @click=${move(index - 1, 'up')}>Up</button>
+      <button type="button" class="down" ?disabled=${index === last} aria-label="Down: ${title}" @click=${move(index + 1, 'down')}>Down</button>
+      <button type="button" aria-label="Take out: ${title}" @click=${takeOut}>Take out</button>
     </div>`;
   }
 

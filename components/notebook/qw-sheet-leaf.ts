@@ -29,7 +29,7 @@ export class QwSheetLeaf extends QwElement {
     if (!leaf) return nothing;
     return html`<div class="row head">
         <div class="margin">${this.margin.map((line) => html`<span>${line}</span>`)}</div>
-        <div class="text"><qw-title .value=${leaf.title}></qw-title></div>
+        <div class="text"><qw-title .value=${leaf.title} ?given=${leaf.title === paper?.name}></qw-title></div>
       </div>
       ${
         paper

@@ -5,6 +5,7 @@ import type { Command, Scene } from './command.ts';
 import { drawerCommands } from './drawer-commands.ts';
 import { exerciseCommands } from './exercise-commands.ts';
 import { furtherCommands } from './further-commands.ts';
+import { keepFocus } from './keep-focus.ts';
 import { kitCommands } from './kit-commands.ts';
 import { leafCommands } from './leaf-commands.ts';
 import { notebookCommands } from './notebook-commands.ts';
@@ -44,6 +45,7 @@ export class Commands implements ReactiveController {
   private readonly hear = (event: Event): void => {
     const { session } = this.app;
     if (!session) return;
+    void keepFocus(this.app, event.type === 'qw-add-leaf');
     commands[event.type]?.(sceneOf(this.app, session), (event as CustomEvent).detail);
   };
 }

@@ -29,12 +29,12 @@ export class Keys implements ReactiveController {
   };
 }
 
-/** True where the key goes to a place to write. The path reaches into shadow roots. */
+/** True where the key goes to a place to write; a title that nothing was written in yet has nothing to undo. The path reaches into shadow roots. */
 function writes(event: KeyboardEvent): boolean {
   const target = event.composedPath()[0];
   return (
     target instanceof HTMLElement &&
-    (target.isContentEditable ||
+    ((target.isContentEditable && !target.classList.contains('fresh')) ||
       target instanceof HTMLTextAreaElement ||
       (target instanceof HTMLInputElement && !['radio', 'checkbox'].includes(target.type)))
   );

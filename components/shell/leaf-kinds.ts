@@ -1,7 +1,9 @@
 import { heldKey } from '../../src/drawer/find.ts';
 import type { Held } from '../../src/drawer/model.ts';
 import type { Leaf, Notebook, StudyLeaf } from '../../src/notebook/model.ts';
+import type { Session } from '../../src/workbench/session-types.ts';
 import type { LeafKind } from '../notebook/qw-leaves.ts';
+import { type ExercisePair, pairsOf } from './exercise-pairs.ts';
 
 const study: LeafKind = { kind: 'study', label: 'Study', about: 'hold papers against one sheet' };
 const note: LeafKind = { kind: 'note', label: 'Note', about: 'words of your own' };
@@ -65,28 +67,52 @@ export function newStudy(id: string, anchor: Held | null = null): StudyLeaf {
   };
 }
 
-/** A new leaf of a kind that `leafKinds` gives; a board or an exercise is of the study that is open, or the last that has a pair. */
-export function newLeaf(kind: string, id: string, notebook: Notebook, openId: string | null): Leaf | null {
+/**
+ * A new leaf of a kind that `leafKinds` gives; a board or an exercise is of the study that is open, or the last that has a
+ * pair. `compare` tells an exercise which pairs have what it asks for.
+ */
+export function newLeaf(
+  kind: string,
+  id: string,
+  notebook: Notebook,
+  openId: string | null,
+  compare: Session['compare'],
+): Leaf | null {
   if (kind === 'study') return newStudy(id);
   if (kind === 'note') return { id, kind: 'note', title: '', text: '' };
   if (kind === 'kit') return { id, kind: 'kit', title: '', text: '', pieces: [] };
   if (kind !== 'board' && kind !== 'exercise') return null;
   const study = pairedStudy(notebook, openId);
   if (!study || (kind === 'board' && asksStill(study))) return null;
-  return kind === 'board' ? boardOfStudy(id, study) : exerciseOfStudy(id, study);
+  return kind === 'board' ? boardOfStudy(id, study) : exerciseOn(id, study, notebook, compare);
 }
 
-/** An exercise on the pair that a study shows. */
-function exerciseOfStudy(id: string, study: StudyLeaf): Leaf {
-  const candidate = pairOf(study);
+/** Pairs that are looked through for what a new exercise can ask; each is a comparison. A choice of ours. */
+const pairsTried = 40;
+
+/**
+ * An exercise on the near miss of the pair that a study shows; where that has none, of another pair that has one, its own
+ * study's first. Where none has, it asks for the verdict on the pair that is shown.
+ */
+function exerciseOn(id: string, study: StudyLeaf, notebook: Notebook, compare: Session['compare']): Leaf {
+  const shown = pairOf(study);
+  const far = (pair: ExercisePair) =>
+    pair.study !== study ? 2 : shown !== null && heldKey(pair.candidate) === heldKey(shown) ? 0 : 1;
+  const found = pairsOf(notebook)
+    .toSorted((a, b) => far(a) - far(b))
+    .slice(0, pairsTried)
+    .find(({ anchor, candidate, study: { distance } }) =>
+      compare(anchor, candidate, distance)?.links.some((link) => link.kind === 'near miss'),
+    );
+  const candidate = found?.candidate ?? shown;
   return {
     id,
     kind: 'exercise',
-    title: 'Find the near miss',
+    title: found ? 'Find the near miss' : 'Do they belong together?',
     text: '',
-    studyId: study.id,
+    studyId: found?.study.id ?? study.id,
     answered: null,
-    ask: 'near miss',
+    ask: found ? 'near miss' : 'verdict',
     ...(candidate ? { candidate } : {}),
   };
 }

@@ -5,7 +5,7 @@ import { newLeaf } from './leaf-kinds.ts';
 /** Leaves added, moved and taken out; undo, backups, a fresh start; messages; how the page looks. */
 export const notebookCommands: Readonly<Record<string, Command>> = {
   'qw-add-leaf': ({ app, session, leafId }, { kind }: { kind: string }) => {
-    const leaf = newLeaf(kind, session.newId('leaf'), session.state.notebook, leafId);
+    const leaf = newLeaf(kind, session.newId('leaf'), session.state.notebook, leafId, session.compare);
     if (!leaf) return;
     session.dispatch({ do: 'add leaf', leaf });
     app.route.go(leaf.id);

@@ -18,8 +18,10 @@ export class QwOpenBoard extends QwElement {
   private drawn = 0;
 
   override render() {
-    if (!this.leaf) return nothing;
-    return html`<qw-board-leaf .leaf=${this.leaf} .margin=${this.margin} .svg=${this.svg}></qw-board-leaf>`;
+    const { leaf, notebook } = this;
+    if (!leaf) return nothing;
+    const title = notebook?.leaves.find(({ id }) => id === leaf.studyId)?.title ?? null;
+    return html`<qw-board-leaf .leaf=${leaf} .margin=${this.margin} .svg=${this.svg} .studyTitle=${title}></qw-board-leaf>`;
   }
 
   protected override updated(changed: PropertyValues<this>): void {

@@ -49,6 +49,15 @@ export class QwStudy extends QwElement {
   @property({ attribute: false }) reading: readonly string[] = [];
   @state() private lit: readonly string[] = [];
 
+  /** True from her word until the verdict that it opens is drawn. */
+  private waits = false;
+
+  protected override updated(): void {
+    if (!this.waits || !this.renderRoot.querySelector('qw-verdict')) return;
+    this.waits = false;
+    void this.reveal('nearest');
+  }
+
   override render() {
     const { leaf } = this;
     if (!leaf) return nothing;
@@ -58,7 +67,7 @@ export class QwStudy extends QwElement {
       <div class="row head">
         <div class="margin">${this.margin.map((line) => html`<span>${line}</span>`)}</div>
         <div class="text">
-          <qw-title .value=${leaf.title} empty="What do you want to know?"></qw-title>
+          <qw-title .value=${leaf.title} ?given=${isGiven(leaf.title, this.anchor, this.candidates)} empty="What do you want to know?"></qw-title>
           <p class="lede">${shown && this.tries() ? this.found(shown) : nothing}${ledeOf(leaf, this.candidates.length, this.placeOf(shown))}</p>
         </div>
       </div>
@@ -169,10 +178,20 @@ export class QwStudy extends QwElement {
   private withIndex(index: number, first = false) {
     return (event: CustomEvent<{ opinion: object }>): void => {
       event.stopPropagation();
+      // The verdict is drawn once the notebook has taken what she said.
+      this.waits = first;
       emit(this, 'qw-say', { ...event.detail, index });
-      if (first) void this.reveal('nearest');
     };
   }
+}
+
+/** True of a title that pictures gave: the anchor's name, alone or with what lay beside it. */
+function isGiven(title: string, anchor: PaperView | null, candidates: readonly CandidateView[]): boolean {
+  if (anchor === null || !title.startsWith(anchor.name)) return false;
+  const rest = title.slice(anchor.name.length);
+  return (
+    rest === '' || /^ with \d+ others$/.test(rest) || candidates.some(({ name }) => rest === ` with ${name}`)
+  );
 }
 
 function spoken({ name, comparison }: CandidateView): string {

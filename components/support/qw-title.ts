@@ -5,7 +5,8 @@ import { QwElement } from './element.ts';
 import { emit } from './emit.ts';
 
 /**
- * A leaf's title, written in place: Enter or leaving it keeps the words, Escape puts the old ones back.
+ * A leaf's title, written in place: Enter or leaving it keeps the words, Escape puts the old ones back. A title that
+ * was given is marked as a whole when it is gone into, so that what is typed takes its place.
  * @fires qw-retitle - `{ title }`, when the words have changed
  */
 @customElement('qw-title')
@@ -13,6 +14,9 @@ export class QwTitle extends QwElement {
   static override styles = [
     controls,
     css`
+      .holder:focus {
+        outline: none;
+      }
       h2 {
         font: 500 31px/1.16 var(--qw-serif);
         letter-spacing: -0.012em;
@@ -48,7 +52,13 @@ export class QwTitle extends QwElement {
   @property() label = 'Title of this leaf';
   /** True where it is not the heading of a leaf. */
   @property({ type: Boolean }) plain = false;
+  /** True where nobody has written it: it came with the leaf. */
+  @property({ type: Boolean }) given = false;
   @query('span') private words!: HTMLSpanElement;
+  @query('.holder') private holder!: HTMLElement;
+
+  /** True once the words were pressed since they were gone into. */
+  private pressed = false;
 
   override render() {
     const words = html`<span
@@ -59,27 +69,62 @@ export class QwTitle extends QwElement {
         aria-label=${this.label}
         data-empty=${this.empty}
         @keydown=${this.onKey}
+        @input=${this.onInput}
         @blur=${this.keep}
-        @focus=${this.wake}
+        @focus=${this.onFocus}
+        @click=${this.onClick}
         @pointerleave=${this.wake}
       ></span>`;
-    return this.plain ? words : html`<h2>${words}</h2>`;
+    return this.plain
+      ? html`<div class="holder" tabindex="-1">${words}</div>`
+      : html`<h2 class="holder" tabindex="-1">${words}</h2>`;
   }
 
   protected override updated(changed: PropertyValues<this>): void {
     if (changed.has('value')) this.words.textContent = this.value;
   }
 
+  /** Goes into the words, to write. */
+  override focus(options?: FocusOptions): void {
+    this.words.focus(options);
+  }
+
+  /** Takes the keyboard to the heading, not into its words. */
+  focusHeading(): void {
+    this.holder.focus({ preventScroll: true });
+  }
+
   private onKey(event: KeyboardEvent): void {
     if (event.key === 'Enter') {
       event.preventDefault();
-      this.words.blur();
+      this.focusHeading();
       // The pointer still rests on the words, but they are written.
       this.words.classList.add('kept');
     } else if (event.key === 'Escape') {
       this.words.textContent = this.value;
-      this.words.blur();
+      this.focusHeading();
     }
+  }
+
+  private onFocus(): void {
+    this.wake();
+    this.words.classList.add('fresh');
+    if (this.given) this.mark();
+  }
+
+  /** A press puts the pen where it falls, after the words were gone into: the first one marks them again. */
+  private onClick(): void {
+    const isFresh = this.words.classList.contains('fresh');
+    if (isFresh && this.given && getSelection()?.isCollapsed !== false) this.mark();
+    this.pressed = true;
+  }
+
+  private mark(): void {
+    if (!this.pressed) getSelection()?.selectAllChildren(this.words);
+  }
+
+  private onInput(): void {
+    this.words.classList.remove('fresh');
   }
 
   private wake(): void {
@@ -87,6 +132,8 @@ export class QwTitle extends QwElement {
   }
 
   private keep(): void {
+    this.pressed = false;
+    this.words.classList.remove('fresh');
     const title = (this.words.textContent ?? '').replace(/\s+/g, ' ').trim();
     this.words.textContent = title;
     if (title === this.value) return;

@@ -9,7 +9,7 @@ export const questions: Readonly<Record<ExerciseAsk, { readonly title: string; r
   },
   'near miss': {
     title: 'Find the near miss',
-    asks: 'Two inks, one on each paper, are close enough to look meant and far enough to look wrong. Which two?',
+    asks: 'Is there a near miss: two inks, one on each paper, close enough to look meant and far enough to look wrong? Which two?',
   },
   repeat: {
     title: 'Find what comes back',

@@ -2,6 +2,10 @@ import { describe, expect, it } from 'vitest';
 import type { ExerciseView } from '../../components/lesson/exercise-view.ts';
 import '../../components/lesson/qw-differences.ts';
 import '../../components/notebook/qw-exercise-leaf.ts';
+import { newLeaf } from '../../components/shell/leaf-kinds.ts';
+import type { Held } from '../../src/drawer/model.ts';
+import { emptyNotebook, emptyStudy } from '../../src/notebook/empty.ts';
+import { questions } from '../../src/notebook/exercise.ts';
 import type { ExerciseLeaf } from '../../src/notebook/model.ts';
 import { anchorView, candidateView, needsABridge } from '../support/hand-made.ts';
 import { axeTroubles, drawn, heard, standAlone, within } from '../support/stand-alone.ts';
@@ -85,10 +89,49 @@ describe('an exercise', () => {
     expect(told).toEqual([{ verdict: 'needs-a-bridge' }]);
   });
 
+  it('says of which pair it asks, under the question while it is not answered', async () => {
+    const element = await standAlone('qw-exercise-leaf', { leaf, view });
+    const asked = heard(element, 'qw-set-pair');
+    const pair = within<HTMLSelectElement>(element, '.head .pair select');
+    expect(pair.selectedOptions[0]!.textContent).toBe('Regatta bunting and Quayside ledger');
+    pair.dispatchEvent(new Event('change'));
+    expect(asked).toEqual([{ key: 'p' }]);
+    expect(element.shadowRoot!.querySelectorAll('.pair')).toHaveLength(1);
+  });
+
   it('says so where its study has no pair any more', async () => {
     const element = await standAlone('qw-exercise-leaf', { leaf, view: null });
     expect(within(element, '.asks').textContent).toContain('no pair any more');
     expect(await axeTroubles()).toEqual([]);
+  });
+});
+
+describe('a new exercise', () => {
+  const paper = (id: string): Held => ({ kind: 'plain', id });
+  const study = (id: string, candidates: readonly string[]) => ({
+    ...emptyStudy(id, id),
+    anchor: paper('anchor'),
+    candidates: candidates.map(paper),
+  });
+  const notebook = {
+    ...emptyNotebook('n'),
+    leaves: [study('first', ['a', 'b']), study('second', ['c']), study('third', ['a', 'd'])],
+  };
+  const plain = { ...needsABridge, links: needsABridge.links.filter(({ kind }) => kind !== 'near miss') };
+  const having =
+    (ids: readonly string[]) =>
+    (_: Held, { id }: Held) =>
+      ids.includes(id) ? needsABridge : plain;
+
+  it.each([
+    ['the pair that is shown', ['a', 'b', 'c', 'd'], 'third', 'a', 'near miss'],
+    ['another pair of its study', ['b', 'c', 'd'], 'third', 'd', 'near miss'],
+    ['a pair of another study', ['c'], 'second', 'c', 'near miss'],
+    ['the verdict where no pair has a near miss', [], 'third', 'a', 'verdict'],
+  ] as const)('asks of %s', (_, have, studyId, candidate, ask) => {
+    const made = newLeaf('exercise', 'x', notebook, 'third', having(have));
+    expect(made).toMatchObject({ studyId, candidate: paper(candidate), ask });
+    expect(made!.title).toBe(questions[ask].title);
   });
 });
 

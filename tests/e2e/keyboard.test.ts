@@ -70,6 +70,70 @@ describe('with the keyboard alone', () => {
     expect(await page.locator('qw-board-leaf textarea').inputValue()).toBe('For Sunday.');
     await reader.close();
   });
+
+  it('a reader is never left with nothing in hand: what she pressed is gone, and the keyboard goes to what came of it', async () => {
+    const reader = await readerAt(url);
+    const { page } = reader;
+    await page.locator('qw-leaves .entry').nth(3).waitFor();
+    const press = async (name: string | RegExp) => {
+      await page.getByRole('button', { name }).first().focus();
+      await page.keyboard.press('Enter');
+    };
+    const add = async (kind: RegExp) => {
+      await press('Add a leaf');
+      await press(kind);
+    };
+    await page.evaluate(() => (location.hash = 'bough-and-hearts'));
+    for (const [kind, leaf] of [
+      [/^Note/, 'qw-note'],
+      [/^Kit/, 'qw-kit-leaf'],
+      [/^Study/, 'qw-study'],
+    ] as const) {
+      await add(kind);
+      await comesTo(page, '[role=textbox]', /^$/);
+      await page.keyboard.type('Words of mine');
+      await page.keyboard.press('Enter');
+      await comesTo(page, 'h2', /Words of mine/);
+      await page.locator('qw-leaves .current', { hasText: 'Words of mine' }).waitFor();
+      expect(await page.locator(leaf).count()).toBe(1);
+      await press(/^Take out/);
+      await comesTo(page, '.current a', /./);
+    }
+
+    await page.evaluate(() => (location.hash = 'bough-and-hearts'));
+    await add(/^Exercise/);
+    await comesTo(page, '[role=textbox]', /Find the near miss/);
+    // The given words are marked, so that hers take their place.
+    await page.keyboard.type('Two reds');
+    await page.keyboard.press('Enter');
+    await comesTo(page, 'h2', /^Two reds$/);
+    await press('There are none');
+    await comesTo(page, 'h3', /Look again/);
+    await press('Try again');
+    await comesTo(page, '.asks', /near miss/);
+
+    await page.evaluate(() => (location.hash = 'bough-and-hearts'));
+    await press('Make a board');
+    await comesTo(page, 'h2', /For the kitchen table/);
+    await page.evaluate(() => (location.hash = 'bough-and-hearts'));
+    const asksFirst = page.getByRole('checkbox', { name: 'I say first' });
+    await asksFirst.focus();
+    await page.keyboard.press('Space');
+    await press(/^\s*Pulls apart/);
+    await comesTo(page, 'h3', /bridge/);
+    await page
+      .locator('qw-remedies')
+      .getByRole('button', { name: /^Try it/ })
+      .first()
+      .focus();
+    await page.keyboard.press('Enter');
+    await page.getByRole('button', { name: 'Keep as a note' }).waitFor();
+    await press('Keep as a note');
+    await page.locator('qw-note').waitFor();
+    await comesTo(page, 'h2', /./);
+    expect(reader.errors).toEqual([]);
+    await reader.close();
+  });
 });
 
 interface InHand {
@@ -87,6 +151,16 @@ function inHand(page: Page, selector = '*'): Promise<InHand & { fits: boolean }>
     const text = (at instanceof HTMLInputElement ? at.closest('label')?.textContent : at?.textContent) ?? '';
     return { tag: at?.tagName ?? '', label, text: text.trim(), fits: at?.matches(fitting) ?? false };
   }, selector);
+}
+
+/** Waits until what fits is in hand. @throws what is in hand in its place, after four seconds. */
+async function comesTo(page: Page, selector: string, words: RegExp): Promise<void> {
+  let at = await inHand(page, selector);
+  for (let step = 0; step < 80 && !(at.fits && words.test(at.text)); step += 1) {
+    await page.waitForTimeout(50);
+    at = await inHand(page, selector);
+  }
+  expect(at).toMatchObject({ fits: true, text: expect.stringMatching(words) });
 }
 
 /** Presses Tab until what fits is in hand. @throws where it is not reached in 150 steps. */
