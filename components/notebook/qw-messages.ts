@@ -5,13 +5,15 @@ import { controls } from '../support/controls.ts';
 import { QwElement } from '../support/element.ts';
 import { emit } from '../support/emit.ts';
 
-/** Something to tell: trouble stays until it is put away. */
+/** Something to tell; trouble at once. */
 export interface Told {
   readonly id: string;
   readonly kind: 'trouble' | 'note';
   readonly says: string;
   /** What can be done about it. */
-  readonly offers?: 'undo' | 'reload';
+  readonly offers?: 'undo' | 'reload' | 'study';
+  /** What a study is offered with. */
+  readonly key?: string;
 }
 
 /** A picture that is being read. */
@@ -28,6 +30,7 @@ export interface Underway {
  * What the notebook has to tell, and the pictures that are being read, each of which can be stopped.
  * @fires qw-dismiss - `{ id }`, a message is put away
  * @fires qw-undo - nothing, what a message tells of is undone
+ * @fires qw-take - `{ key, as: 'anchor' }`, a study is to be started with what it tells of
  * @fires qw-reload - nothing, the page is to be loaded anew
  * @fires qw-stop-reading - `{ id }`
  */
@@ -61,10 +64,12 @@ export class QwMessages extends QwElement {
       }`;
   }
 
-  private message({ id, kind, says, offers }: Told) {
+  private message({ id, kind, says, offers, key }: Told) {
+    const act = () =>
+      offers === 'study' ? emit(this, 'qw-take', { key, as: 'anchor' }) : emit(this, `qw-${offers}`, {});
     return html`<div class="told ${kind}">
       <p role=${kind === 'trouble' ? 'alert' : 'note'}>${says}</p>
-      ${offers ? html`<button type="button" class="word" @click=${() => emit(this, `qw-${offers}`, {})}><span>${offerWords[offers]}</span></button>` : nothing}
+      ${offers ? html`<button type="button" class="word" @click=${act}><span>${offerWords[offers]}</span></button>` : nothing}
       <button type="button" class="word" aria-label="Put away: ${says}" @click=${() => emit(this, 'qw-dismiss', { id })}>
         <span>Put away</span>
       </button>
@@ -103,7 +108,7 @@ export class QwMessages extends QwElement {
   }
 }
 
-const offerWords = { undo: 'Undo', reload: 'Reload' } as const;
+const offerWords = { undo: 'Undo', reload: 'Reload', study: 'Start a study with it' } as const;
 
 function styles() {
   return css`

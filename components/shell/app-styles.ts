@@ -39,6 +39,7 @@ export const appStyles = css`
   main {
     grid-area: leaf;
     min-width: 0;
+    padding-bottom: var(--foot, 0);
     outline: none;
     container-type: inline-size;
   }

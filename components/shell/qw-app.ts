@@ -14,6 +14,7 @@ import { appStyles } from './app-styles.ts';
 import { Commands } from './commands.ts';
 import { DropZone } from './drop-zone.ts';
 import { askForFiles, pictureTypes } from './files.ts';
+import { FootRoom } from './foot-room.ts';
 import { Keys } from './keys.ts';
 import { kitOn, readIntoKit } from './kit-commands.ts';
 import { aboutLeaf, leafKinds } from './leaf-kinds.ts';
@@ -48,6 +49,7 @@ export class QwApp extends QwElement implements AppHost {
     super();
     new Keys(this);
     new Commands(this);
+    new FootRoom(this);
   }
 
   override connectedCallback(): void {

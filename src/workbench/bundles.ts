@@ -78,7 +78,7 @@ export function startBundles({ holder, book, pictures, shelf, settings, take }: 
           error instanceof StorageTrouble
             ? error.message
             : 'This file could not be opened. Nothing was changed.';
-        holder.say('trouble', `“${file.name.slice(0, 80)}”: ${says}`);
+        holder.say('trouble', `“${file.name.slice(0, 80)}”: ${says}`, { of: 'drop' });
         return false;
       }
     },

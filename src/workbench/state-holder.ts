@@ -6,10 +6,12 @@ export interface StateHolder {
   set(change: Partial<SessionState>): void;
   subscribe(listener: (state: SessionState) => void): () => void;
   /** Adds a message; one that says the same already is not said twice. */
-  say(kind: Message['kind'], says: string, offers?: Message['offers']): void;
+  say(kind: Message['kind'], says: string, more?: Pick<Message, 'offers' | 'key' | 'of'>): void;
   dismiss(id: string): void;
   /** Puts away what need not be put away by hand. */
   dismissNotes(): void;
+  /** Puts away what was said of files that were dropped. */
+  dismissDrops(): void;
   /** Puts away what offered to undo a step that is no longer the last. */
   dismissOffers(): void;
 }
@@ -41,9 +43,9 @@ export function holdState(first: SessionState): StateHolder {
       listeners.add(listener);
       return () => listeners.delete(listener);
     },
-    say(kind, says, offers) {
+    say(kind, says, more = {}) {
       if (state.messages.some((message) => message.says === says)) return;
-      const message = { id: `message-${++count}`, kind, says, ...(offers ? { offers } : {}) };
+      const message = { id: `message-${++count}`, kind, says, ...more };
       set({ messages: [...state.messages, message] });
     },
     dismissOffers() {
@@ -51,7 +53,11 @@ export function holdState(first: SessionState): StateHolder {
       if (messages.length !== state.messages.length) set({ messages });
     },
     dismissNotes() {
-      const messages = state.messages.filter(({ kind }) => kind === 'trouble');
+      const messages = state.messages.filter(({ kind, of }) => kind === 'trouble' && of !== 'drop');
+      if (messages.length !== state.messages.length) set({ messages });
+    },
+    dismissDrops() {
+      const messages = state.messages.filter(({ of }) => of !== 'drop');
       if (messages.length !== state.messages.length) set({ messages });
     },
     dismiss(id) {

@@ -147,6 +147,23 @@ describe('what is told', () => {
     expect(undone).toHaveLength(1);
   });
 
+  it('can start a study with the paper that it tells of', async () => {
+    const element = await standAlone('qw-messages', {
+      messages: [
+        {
+          id: 'm',
+          kind: 'note',
+          says: '“Old dots” is in the drawer.',
+          offers: 'study',
+          key: 'sheet:dots:A',
+        },
+      ],
+    });
+    const taken = heard(element, 'qw-take');
+    within(element, '.told .word').click();
+    expect(taken).toEqual([{ key: 'sheet:dots:A', as: 'anchor' }]);
+  });
+
   it('is one card of several pictures being read, which stops all of them', async () => {
     const readings = ['a.png', 'b.png', 'c.png'].map((fileName, i) => ({
       id: `r${i}`,

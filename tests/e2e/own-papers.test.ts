@@ -1,6 +1,6 @@
 import { afterAll, describe, expect, inject, it } from 'vitest';
 import { dotsFile, stripesFile } from '../support/drawn-papers.ts';
-import { dropFiles, readerAt, shutBrowser } from '../support/reader.ts';
+import { dropFiles, emptyNotebook, readerAt, shutBrowser } from '../support/reader.ts';
 
 const url = inject('pageUrl');
 afterAll(shutBrowser);
@@ -34,6 +34,32 @@ describe('a reader’s own papers, from the demo on', () => {
       .first()
       .click();
     await page.locator('qw-verdict h3').waitFor();
+    expect(reader.errors).toEqual([]);
+    await reader.close();
+  });
+
+  it('dropped one alone on a note, are told of, and a study is started with it; the page’s last line is not covered', async () => {
+    const reader = await emptyNotebook(url);
+    const { page } = reader;
+    await dropFiles(page, [await dotsFile(), await stripesFile()]);
+    await page.locator('qw-verdict h3').waitFor();
+    await page.getByRole('button', { name: 'Add a leaf' }).click();
+    await page.getByRole('button', { name: /^Note/ }).click();
+    await page.locator('qw-note').waitFor();
+    const other = await dotsFile();
+    await dropFiles(page, [{ name: 'letter.png', type: 'image/png', bytes: new Uint8Array([1, 2]) }]);
+    await page.locator('qw-messages .trouble', { hasText: 'letter.png' }).waitFor();
+    await dropFiles(page, [other]);
+    const told = page.locator('qw-messages .told', { hasText: 'already in your drawer, as Old dots' });
+    await told.waitFor();
+    expect(await page.locator('qw-messages .trouble').count()).toBe(0);
+    await page.evaluate(() => scrollTo(0, document.documentElement.scrollHeight));
+    const [end, top] = await Promise.all([page.locator('main .leaf').boundingBox(), told.boundingBox()]);
+    expect(end!.y + end!.height).toBeLessThanOrEqual(top!.y);
+    await told.getByRole('button', { name: 'Start a study with it' }).click();
+    await page.locator('qw-study').waitFor();
+    await page.getByRole('textbox', { name: 'Name of this paper' }).getByText('Old dots').waitFor();
+    expect(await page.locator('qw-messages .told').count()).toBe(0);
     expect(reader.errors).toEqual([]);
     await reader.close();
   });

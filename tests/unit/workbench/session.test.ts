@@ -1,5 +1,6 @@
 import 'fake-indexeddb/auto';
 import { afterEach, describe, expect, it, vi } from 'vitest';
+import { heldKey } from '../../../src/drawer/find.ts';
 import type { StudyLeaf } from '../../../src/notebook/model.ts';
 import type { Shelf } from '../../../src/storage/shelf.ts';
 import type { Session } from '../../../src/workbench/session.ts';
@@ -195,6 +196,31 @@ describe('two pictures dropped on an empty notebook', () => {
       { kind: 'trouble', says: '“letter.png”: This file is not a picture, whatever its name says.' },
     ]);
     session.dismiss(session.state.messages[0]!.id);
+    expect(session.state.messages).toEqual([]);
+  });
+
+  it('take away what was said of those before them, and so does turning the leaf', async () => {
+    const session = await opened();
+    const said = () => session.state.messages.map(({ says }) => says.slice(0, 5));
+    await session.addPictures([pictureFile('a.png', '!')]);
+    await session.addPictures([pictureFile('b.png', '!')]);
+    expect(said()).toEqual(['“b.pn']);
+    const [first, second] = session.state.notebook.leaves;
+    session.turnTo((session.state.leafId === first!.id ? second : first)!.id);
+    expect(said()).toEqual([]);
+  });
+
+  it('one of which goes only to the drawer is told of, and a study is offered with it until something else is done', async () => {
+    const session = await opened();
+    const note = session.state.notebook.leaves.find(({ kind }) => kind === 'note')!;
+    session.turnTo(note.id);
+    const [held] = await session.addPictures([pictureFile('old-dots.png')]);
+    expect(session.state.messages).toMatchObject([
+      { kind: 'note', says: '“Old dots” is in the drawer.', offers: 'study', key: heldKey(held!) },
+    ]);
+    session.dispatch({ do: 'set text', leafId: note.id, text: 'On I go.' });
+    expect(session.state.messages).toEqual([]);
+    await session.addPictures([pictureFile('more.png', 'b')], { to: 'drawer' });
     expect(session.state.messages).toEqual([]);
   });
 
