@@ -180,6 +180,8 @@ function nearestAndSays(
     })
     .sort((a, b) => a.deltaE00 - b.deltaE00)[0];
   if (!found) return { nearest: null, says: head };
-  const tail = sentences.colourItNearest(found.plain.name, found.deltaE00, ground.trade ?? ground.name);
+  const say =
+    found.deltaE00 <= colourItGrid.nearDeltaE ? sentences.colourItNearest : sentences.colourItNoneNear;
+  const tail = say(found.plain.name, found.deltaE00, ground.trade ?? ground.name);
   return { nearest: found, says: `${head} ${tail}` };
 }

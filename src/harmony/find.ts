@@ -1,15 +1,16 @@
 import { deltaE2000, deltaEOk } from '../colour/difference.ts';
 import { oklabFromOklch, oklchFromTuple } from '../colour/spaces.ts';
 import type { Ink, Side } from '../sheet/model.ts';
+import { type Answered, answersOf } from './answer.ts';
 import { said } from './ink-word.ts';
-import { bothChromatic, type Tied } from './links.ts';
+import { bothChromatic } from './links.ts';
 import { type MeasuredInk, type MeasuredSide, measureColour, measureSide } from './measured.ts';
 import type { FoundBridge, FoundColour } from './model.ts';
 import * as sentences from './more-sentences.ts';
 import { type Pair, pairOf } from './pair.ts';
 import { takeSide } from './take-side.ts';
 import { inkLimits, linkLimits, verdictLimits } from './thresholds.ts';
-import { judge, verdictOrder } from './verdict.ts';
+import { judge } from './verdict.ts';
 import { tieWeight } from './weights.ts';
 
 /**
@@ -36,8 +37,8 @@ export function findByColour(
 }
 
 /**
- * What have I that could stand between these two? Sides that are tied to both (or quiet) and pull apart from neither;
- * those that hold with both first, then by the weaker of their ties.
+ * What have I that could stand between these two? Sides that hold with both and answer a colour of each (or are quiet),
+ * by the weaker of their ties. An opposite answers nothing here: it sets off, and does not lead across.
  */
 export function findBridge(
   anchorSide: Side,
@@ -54,7 +55,7 @@ export function findBridge(
       const middle = measureSide(takeSide(side, 'candidate'), 'candidate');
       return bridgeOf(ends, middle, index, names[index] ?? 'this one') ?? [];
     })
-    .sort((a, b) => order(a) - order(b) || b.weaker - a.weaker || a.index - b.index);
+    .sort((a, b) => b.weaker - a.weaker || a.index - b.index);
 }
 
 function bridgeOf(
@@ -65,30 +66,39 @@ function bridgeOf(
 ): FoundBridge | null {
   const [one, other] = ends.map((end) => pairOf(end, middle)) as [Pair, Pair];
   const [a, b] = [judge(one), judge(other)];
-  if (a.verdict === 'pulls-apart' || b.verdict === 'pulls-apart') return null;
-  const weaker = Math.min(a.tie?.weight ?? 0, b.tie?.weight ?? 0);
+  if (a.verdict !== 'holds-together' || b.verdict !== 'holds-together') return null;
+  const [ties, others] = [tiesOf(one), tiesOf(other)];
+  const weaker = Math.min(ties[0]?.weight ?? 0, others[0]?.weight ?? 0);
   if (weaker < verdictLimits.tie && !middle.quiet) return null;
-  const words = (pair: Pair) =>
-    [...new Set(tiesOf(pair).map(({ a: ink }) => ink))].slice(0, 2).map((ink) => said(ink, unnamed));
+  const told = (found: readonly Answer[]) =>
+    found.slice(0, 2).map(({ ink, how }) => ({ it: said(ink, unnamed), how }));
   return {
     index,
     toAnchor: a.verdict,
     toCandidate: b.verdict,
     weaker,
-    says: sentences.bridge(name, words(one), words(other)),
+    says: sentences.bridge(name, told(ties), told(others)),
   };
 }
 
 const unnamed = { anchor: 'the anchor', candidate: 'the candidate' } as const;
 
-function tiesOf(pair: Pair): Tied[] {
-  const strong = (ink: MeasuredInk) => ink.share >= inkLimits.strayShare;
-  return pair.tied
-    .filter(({ a, b }) => bothChromatic(a, b) && strong(a) && strong(b))
-    .filter((tied) => tieWeight(tied, pair.distance) >= verdictLimits.tie)
-    .sort((x, y) => tieWeight(y, pair.distance) - tieWeight(x, pair.distance));
+interface Answer extends Answered {
+  readonly weight: number;
 }
 
-function order({ toAnchor, toCandidate }: FoundBridge): number {
-  return verdictOrder.indexOf(toAnchor) + verdictOrder.indexOf(toCandidate);
+/** The strong inks of the first side that the second repeats, or has a tone or a neighbour of, strongest first. */
+function tiesOf(pair: Pair): Answer[] {
+  const strong = (ink: MeasuredInk) => ink.share >= inkLimits.strayShare;
+  const found = pair.tied
+    .filter(({ a, b }) => bothChromatic(a, b) && strong(a) && strong(b))
+    .flatMap((tied): Answer[] => {
+      const how = answersOf(tied);
+      const weight = tieWeight(tied, pair.distance);
+      return how === null || how === 'opposite' || weight < verdictLimits.tie
+        ? []
+        : [{ ink: tied.a, how, weight }];
+    })
+    .sort((x, y) => y.weight - x.weight);
+  return found.filter(({ ink }, at) => found.findIndex((one) => one.ink === ink) === at);
 }

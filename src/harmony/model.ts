@@ -285,10 +285,10 @@ export interface FoundColour {
   readonly share: number;
 }
 
-/** A side that could stand between two others. */
+/** A side that could stand between two others: it holds with both. */
 export interface FoundBridge {
   readonly index: number;
-  /** How it would hold with each. */
+  /** How it holds with each. */
   readonly toAnchor: Verdict;
   readonly toCandidate: Verdict;
   /** Weight of the weaker of its two strongest ties, 0–1; a quiet side needs none. */

@@ -1,4 +1,5 @@
-import { capital, ink, listed, number, type Said } from './sentences.ts';
+import type { Answers } from './answer.ts';
+import { answering, capital, ink, listed, number, type Said } from './sentences.ts';
 
 /** What is said of parts of a sheet, of a colour to be chosen, and of what was found. */
 
@@ -41,7 +42,19 @@ export const colourItNothing = (): string => 'No one colour answers both without
 export const colourItNearest = (plain: string, deltaE00: number, ground: string): string =>
   `Of what you have, ${plain} comes nearest on ${ground} (ΔE₀₀ ${number(deltaE00)}).`;
 
-export const bridge = (name: string, a: readonly Said[], b: readonly Said[]): string =>
+export const colourItNoneNear = (plain: string, deltaE00: number, ground: string): string =>
+  `Nothing you have comes near on ${ground}; the nearest, ${plain}, is ΔE₀₀ ${number(deltaE00)} away.`;
+
+/** What stands between two papers, and how; names may be plural, so nothing is said of them that asks for a verb. */
+export const bridge = (name: string, a: readonly ToldAnswer[], b: readonly ToldAnswer[]): string =>
   a.length > 0 && b.length > 0
-    ? `${capital(name)} answers ${listed(a.map(ink))} on one side and ${listed(b.map(ink))} on the other.`
-    : `${capital(name)} is quiet and rests between the two.`;
+    ? `${capital(name)}: ${answers(a)} on one side, ${answers(b)} on the other.`
+    : `${capital(name)}: quiet, a rest between the two.`;
+
+/** An ink, and how it is answered. */
+export interface ToldAnswer {
+  readonly it: Said;
+  readonly how: Answers;
+}
+
+const answers = (all: readonly ToldAnswer[]): string => listed(all.map(({ it, how }) => answering(it, how)));

@@ -210,4 +210,6 @@ export const colourItGrid = {
   lightness: [0.32, 0.42, 0.52, 0.62, 0.72, 0.82],
   chroma: [0.06, 0.1, 0.14, 0.18],
   hueStepDeg: 6,
+  /** ΔE₀₀ up to which an owned colour comes near one: twice a repeat; beyond it the eye sees another colour. O. */
+  nearDeltaE: 10,
 } as const;

@@ -110,7 +110,19 @@ describe('a thing that takes any colour', () => {
       const seen = labFromOklch(oklchFromTuple(onBase(ink, base).oklch));
       expect(deltaE2000(seen, target)).toBeGreaterThanOrEqual(nearest!.deltaE00 - 0.5);
     }
-    expect(says).toContain(`${nearest!.plain.name} comes nearest on kraft`);
+    const much = nearest!.deltaE00.toFixed(1);
+    expect(nearest!.deltaE00).toBeGreaterThan(10);
+    expect(says).toContain(
+      `Nothing you have comes near on kraft; the nearest, ${nearest!.plain.name}, is ΔE₀₀ ${much} away.`,
+    );
+    expect(says).not.toContain('comes nearest');
+  });
+
+  it('says that one comes nearest only where it comes near', () => {
+    const { best } = colourIt(anchor, candidate);
+    const plains = [plainOf({ name: 'the right pad', kind: 'ink pad', hex: best!.hex })];
+    const { says } = colourIt(anchor, candidate, { plains });
+    expect(says).toMatch(/Of what you have, the right pad comes nearest on white \(ΔE₀₀ \d\.\d\)\.$/);
   });
 
   it('finds nothing where neither sheet has a colour', () => {
@@ -154,14 +166,36 @@ describe('what have I that could stand between these two', () => {
     handSide({ base: 'kraft', hex: c.kraft }),
     handSide(onWhite([c.leaf, 0.3])),
     handSide(onWhite([c.raspberry, 0.3])),
+    // Ties both, and needs a bridge itself: its ground quarrels with theirs.
+    handSide({ ...onCream([c.coral, 0.1], [c.violet, 0.1]), hex: c.oldCream }),
   ];
 
-  it('is what ties to both, or is quiet, with the strongest first and a sentence each', () => {
+  it('is what holds with both and answers both, or is quiet, with a sentence each', () => {
     const found = findBridge(anchor, candidate, drawer, ['Confetti', 'kraft cardstock']);
     expect(found.map(({ index }) => index)).toEqual([0, 1]);
-    expect(found[0]!.says).toBe('Confetti answers coral (B) on one side and violet (b) on the other.');
-    expect(found[1]!.says).toBe('Kraft cardstock is quiet and rests between the two.');
+    expect(found[0]!.says).toBe(
+      'Confetti: a repeat of coral (B) on one side, a repeat of violet (b) on the other.',
+    );
+    expect(found[1]!.says).toBe('Kraft cardstock: quiet, a rest between the two.');
     expect(found[0]).toMatchObject({ toAnchor: 'holds-together', toCandidate: 'holds-together' });
-    expect(findBridge(anchor, candidate, drawer)[0]!.says).toContain('This one answers');
+    expect(findBridge(anchor, candidate, drawer)[0]!.says).toContain('This one: a repeat of');
+    for (const { toAnchor, toCandidate } of found)
+      expect([toAnchor, toCandidate]).toEqual(['holds-together', 'holds-together']);
+    const laid = compare(anchor, drawer[4]!, { withoutRemedies: true });
+    expect(laid.verdict).toBe('needs-a-bridge');
+  });
+
+  it('says whether it repeats or is kin, and does not call an opposite an answer', () => {
+    const sky = handSide(onWhite([c.skyBlue, 0.3]));
+    const navy = handSide(onWhite([c.navy, 0.3]));
+    const [found] = findBridge(sky, sky, [navy], ['Bare wooden letters']);
+    expect(found!.says).toMatch(
+      /^Bare wooden letters: a darker tone of [a-z ]+ \(B\) on one side, a darker tone of [a-z ]+ \(b\) on the other\.$/,
+    );
+    const opposite = handSide(onWhite([c.orange, 0.3]));
+    const { verdict, links } = compare(sky, opposite, { withoutRemedies: true });
+    expect(verdict).toBe('holds-together');
+    expect(links.some(({ kind }) => kind === 'opposite')).toBe(true);
+    expect(findBridge(sky, sky, [opposite])).toEqual([]);
   });
 });

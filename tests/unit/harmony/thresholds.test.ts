@@ -46,6 +46,7 @@ describe('the numbers that judge', () => {
             0.72,
             0.82,
           ],
+          "nearDeltaE": 10,
         },
         "inkLimits": {
           "accentShare": 0.05,
