@@ -1,4 +1,4 @@
-import { wordOf } from './ink-word.ts';
+import { wordOf, wordsApart } from './ink-word.ts';
 import type { MeasuredInk } from './measured.ts';
 import type { Decision, Reason, ReasonKind } from './model.ts';
 import type { Told } from './reasons/build.ts';
@@ -112,13 +112,13 @@ const troubleKinds: ReadonlySet<ReasonKind> = new Set([
 
 /** Words of what ties them, strongest first, three at most: what is on both sheets, else what is kin. */
 function tieWords({ pair }: Told, reasons: readonly Reason[]): string[] {
-  const word = new Map([...pair.anchor.inks, ...pair.candidate.inks].map((ink) => [ink.id, wordOf(ink)]));
+  const inks = new Map([...pair.anchor.inks, ...pair.candidate.inks].map((ink) => [ink.id, ink]));
   const of = (...kinds: readonly ReasonKind[]) =>
     reasons.filter(({ kind, weighs }) => weighs > 0 && kinds.includes(kind));
-  const shared = of('repeat', 'base agreement').map(({ inks }) => word.get(inks[0]!)!);
+  const shared = of('repeat', 'base agreement').map(({ inks: [id] }) => wordOf(inks.get(id!)!));
   const colours = of('repeat').length > 0;
-  const kin = of('tone on tone', 'opposites', 'neighbours').map(({ inks }) =>
-    sentences.together(word.get(inks[0]!)!, word.get(inks[1]!)!),
+  const kin = of('tone on tone', 'opposites', 'neighbours').map(({ inks: [a, b] }) =>
+    sentences.together(...wordsApart(inks.get(a!)!, inks.get(b!)!)),
   );
   return [...new Set(colours ? shared : [...kin, ...shared])].slice(0, 3);
 }
@@ -126,11 +126,11 @@ function tieWords({ pair }: Told, reasons: readonly Reason[]): string[] {
 function shortly({ names }: Told, trouble: Trouble): string {
   switch (trouble.kind) {
     case 'near miss':
-      return sentences.troubleInShort['near miss'](wordOf(trouble.tied.a), wordOf(trouble.tied.b));
+      return sentences.troubleInShort['near miss'](...wordsApart(trouble.tied.a, trouble.tied.b));
     case 'stray':
       return sentences.troubleInShort.stray(wordOf(trouble.ink));
     case 'base quarrel':
-      return sentences.troubleInShort['base quarrel'](wordOf(trouble.tied.a), wordOf(trouble.tied.b));
+      return sentences.troubleInShort['base quarrel'](...wordsApart(trouble.tied.a, trouble.tied.b));
     case 'bright against muted': {
       const anchorBright = trouble.anchor.chroma > trouble.candidate.chroma;
       const [bright, muted] = anchorBright

@@ -35,6 +35,12 @@ function foundWord(ink: MeasuredInk): string {
   return given || tradeWord(oklchFromTuple(ink.ink.oklch)) || isccName(ink.lab);
 }
 
+/** The words for two inks in one breath; where they are the same, each with its letter: "moss (C)", "moss (b)". */
+export function wordsApart(a: MeasuredInk, b: MeasuredInk): [string, string] {
+  const words: [string, string] = [wordOf(a), wordOf(b)];
+  return words[0] === words[1] ? [`${words[0]} (${a.id})`, `${words[1]} (${b.id})`] : words;
+}
+
 /** One word for what two inks nearly share: "red", "blue". By Munsell hue family. */
 export function familyOf(ink: MeasuredInk): string {
   const hue = ink.munsellHue;

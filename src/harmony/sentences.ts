@@ -89,6 +89,9 @@ export function neighbours(a: Said, b: Said): string {
 
 export type WheelWords = 'on both wheels' | 'on the eye’s wheel' | 'on the painter’s wheel';
 
+/** Where the two wheels come from, short enough for a margin. */
+export const bothWheels = 'Ottosson; ours, after Itten and Kelly';
+
 export function opposites(
   a: Said,
   b: Said,

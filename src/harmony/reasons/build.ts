@@ -27,10 +27,12 @@ export interface Draft {
   readonly figure: string;
   /** Ids of sources, the one to be shown first. */
   readonly sources: readonly [string, ...string[]];
+  /** What is shown of them, where the first alone would not be all that the sentence rests on. */
+  readonly source?: string;
 }
 
 /** A reason from its draft: the anchor's inks first, weight held to −1…1. */
-export function reason({ kind, weighs, says, inks, evidence, figure, sources }: Draft): Reason {
+export function reason({ kind, weighs, says, inks, evidence, figure, sources, source }: Draft): Reason {
   const ordered = [...inks].sort((a, b) => order(a) - order(b));
   return {
     kind,
@@ -39,7 +41,7 @@ export function reason({ kind, weighs, says, inks, evidence, figure, sources }: 
     inks: [...new Set(ordered.map((ink) => ink.id))],
     evidence,
     figure,
-    source: sourceById(sources[0]!)!.short,
+    source: source ?? sourceById(sources[0]!)!.short,
     sourceIds: sources,
   };
 }

@@ -74,7 +74,12 @@ function opposite(told: Told, { link, a, b }: Tied, weight: number) {
       hueDeg: link.hueDeg ?? 0,
     },
     figure: `${sentences.number(eye, 0)}° off on the eye’s wheel · ${sentences.number(painter, 0)}° on the painter’s`,
-    sources: ['oklab', 'painter-wheel', 'link-limits'],
+    // The figure gives both wheels: both are named beside it, and the first to look up is the sentence's own.
+    source: sentences.bothWheels,
+    sources:
+      wheels[0] === 'painter'
+        ? ['painter-wheel', 'oklab', 'link-limits']
+        : ['oklab', 'painter-wheel', 'link-limits'],
   });
 }
 

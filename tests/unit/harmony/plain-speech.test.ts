@@ -1,8 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { hueWheel } from '../../../src/drawing/wheel.ts';
 import { compare } from '../../../src/harmony/compare.ts';
+import { wordOf } from '../../../src/harmony/ink-word.ts';
 import { kitOf } from '../../../src/harmony/kit.ts';
+import { measureSide } from '../../../src/harmony/measured.ts';
 import type { Change, CompareOptions, Comparison, KitMember } from '../../../src/harmony/model.ts';
+import { takeSide } from '../../../src/harmony/take-side.ts';
 import { whatIf } from '../../../src/harmony/what-if.ts';
 import { chanceOf, chancePair } from '../../support/chance.ts';
 import { type HandSide, handSide } from '../../support/sides.ts';
@@ -51,13 +54,50 @@ describe('sentences that stand side by side', () => {
 
   it('name a source short enough for a margin', () => {
     for (const { reasons } of found)
-      for (const { source } of reasons) expect(source.length, source).toBeLessThanOrEqual(36);
+      for (const { source } of reasons) expect(source.length, source).toBeLessThanOrEqual(37);
+  });
+
+  it('name the painter’s wheel’s source, not only the eye’s, where they speak of it', () => {
+    const speaks = found
+      .flatMap(({ reasons }) => reasons)
+      .filter(({ says, figure }) => `${says} ${figure}`.includes('painter’s'));
+    expect(speaks.some(({ says }) => says.includes('on the painter’s wheel'))).toBe(true);
+    for (const { says, source, sourceIds } of speaks) {
+      expect(source).toContain('after Itten and Kelly');
+      expect(sourceIds).toEqual(expect.arrayContaining(['oklab', 'painter-wheel']));
+      if (says.includes('on the painter’s wheel')) expect(sourceIds[0]).toBe('painter-wheel');
+    }
   });
 
   it('count one ink as one', () => {
     const plain = handSide({ base: 'dark', hex: c.navy });
     const { description } = hueWheel({ anchor: { side: plain, name: 'navy card' } });
     expect(description).toMatch(/^1 ink on /);
+  });
+});
+
+describe('two inks of one word in one breath', () => {
+  const summary = (one: HandSide, other: HandSide) => judged(one, other).decision.summary;
+  const words = (side: HandSide) =>
+    wordOf(measureSide(takeSide(handSide(side), 'anchor'), 'anchor').inks[1]!);
+
+  it('are told apart by their letters where they trouble each other', () => {
+    const [one, other] = [onWhite(['#6f8f3c', 0.3]), onWhite(['#8a9a3c', 0.3])];
+    const [a, b] = [words(one), words(other)];
+    expect(a).toBe(b);
+    expect(summary(one, other)).toContain(`The ${a} (B) and the ${b} (b) are what the eye trips over.`);
+  });
+
+  it('never stand twice as the same', () => {
+    let same = 0;
+    for (const { decision } of found) {
+      const [, a, b] = decision.summary.match(/The (.+?) and the (.+?) (?:are what|grounds)/) ?? [];
+      const [, c, d] = decision.summary.match(/^([^,.]+?) with ([^,.]+?)(?:,| and| tie)/) ?? [];
+      if (a !== undefined) expect(a.toLowerCase()).not.toBe(b);
+      if (c !== undefined) expect(c.toLowerCase()).not.toBe(d);
+      if (a?.endsWith(')') || c?.endsWith(')')) same++;
+    }
+    expect(same).toBeGreaterThan(0);
   });
 });
 

@@ -4,6 +4,7 @@ import { sourceById } from '../../../src/colour/sources.ts';
 import { labFromHex } from '../../../src/colour/spaces.ts';
 import { compare } from '../../../src/harmony/compare.ts';
 import type { CompareOptions, Comparison, ReasonKind } from '../../../src/harmony/model.ts';
+import { bothWheels } from '../../../src/harmony/sentences.ts';
 import type { Side } from '../../../src/sheet/model.ts';
 import { type HandSide, handSide } from '../../support/sides.ts';
 import { tradeCases } from './trade-cases.ts';
@@ -24,7 +25,7 @@ describe('every reason', () => {
       for (const { kind, says, figure, source, sourceIds } of reasons) {
         expect(sourceIds.length, kind).toBeGreaterThan(0);
         for (const id of sourceIds) expect(sourceById(id), id).toBeDefined();
-        expect(source).toBe(sourceById(sourceIds[0]!)!.short);
+        expect(source).toBe(kind === 'opposites' ? bothWheels : sourceById(sourceIds[0]!)!.short);
         expect(figure.length, kind).toBeGreaterThan(2);
         expect(says, kind).toMatch(/^[A-Z].*\.$/);
         expect(says).not.toMatch(/undefined|NaN|\$\{/);
