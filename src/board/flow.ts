@@ -120,9 +120,6 @@ function letterStyle(style: FlowStyle): TextStyle {
   return { size: style.size * 0.72, face: 'sans', weight: 600 };
 }
 
-/** What kerning leaves of a line, on the mean of a paragraph in Literata, so that chips stand close to their words. */
-const kerned = 0.991;
-
 function lineNodes(line: readonly Word[], y: number, style: FlowStyle, cut: boolean): SceneNode[] {
   const nodes: SceneNode[] = [];
   const space = textWidth(' ', style);
@@ -136,13 +133,13 @@ function lineNodes(line: readonly Word[], y: number, style: FlowStyle, cut: bool
   line.forEach((word, w) => {
     if (w > 0) {
       if (run !== '') run += ' ';
-      x += space * kerned;
+      x += space;
     }
     for (const piece of word) {
       if (typeof piece === 'string') {
         if (run === '') runX = x;
         run += piece;
-        x += textWidth(piece, style) * kerned;
+        x += textWidth(piece, style);
       } else {
         run = run.trimEnd();
         flush();

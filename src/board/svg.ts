@@ -18,7 +18,8 @@ export function sceneSvg(scene: Scene, options: SvgOptions = {}): string {
   const fonts = options.fontCss ? `<style>${escapeXml(options.fontCss)}</style>` : '';
   return (
     `<svg xmlns="http://www.w3.org/2000/svg" width="${width}" height="${height}" viewBox="0 0 ${width} ${height}" ` +
-    `role="img" aria-labelledby="title desc">` +
+    // Letters at their own widths, not moved to whole pixels: chips stand where the words before them end.
+    `role="img" aria-labelledby="title desc" text-rendering="geometricPrecision">` +
     `<title id="title">${escapeXml(scene.title)}</title><desc id="desc">${escapeXml(scene.description)}</desc>${fonts}` +
     `<rect width="${width}" height="${height}" fill="${escapeXml(scene.background)}"/>` +
     `${scene.nodes.map(nodeSvg).join('')}</svg>`
