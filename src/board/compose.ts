@@ -1,5 +1,6 @@
 import type { NamedSide, SceneNode } from '../drawing/model.ts';
 import { capital, inksOf } from '../drawing/says.ts';
+import { turnedWords } from '../harmony/kind-words.ts';
 import type { Comparison } from '../harmony/model.ts';
 import { verdictWords } from '../harmony/sentences.ts';
 import {
@@ -189,9 +190,9 @@ function headBlock({ title, options, page, comparison }: Content, plan: Plan, wi
 
 /** What turned the verdict stands in the margin beside it; the rule itself stands at the foot. */
 function withNote(block: Block, comparison: Comparison, set: FindingsSet): Block {
-  const turned = comparison.decision.turnedBy.flatMap((i) => comparison.reasons[i]?.kind ?? []);
+  const turned = comparison.decision.turnedBy.flatMap((i) => comparison.reasons[i] ?? []);
   if (turned.length === 0) return block;
-  const note = marginNote('decided by', [...new Set(turned)].join(' and '), set);
+  const note = marginNote('decided by', turnedWords(turned).join('; '), set, 4);
   return { height: Math.max(block.height, note.height), nodes: [...block.nodes, ...note.nodes] };
 }
 

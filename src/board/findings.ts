@@ -171,7 +171,7 @@ function cautionLine(remedies: readonly Remedy[], set: FindingsSet, y: number): 
 }
 
 /** A number and where it comes from, right-aligned in the margin column left of x = 0. */
-export function marginNote(figure: string, source: string, set: FindingsSet): Block {
+export function marginNote(figure: string, source: string, set: FindingsSet, maxLines = 2): Block {
   const k = set.page.k * set.squeeze;
   const width = set.page.margin - 100 * set.page.k;
   const x = -set.page.margin + 14 * set.page.k;
@@ -182,7 +182,7 @@ export function marginNote(figure: string, source: string, set: FindingsSet): Bl
     anchor: 'end',
     maxLines: 3,
   });
-  const light = flowLines(source, width, { ...soft(k), anchor: 'end', maxLines: 2 });
+  const light = flowLines(source, width, { ...soft(k), anchor: 'end', maxLines });
   const drop = type.text * k * 0.14;
   return {
     height: drop + bold.height + light.height,

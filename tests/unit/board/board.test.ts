@@ -1,13 +1,16 @@
 import { Resvg } from '@resvg/resvg-js';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
+import { kindWords } from '../../../components/study/words.ts';
 import { comparison } from '../../../components/support/sample-papers.ts';
 import { boardOf, caution } from '../../../src/board/compose.ts';
 import type { Board, BoardOptions } from '../../../src/board/model.ts';
 import { boardSvg } from '../../../src/board/svg.ts';
 import { textWidth } from '../../../src/drawing/text.ts';
 import { compare } from '../../../src/harmony/compare.ts';
+import { kindWords as harmonyKinds } from '../../../src/harmony/kind-words.ts';
 import type { Comparison } from '../../../src/harmony/model.ts';
+import { handSide } from '../../support/sides.ts';
 import { flat, sideOf } from '../drawing/nodes.ts';
 
 const names = { anchor: 'Regatta bunting', candidate: 'Quayside ledger' };
@@ -92,6 +95,40 @@ test.each(sizes)(
     expect(all).toContain(caution);
   },
 );
+
+test.each(sizes)('what decided stands on a %s board in the words of the study page, whole', (size) => {
+  expect(harmonyKinds).toEqual(kindWords);
+  const miss = comparison.reasons.findIndex(({ kind }) => kind === 'near miss');
+  const alone = { ...comparison.reasons[0]!, kind: 'stray' } as const;
+  const decided: Comparison = {
+    ...comparison,
+    reasons: [comparison.reasons[miss]!, alone],
+    decision: { ...comparison.decision, turnedBy: [0, 1] },
+  };
+  const board = boardOf(decided, { names, size });
+  expect(texts(board).join(' ')).toContain('decided by colours close but not the same; a colour alone');
+  expect(overflowing(board)).toEqual([]);
+  expect(colliding(board)).toEqual([]);
+});
+
+test.each(sizes)('no drawer of hers is spoken of on a %s board, since it goes to others', (size) => {
+  const owned = {
+    plains: [],
+    sheets: [
+      {
+        id: 'a',
+        name: 'Pebble dot',
+        sides: [handSide({ base: 'cream', hex: '#f4e8cd', inks: [['#1f3a5f', 0.2]] })],
+      },
+    ],
+  };
+  const [anchor, candidate] = [comparison.anchor, comparison.candidate];
+  const found = compare(anchor, candidate, { owned });
+  const whole = texts(boardOf({ ...found, remedies: found.remedies.slice(-3) }, { names, size })).join(' ');
+  expect(found.remedies.at(-1)!.kind).toBe('swap');
+  expect(whole).toContain('Take Pebble dot instead');
+  expect(whole).not.toContain('drawer');
+});
 
 test('lies on the surround that is chosen, with letters that can be read on it', () => {
   const fills = (options: BoardOptions) =>
