@@ -1,5 +1,6 @@
 import { html, nothing, svg } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
+import { grownFrame } from '../../src/drawing/grown-frame.ts';
 import { outlineOf } from '../../src/drawing/outlines.ts';
 import type { Frame, Spot } from '../../src/sheet/model.ts';
 import { controls } from '../support/controls.ts';
@@ -28,6 +29,9 @@ export interface FrameDetail {
   readonly outline?: readonly Spot[];
 }
 
+/** Longer side of the picture on which a frame is grown, in pixels. */
+const grownOn = 600;
+
 /** How wide the frame is that a tap lays, as a fraction of the picture. */
 const tapped = 0.2;
 
@@ -54,6 +58,8 @@ export class QwFraming extends PictureStage {
   @property({ attribute: false }) grid: readonly [columns: number, rows: number] | null = null;
   /** Darkens what lies outside the frame. */
   @property({ type: Boolean }) veiled = false;
+  /** A tap lays its frame on what is of one colour there: a card. */
+  @property({ type: Boolean }) grows = false;
   @state() private drawing: Frame | null = null;
   @state() private line: readonly Spot[] = [];
   private touched = false;
@@ -157,7 +163,9 @@ export class QwFraming extends PictureStage {
       (done) => {
         const drawn = this.drawing;
         this.drawing = null;
-        if (done && drawn && drawn.width >= least && drawn.height >= least) this.lay(drawn);
+        if (!done) return;
+        if (drawn && drawn.width >= least && drawn.height >= least) this.lay(drawn);
+        else this.layGrown(start);
       },
     );
   }
@@ -187,10 +195,31 @@ export class QwFraming extends PictureStage {
 
   private tap(event: MouseEvent): void {
     if (!this.touched) return;
-    const { x, y } = spotAt(event, this.stageBox.getBoundingClientRect());
+    const spot = spotAt(event, this.stageBox.getBoundingClientRect());
+    if (this.layGrown(spot)) return;
+    const { x, y } = spot;
     const width = this.frame?.width ?? tapped;
     const height = this.frame?.height ?? Math.min(1, tapped * this.ratio);
     this.lay(frameMoved({ x: 0, y: 0, width, height }, { x: x - width / 2, y: y - height / 2 }));
+  }
+
+  /** Lays a frame on what is of one colour with a spot. @returns false where there is no such piece, or it is not asked for. */
+  private layGrown(spot: Spot): boolean {
+    const grown = this.grows ? this.grownAt(spot) : null;
+    if (grown) this.lay(grown);
+    return grown !== null;
+  }
+
+  private grownAt(spot: Spot): Frame | null {
+    const image = this.renderRoot.querySelector('img');
+    if (!image?.naturalWidth) return null;
+    const factor = Math.min(1, grownOn / Math.max(image.naturalWidth, image.naturalHeight));
+    const width = Math.max(1, Math.round(image.naturalWidth * factor));
+    const height = Math.max(1, Math.round(image.naturalHeight * factor));
+    const context = new OffscreenCanvas(width, height).getContext('2d', { willReadFrequently: true });
+    if (!context) return null;
+    context.drawImage(image, 0, 0, width, height);
+    return grownFrame(context.getImageData(0, 0, width, height), spot);
   }
 
   private grab(event: PointerEvent, frame: Frame, corner: Corner | null): void {

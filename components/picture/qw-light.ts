@@ -72,6 +72,7 @@ export class QwLight extends QwElement {
         .name=${this.name}
         .frame=${this.frame}
         .what=${whatWords[kind]}
+        ?grows=${kind !== 'chart'}
         .grid=${kind === 'chart' ? (tall(this.frame) ? [4, 6] : [6, 4]) : null}
         @qw-frame=${this.onFrame}
       ></qw-framing>

@@ -45,6 +45,19 @@ describe('qw-straighten', () => {
     expect(heard).toEqual([{ corners: [...corners], sizeMm: { width: 304.8, height: 304.8 } }]);
   });
 
+  it('says what came of it and shows it, and leads on only once a corner is moved again', async () => {
+    const done = { picture: picture(), sizeMm: { width: 305, height: 305 } };
+    const tool = await shown('qw-straighten', { picture: picture(), corners, name: 'Regatta bunting', done });
+    const root = tool.shadowRoot!;
+    expect(root.querySelector('.done')!.textContent).toBe('Straightened: 12\u00a0×\u00a012\u00a0in.');
+    expect(root.querySelector('figure img')!.getAttribute('alt')).toBe('Regatta bunting, straightened');
+    expect(root.querySelector('.main')).toBeNull();
+    handles(tool)[0]!.focus();
+    await userEvent.keyboard('{ArrowRight}');
+    await tool.updateComplete;
+    expect(root.querySelector('.main')!.textContent).toBe('Straighten the sheet');
+  });
+
   it('moves a corner by the arrow keys, further with Shift, and says where it is', async () => {
     const tool = await shown('qw-straighten', { picture: picture(), corners });
     const heard = listen<{ corners: { x: number; y: number }[] }>(tool, 'qw-corners');
@@ -135,6 +148,26 @@ describe('qw-straighten', () => {
 });
 
 describe('qw-light', () => {
+  it.each(['touch', 'mouse'] as const)('lays the frame inside what was tapped: %s', async (pointer) => {
+    const tool = await shown('qw-light', { picture: picture(), kind: 'white' });
+    const framing = tool.renderRoot.querySelector('qw-framing')!;
+    await framing.updateComplete;
+    await framing.renderRoot.querySelector('img')!.decode();
+    const ground = framing.renderRoot.querySelector<HTMLElement>('.ground')!;
+    const box = ground.getBoundingClientRect();
+    const at = { x: box.left + 0.3 * box.width, y: box.top + 0.45 * box.height };
+    point(ground, 'pointerdown', at, pointer);
+    point(ground, 'pointerup', at, pointer);
+    ground.dispatchEvent(new MouseEvent('click', { clientX: at.x, clientY: at.y }));
+    // The square of the picture lies from 40 to 140 of 300 × 200 pixels.
+    const { x, y, width, height } = framing.frame!;
+    expect(x).toBeGreaterThan(39 / 300);
+    expect(y).toBeGreaterThan(39 / 200);
+    expect(x + width).toBeLessThan(141 / 300);
+    expect(y + height).toBeLessThan(141 / 200);
+    expect(width * height).toBeGreaterThan((0.6 * 100 * 100) / (300 * 200));
+  });
+
   it('asks for a frame before it takes a card, and gives its reflectance', async () => {
     const tool = await shown('qw-light', { picture: picture(), kind: 'white' });
     expect(button(tool, 'Correct the light').disabled).toBe(true);
