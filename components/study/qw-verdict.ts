@@ -1,5 +1,6 @@
 import { css, html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
+import { turnedWords } from '../../src/drawing/kind-words.ts';
 import type { Comparison, Kit } from '../../src/harmony/model.ts';
 import { controls, ruled } from '../support/controls.ts';
 import { QwElement } from '../support/element.ts';
@@ -7,7 +8,7 @@ import { lowered } from '../support/lowered.ts';
 import { chipStyle } from './chip-style.ts';
 import { inksSpokenOf, withChips } from './sentence.ts';
 import { verdictMark } from './verdict-mark.ts';
-import { turnedWords, verdictInSentence, verdictWords } from './words.ts';
+import { verdictInSentence, verdictWords } from './words.ts';
 
 /**
  * The verdict: its drawn mark, its words, the one sentence under it, and how it was decided.

@@ -1,5 +1,5 @@
 import { verdictWords as said } from '../../src/drawing/verdict-mark.ts';
-import type { Reason, Verdict } from '../../src/harmony/model.ts';
+import type { Verdict } from '../../src/harmony/model.ts';
 import type { StudyLeaf } from '../../src/notebook/model.ts';
 
 export const verdicts: readonly Verdict[] = ['holds-together', 'needs-a-bridge', 'pulls-apart'];
@@ -22,38 +22,3 @@ export function ledeOf(leaf: StudyLeaf, candidates: number, place: number): stri
   if (candidates === 0) return `One anchor, no candidate yet, seen on ${wheel}.`;
   return `Candidate ${place} of ${candidates}, ${far}, seen on ${wheel}.`;
 }
-
-/** What turned a verdict, in words for the margin, each kind once: "a colour alone, twice". */
-export function turnedWords(reasons: readonly Pick<Reason, 'kind'>[]): readonly string[] {
-  const kinds = reasons.map(({ kind }) => kind);
-  return [...new Set(kinds)].map((kind) => {
-    const times = kinds.filter((one) => one === kind).length;
-    const words = kindWords[kind];
-    return times > 1 ? `${words}, ${times === 2 ? 'twice' : `${times} times`}` : words;
-  });
-}
-
-/** What a reason of each kind is about, in plain words. */
-export const kindWords: Readonly<Record<Reason['kind'], string>> = {
-  repeat: 'a colour that comes back',
-  'repeated neutral': 'a neutral that comes back',
-  'tone on tone': 'one hue, light and dark',
-  neighbours: 'neighbouring hues',
-  opposites: 'opposite hues',
-  'near miss': 'colours close but not the same',
-  stray: 'a colour alone',
-  'base agreement': 'grounds that agree',
-  'base quarrel': 'two whites that quarrel',
-  'bright against muted': 'bright against muted',
-  'warm and cool': 'warm against cool',
-  'lightness range': 'light and dark',
-  dominance: 'how much each colour takes',
-  'print scale': 'the size of the prints',
-  busyness: 'how busy the prints are',
-  finish: 'how the papers are finished',
-  motif: 'what is pictured',
-  weight: 'how heavy the papers are',
-  'two-colour model': 'a published model of two colours',
-  'other eyes': 'how other eyes see it',
-  'light unknown': 'a light that is not known',
-};

@@ -1,6 +1,6 @@
+import { turnedWords } from '../drawing/kind-words.ts';
 import type { NamedSide, SceneNode } from '../drawing/model.ts';
 import { capital, inksOf } from '../drawing/says.ts';
-import { turnedWords } from '../harmony/kind-words.ts';
 import type { Comparison } from '../harmony/model.ts';
 import { verdictWords } from '../harmony/sentences.ts';
 import {

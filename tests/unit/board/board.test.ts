@@ -1,14 +1,13 @@
 import { Resvg } from '@resvg/resvg-js';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { kindWords } from '../../../components/study/words.ts';
 import { comparison } from '../../../components/support/sample-papers.ts';
 import { boardOf, caution } from '../../../src/board/compose.ts';
 import type { Board, BoardOptions } from '../../../src/board/model.ts';
 import { boardSvg } from '../../../src/board/svg.ts';
+import { kindWords } from '../../../src/drawing/kind-words.ts';
 import { textWidth } from '../../../src/drawing/text.ts';
 import { compare } from '../../../src/harmony/compare.ts';
-import { kindWords as harmonyKinds } from '../../../src/harmony/kind-words.ts';
 import type { Comparison } from '../../../src/harmony/model.ts';
 import { handSide } from '../../support/sides.ts';
 import { flat, sideOf } from '../drawing/nodes.ts';
@@ -97,7 +96,6 @@ test.each(sizes)(
 );
 
 test.each(sizes)('what decided stands on a %s board in the words of the study page, whole', (size) => {
-  expect(harmonyKinds).toEqual(kindWords);
   const miss = comparison.reasons.findIndex(({ kind }) => kind === 'near miss');
   const alone = { ...comparison.reasons[0]!, kind: 'stray' } as const;
   const decided: Comparison = {
