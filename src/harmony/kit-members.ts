@@ -17,6 +17,10 @@ export interface Measured {
   readonly pairs: readonly PlacedPair[];
   /** Share of the page by place, of papers and plains together 1. */
   readonly areas: readonly number[];
+  /** Whether any paper's size is known: without one, nothing is said of shares of the page. */
+  readonly sized: boolean;
+  /** Where on the page each member lies, by place: the place of the member that it shares one with, or its own. */
+  readonly spots: readonly number[];
   /** An ink ready to be said. */
   readonly say: (ink: MeasuredInk) => Said;
 }
@@ -41,6 +45,8 @@ export function measureKit(given: readonly KitMember[]): Measured {
     papers,
     pairs,
     areas: areasOf(members, papers),
+    sized: papers.some((at) => isSized(members[at]!)),
+    spots: spotsOf(members),
     say: (ink) => ({
       word: wordOf(ink),
       id: ink.id,
@@ -62,6 +68,31 @@ function numbered(side: Side, number: number): Side {
     id: `${number}${idAt(at)}`,
   });
   return { ...whole, base: name(whole.base, 0), inks: whole.inks.map((ink, at) => name(ink, at + 1)) };
+}
+
+/**
+ * A sheet that is in a kit twice is one sheet, and its colours lie in one place, unless both have sizes: then they are
+ * two pieces of it, and what lies in two places is seen in two. Common practice, no source.
+ */
+function spotsOf(members: readonly KitMember[]): number[] {
+  return members.map((member, at) => {
+    if (isSized(member)) return at;
+    const same = members.flatMap((other, to) => (isSameSheet(member.side, other.side) ? [to] : []));
+    return same.find((to) => isSized(members[to]!)) ?? same[0]!;
+  });
+}
+
+function isSized({ areaMm2 }: KitMember): boolean {
+  return areaMm2 !== null && areaMm2 > 0;
+}
+
+/** Two readings are of one sheet where they hold the very same colours, not equal ones. */
+function isSameSheet(one: Side, other: Side): boolean {
+  return (
+    one.base.oklch === other.base.oklch &&
+    one.inks.length === other.inks.length &&
+    one.inks.every(({ oklch }, at) => oklch === other.inks[at]!.oklch)
+  );
 }
 
 function areasOf(members: readonly KitMember[], papers: readonly number[]): number[] {

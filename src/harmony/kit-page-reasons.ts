@@ -85,7 +85,9 @@ function warmth(kit: Measured): Reason[] {
       {
         kind: 'warm and cool',
         weighs: mixed ? adviceWeights.warmApart : adviceWeights.warmAlike,
-        says: mixed ? kitSentences.leans(warm.map(name), cool.map(name), total) : kitSentences.lean(total),
+        says: mixed
+          ? kitSentences.leans(warm.map(name), cool.map(name), total, kit.sized)
+          : kitSentences.lean(total),
         places: [...warm, ...cool],
         evidence: { warmth: total, warm: warm.length, cool: cool.length },
         figure: `warmth ${sentences.number(total, 2)}`,

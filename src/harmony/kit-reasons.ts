@@ -33,14 +33,14 @@ export function kitReason(draft: Draft): Reason {
 function repeats(kit: Measured, groups: readonly ColourGroup[]): Reason[] {
   return groups
     .filter(({ places }) => places > 1)
-    .map(({ word, inks, places }) =>
+    .map(({ word, inks, placed, places }) =>
       kitReason({
         kind: 'repeat',
         weighs: Math.min(0.9, 0.3 + 0.15 * (places - 1) + areaOf(kit, inks)),
-        says: kitSentences.inPlaces(word, inks.map(kit.say)),
+        says: kitSentences.inPlaces(word, placed.map(kit.say)),
         inks,
-        evidence: { places, areaShare: areaOf(kit, inks) },
-        figure: `${places} places · ${sentences.percent(areaOf(kit, inks))} of the page`,
+        evidence: { places, ...shareOf(kit, inks) },
+        figure: kitSentences.placesFigure(places, shareOf(kit, inks).areaShare ?? null),
         sources: ['common-practice', 'link-limits'],
       }),
     );
@@ -87,20 +87,7 @@ function strays(kit: Measured, { troubles }: KitJudgement): Reason[] {
 
 function bases(kit: Measured, { troubles }: KitJudgement): Reason[] {
   const quarrels = troubles.filter((one): one is BaseQuarrel => one.kind === 'base quarrel');
-  if (quarrels.length > 0) {
-    return quarrels.slice(0, 2).map(({ tied: { link, a, b }, weight }) => {
-      const [yellower, whiter] = a.lab.b > b.lab.b ? [a, b] : [b, a];
-      return kitReason({
-        kind: 'base quarrel',
-        weighs: -weight,
-        says: sentences.basesQuarrel(kit.say(yellower), kit.say(whiter)),
-        inks: [a, b],
-        evidence: { deltaB: b.lab.b - a.lab.b, deltaE00: link.deltaE00 },
-        figure: `Δb* ${sentences.number(b.lab.b - a.lab.b)} · ΔE₀₀ ${sentences.number(link.deltaE00)}`,
-        sources: ['common-practice', 'ciede2000'],
-      });
-    });
-  }
+  if (quarrels.length > 0) return [quarrelOf(kit, quarrels)];
   const light = kit.papers.map((at) => kit.sides[at]!.inks[0]!).filter(isLightNeutral);
   if (light.length < 2) return [];
   const bs = light.map(({ lab }) => lab.b);
@@ -116,6 +103,38 @@ function bases(kit: Measured, { troubles }: KitJudgement): Reason[] {
       sources: ['common-practice'],
     }),
   ];
+}
+
+/** All quarrels of grounds as one reason, the weightiest first. */
+function quarrelOf(kit: Measured, quarrels: readonly BaseQuarrel[]): Reason {
+  const pairs = quarrels.map(({ tied: { a, b } }): readonly [MeasuredInk, MeasuredInk] =>
+    a.lab.b > b.lab.b ? [a, b] : [b, a],
+  );
+  const distinct = (all: readonly MeasuredInk[]) =>
+    [...new Map(all.map((ink) => [ink.id, ink])).values()].sort((x, y) => y.lab.b - x.lab.b);
+  const yellower = distinct(pairs.map(([one]) => one));
+  const whiter = distinct(pairs.map(([, one]) => one));
+  const all = distinct(pairs.flat());
+  const eachWithEach =
+    all.length === yellower.length + whiter.length && pairs.length === yellower.length * whiter.length;
+  const [y, w] = [yellower.map(kit.say), whiter.map(kit.say)];
+  const says = !eachWithEach
+    ? kitSentences.basesInSteps(all.map(kit.say))
+    : pairs.length === 1
+      ? sentences.basesQuarrel(y[0]!, w[0]!)
+      : kitSentences.basesDisagree(y, w);
+  const deltaB = Math.max(...quarrels.map(({ tied: { a, b } }) => Math.abs(b.lab.b - a.lab.b)));
+  const deltaE00 = Math.max(...quarrels.map(({ tied }) => tied.link.deltaE00));
+  const most = quarrels.length > 1 ? ' at most' : '';
+  return kitReason({
+    kind: 'base quarrel',
+    weighs: -quarrels[0]!.weight,
+    says,
+    inks: all,
+    evidence: { deltaB, deltaE00 },
+    figure: `Δb* ${sentences.number(deltaB)} · ΔE₀₀ ${sentences.number(deltaE00)}${most}`,
+    sources: ['common-practice', 'ciede2000'],
+  });
 }
 
 function brightness(kit: Measured, { troubles }: KitJudgement): Reason[] {
@@ -146,11 +165,16 @@ function neutrals(kit: Measured): Reason[] {
       weighs: found.length > 0 ? troubleWeights.worthSaying * 3 : -troubleWeights.worthSaying * 3,
       says: found.length > 0 ? kitSentences.neutrals(found.map(kit.say)) : kitSentences.noNeutral(),
       inks: found,
-      evidence: { neutrals: found.length, areaShare: areaOf(kit, found) },
-      figure: `${sentences.percent(areaOf(kit, found))} of the page`,
+      evidence: { neutrals: found.length, ...shareOf(kit, found) },
+      figure: kitSentences.neutralsFigure(found.length, shareOf(kit, found).areaShare ?? null),
       sources: ['common-practice', 'neutral-regions'],
     }),
   ];
+}
+
+/** The share of the page that some inks take, where sizes are known. */
+function shareOf(kit: Measured, inks: readonly MeasuredInk[]): { readonly areaShare?: number } {
+  return kit.sized ? { areaShare: areaOf(kit, inks) } : {};
 }
 
 /** The neutrals of a kit that are large enough to rest on, one a member. */

@@ -7,7 +7,9 @@ import { inkLimits } from './thresholds.ts';
 export interface ColourGroup {
   readonly word: string;
   readonly inks: readonly MeasuredInk[];
-  /** Members it is on. */
+  /** Its largest ink in each place on the page that it is in. */
+  readonly placed: readonly MeasuredInk[];
+  /** How many those are. */
   readonly places: number;
 }
 
@@ -28,17 +30,22 @@ export function colourGroups(kit: Measured): ColourGroup[] {
     groups.set(name, [...(groups.get(name) ?? []), ink]);
   }
   return [...groups.values()]
-    .map((inks) => ({
-      word: wordOf(largest(inks)),
-      inks,
-      places: new Set(inks.map(({ id }) => placeOf(id))).size,
-    }))
+    .map((inks) => {
+      const placed = onePerSpot(kit, inks);
+      return { word: wordOf(largest(inks)), inks, placed, places: placed.length };
+    })
     .sort((one, other) => other.places - one.places || areaOf(kit, other.inks) - areaOf(kit, one.inks));
 }
 
 /** Share of the page that some inks of a kit cover. */
 export function areaOf(kit: Measured, inks: readonly MeasuredInk[]): number {
   return inks.reduce((sum, ink) => sum + ink.share * kit.areas[placeOf(ink.id)]!, 0);
+}
+
+function onePerSpot(kit: Measured, inks: readonly MeasuredInk[]): MeasuredInk[] {
+  const spotOf = ({ id }: MeasuredInk) => kit.spots[placeOf(id)]!;
+  const spots = [...new Set(inks.map(spotOf))];
+  return spots.map((spot) => largest(inks.filter((ink) => spotOf(ink) === spot)));
 }
 
 function isStrong(ink: MeasuredInk): boolean {

@@ -15,8 +15,9 @@ export const alone = (it: Said): string =>
 export const missing = (it: Said): string =>
   `Nothing here answers ${ink(it)} of ${it.of}: a letter, a thread or a scrap in ${it.word} would.`;
 
-export const missingThird = (it: Said): string =>
-  `A third place for ${it.word}, now ${ink(it)} and one more, would make a triangle.`;
+/** `placed` is where the colour lies now. */
+export const missingThird = (word: string, placed: readonly Said[]): string =>
+  `A third place for ${word}, now ${listed(placed.map((it) => `${ink(it)} of ${it.of}`))}, would make a triangle.`;
 
 export const missingTie = (name: string): string =>
   `No colour ties ${name} to the rest: carry one of its colours to another piece.`;
@@ -26,6 +27,24 @@ export const missingNeutral = (): string =>
 
 export const basesAgree = (all: readonly Said[]): string =>
   `All light grounds agree: ${inks(all)}. None will make another look dirty.`;
+
+/** Where more than two grounds are in it: every yellower one quarrels with every whiter one. */
+export function basesDisagree(yellower: readonly Said[], whiter: readonly Said[]): string {
+  const looks = (all: readonly Said[]) => `${inks(all)} ${all.length > 1 ? 'look' : 'looks'}`;
+  return `The bases disagree: beside ${inks(whiter)}, ${looks(yellower)} dirty, and beside ${inks(yellower)}, ${looks(whiter)} cold.`;
+}
+
+/** The same where some lie between: yellowest first. */
+export const basesInSteps = (all: readonly Said[]): string =>
+  `The bases disagree, from the yellowest to the whitest ${inks(all)}: side by side, the yellower will look dirty and the whiter cold.`;
+
+export const placesFigure = (places: number, area: number | null): string =>
+  area === null ? `${places} places` : `${places} places · ${percent(area)} of the page`;
+
+export const neutralsFigure = (count: number, area: number | null): string => {
+  if (area !== null) return `${percent(area)} of the page`;
+  return count === 0 ? 'no neutral' : `${count} ${count > 1 ? 'neutrals' : 'neutral'}`;
+};
 
 export const neutrals = (all: readonly Said[]): string =>
   `${capital(inks(all))} ${all.length > 1 ? 'are neutrals that give' : 'is a neutral that gives'} the colours room.`;
@@ -47,8 +66,13 @@ export const oneBusy = (name: string): string =>
 export const lean = (value: number): string =>
   value > 0 ? 'The kit as a whole leans warm.' : 'The kit as a whole leans cool.';
 
-export const leans = (warm: readonly string[], cool: readonly string[], total: number): string =>
-  `${capital(listed(warm))} ${warm.length > 1 ? 'lean' : 'leans'} warm and ${listed(cool)} ${cool.length > 1 ? 'lean' : 'leans'} cool; by area the page comes out ${total > 0 ? 'warm' : total < 0 ? 'cool' : 'even'}.`;
+export const leans = (
+  warm: readonly string[],
+  cool: readonly string[],
+  total: number,
+  sized: boolean,
+): string =>
+  `${capital(listed(warm))} ${warm.length > 1 ? 'lean' : 'leans'} warm and ${listed(cool)} ${cool.length > 1 ? 'lean' : 'leans'} cool; ${sized ? 'by area' : 'laid out alike,'} the page comes out ${total > 0 ? 'warm' : total < 0 ? 'cool' : 'even'}.`;
 
 export const photoSinks = (photo: string, photoL: number, paper: string, paperL: number): string =>
   `${capital(photo)} is about as light as ${paper} (L* ${number(photoL, 0)} and ${number(paperL, 0)}) and will sink into it: put a mat of a plain, lighter or darker, under it.`;

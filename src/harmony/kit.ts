@@ -128,7 +128,12 @@ function missingIn(kit: Measured, judgement: KitJudgement, groups: readonly Colo
   const hasTriangle = groups.some(({ places }) => places > 2);
   const third =
     two && !hasTriangle && kit.papers.length > 2
-      ? [{ says: kitSentences.missingThird(kit.say(two.inks[0]!)), inks: two.inks.map(({ id }) => id) }]
+      ? [
+          {
+            says: kitSentences.missingThird(two.word, two.placed.map(kit.say)),
+            inks: two.inks.map(({ id }) => id),
+          },
+        ]
       : [];
   const loose =
     judgement.loosest.tie < verdictLimits.tie && !judgement.troubles.some(stands)

@@ -206,7 +206,7 @@ export interface InkPlaces {
   readonly hex: string;
   /** Kit ids: the member's number from 1, then the ink's letter: "2B". */
   readonly inks: readonly string[];
-  /** How many members it is on. */
+  /** How many places on the page it is in: members, but a sheet that is in the kit twice without sizes is one. */
   readonly places: number;
 }
 

@@ -87,6 +87,85 @@ describe('a kit', () => {
     expect(says(dark('one'), dark('two'))).toContain('There is no neutral to rest on');
   });
 
+  it('names both places where a third would make a triangle', () => {
+    const { missing } = kitOf([
+      member('one', onCream([c.coral, 0.2])),
+      member('two', onCream([c.aqua, 0.2])),
+      member('three', onCream([c.coral, 0.1])),
+    ]);
+    expect(missing.map(({ says }) => says)).toContain(
+      'A third place for coral, now coral (1B) of one and coral (3B) of three, would make a triangle.',
+    );
+  });
+
+  it('says no shares of the page where no sizes are set', () => {
+    const of = (areaMm2: number | null) =>
+      kitOf([
+        member('one', onCream([c.coral, 0.3]), { areaMm2 }),
+        member('two', onCream([c.coral, 0.1], [c.royal, 0.6])),
+      ]).reasons;
+    expect(JSON.stringify(of(null))).not.toMatch(/of the page|areaShare|by area/);
+    expect(of(null).map(({ figure }) => figure)).toEqual(expect.arrayContaining(['2 places', '2 neutrals']));
+    expect(JSON.stringify(of(null))).toContain('laid out alike, the page comes out');
+    expect(JSON.stringify(of(60_000))).toMatch(/% of the page.*by area/s);
+  });
+
+  it('says once that the bases disagree, for all that do', () => {
+    const white = (name: string) => member(name, { ...onWhite([c.navy, 0.2]), hex: c.coolWhite });
+    const cream = (name: string, hex: string = c.oldCream) =>
+      member(name, { ...onCream([c.navy, 0.2]), hex });
+    const quarrels = (...members: KitMember[]) => {
+      const { reasons, decision } = kitOf(members);
+      const found = reasons.filter(({ kind }) => kind === 'base quarrel');
+      expect(found).toHaveLength(1);
+      expect(decision.turnedBy).toEqual([reasons.indexOf(found[0]!)]);
+      return found[0]!;
+    };
+    expect(quarrels(white('one'), cream('two')).says).toBe(
+      'The bases disagree: beside white (1A), cream (2A) looks dirty, and beside cream (2A), white (1A) looks cold.',
+    );
+    const three = quarrels(white('one'), cream('two'), white('three'));
+    expect(three.says).toBe(
+      'The bases disagree: beside white (1A) and white (3A), cream (2A) looks dirty, and beside cream (2A), white (1A) and white (3A) look cold.',
+    );
+    expect(three.inks).toEqual(['1A', '2A', '3A']);
+    expect(three.figure).toMatch(/at most$/);
+    const steps = quarrels(white('one'), cream('two', '#f8f1de'), cream('three'));
+    expect(steps.says).toContain('from the yellowest to the whitest cream (3A), cream (2A) and white (1A)');
+  });
+
+  // Common practice, no source: what lies in two places on the page is seen in two.
+  it('counts a sheet that is in it twice as one place, and two sized pieces of it as two', () => {
+    const sheet = handSide(onCream([c.coral, 0.2]));
+    const places = (...areas: (number | null)[]) => {
+      const twice = areas.map(
+        (areaMm2, i): KitMember => ({ name: `${i}`, side: sheet, role: 'paper', areaMm2 }),
+      );
+      const kit = kitOf([...twice, member('other', onCream([c.coral, 0.1]))]);
+      const says = kit.reasons.find(({ kind }) => kind === 'repeat')!.says;
+      return [kit.repeats[0]!.places, says] as const;
+    };
+    expect(places(null, null)).toEqual([
+      2,
+      'Coral is in two places, coral (1B) and coral (3B); a third would make a triangle.',
+    ]);
+    expect(places(5000, null)[0]).toBe(2);
+    expect(places(5000, 5000)[0]).toBe(3);
+    expect(places(5000, 5000)[1]).toContain('Coral is in 3 places');
+    expect(kitOf(kitOf([member('one', onCream([c.coral, 0.2]))]).members).repeats[0]!.places).toBe(1);
+  });
+
+  it('counts places, not inks, for a triangle', () => {
+    const { reasons, repeats } = kitOf([
+      member('one', onCream([c.coral, 0.2], ['#e0705a', 0.1])),
+      member('two', onCream([c.coral, 0.1])),
+    ]);
+    expect(repeats[0]).toMatchObject({ places: 2, inks: ['1B', '1C', '2B'] });
+    expect(reasons.find(({ kind }) => kind === 'repeat')!.says).toBe(
+      'Coral is in two places, coral (1B) and coral (2B); a third would make a triangle.',
+    );
+  });
+
   it('judges a photograph only for how it stands out', () => {
     const photo = member(
       'the photograph',
