@@ -5,7 +5,6 @@ import { comparison } from '../../../components/support/sample-papers.ts';
 import { boardOf, caution } from '../../../src/board/compose.ts';
 import type { Board, BoardOptions } from '../../../src/board/model.ts';
 import { boardSvg } from '../../../src/board/svg.ts';
-import { kindWords } from '../../../src/drawing/kind-words.ts';
 import { textWidth } from '../../../src/drawing/text.ts';
 import { compare } from '../../../src/harmony/compare.ts';
 import type { Comparison } from '../../../src/harmony/model.ts';
