@@ -23,12 +23,7 @@ export function whatIfView(
     : usualNeutrals().map((plain) => ({ ...materialOf(plain), usual: true }));
   return {
     from: supposed?.start ?? shown.comparison,
-    names: supposed
-      ? {
-          anchor: session.nameOf(supposed.papers.anchor),
-          candidate: session.nameOf(supposed.papers.candidate),
-        }
-      : { anchor: anchor.name, candidate: shown.name },
+    names: supposed?.names ?? { anchor: anchor.name, candidate: shown.name },
     plains: [...own, ...usual],
     changes: supposing.changes,
     clauses: supposed?.clauses ?? [],

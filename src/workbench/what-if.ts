@@ -17,6 +17,8 @@ export interface Supposed {
   readonly question: string;
   /** The papers that then lie there: others than those of the pair where one was turned or exchanged. */
   readonly papers: Pair;
+  /** What they are called. */
+  readonly names: PairNames;
   /** The pair with papers turned or exchanged and nothing else done to them: what further changes start from. */
   readonly start: Comparison;
 }
@@ -45,7 +47,7 @@ export function supposeOn(
       ? changeSays(change, from, before, nameOfHeld(drawer, papers[change.of]))
       : changeSays(change, start, names),
   );
-  return { comparison: made(changes), clauses, question: whatIfSays(clauses), papers, start };
+  return { comparison: made(changes), clauses, question: whatIfSays(clauses), papers, names, start };
 }
 
 /** The pair once a paper of the drawer lies in place of another; the pair as it is where the drawer has none like it. */
