@@ -20,7 +20,8 @@ export interface Wanted {
   readonly name: string;
   /** Which stock it is cut from. */
   readonly from: string;
-  readonly sizeMm: SizeMm;
+  /** Null where it is not known: the piece is left out, and the list says so. */
+  readonly sizeMm: SizeMm | null;
   /** How many; default 1. */
   readonly count?: number;
   /** A mat under it: from which stock, and how wide its border is, mm. */
@@ -40,7 +41,7 @@ export interface CutSheet {
 /** What to cut, from what, and what is left. */
 export interface CutList {
   readonly sheets: readonly CutSheet[];
-  /** Pieces for which there is no room or no stock. */
+  /** Pieces for which there is no room, or no stock, or none as large as they are. */
   readonly short: readonly string[];
   /** Names of stock thin enough to need mounting. */
   readonly mount: readonly string[];
@@ -57,11 +58,17 @@ export function matFor({ width, height }: SizeMm, borderMm: number): SizeMm {
 export function cutListOf(stock: readonly Stock[], wanted: readonly Wanted[]): CutList {
   const sheets: CutSheet[] = [];
   const short: string[] = [];
+  const large: TooLarge[] = [];
   const jobs = wanted.flatMap(jobsOf);
   const unknown = jobs.filter((job) => !stock.some(({ id }) => id === job.from));
   short.push(...unknown.map(({ name }) => name));
   for (const one of stock) {
-    let rest = jobs.filter(({ from }) => from === one.id).sort((a, b) => areaOf(b.sizeMm) - areaOf(a.sizeMm));
+    const all = jobs
+      .filter(({ from }) => from === one.id)
+      .sort((a, b) => areaOf(b.sizeMm) - areaOf(a.sizeMm));
+    const tooLarge = all.filter(({ sizeMm }) => layOut(one.sizeMm, [sizeMm]) === null);
+    if (tooLarge.length > 0) large.push({ stock: one, names: tooLarge.map(({ name }) => name) });
+    let rest = all.filter((job) => !tooLarge.includes(job));
     for (let number = 1; number <= (one.count ?? 1) && rest.length > 0; number++) {
       const { layout, kept } = fill(one.sizeMm, rest);
       if (kept.length === 0) break;
@@ -74,7 +81,26 @@ export function cutListOf(stock: readonly Stock[], wanted: readonly Wanted[]): C
   const mount = used
     .filter(({ gsm }) => gsm !== undefined && gsm !== null && gsm < pageLimits.thinGsm)
     .map(({ name }) => name);
-  return { sheets, short, mount, says: said(sheets, short, mount) };
+  const unsized = wanted.flatMap(({ name, sizeMm }) => (sizeMm === null ? [name] : []));
+  return {
+    sheets,
+    short: [...short, ...large.flatMap(({ names }) => names)],
+    mount,
+    says: said(sheets, { short, large, unsized }, mount),
+  };
+}
+
+/** Pieces larger than the sheet that they should come from. */
+interface TooLarge {
+  readonly stock: Stock;
+  readonly names: readonly string[];
+}
+
+/** What is not cut, and why. */
+interface Uncut {
+  readonly short: readonly string[];
+  readonly large: readonly TooLarge[];
+  readonly unsized: readonly string[];
 }
 
 interface Job {
@@ -84,6 +110,7 @@ interface Job {
 }
 
 function jobsOf({ name, from, sizeMm, count = 1, mat }: Wanted): Job[] {
+  if (sizeMm === null) return [];
   return Array.from({ length: count }, (_, i) => {
     const called = count > 1 ? `${name} ${i + 1}` : name;
     const piece: Job = { name: called, from, sizeMm };
@@ -109,7 +136,11 @@ function fill(sheet: SizeMm, jobs: readonly Job[]): { layout: Layout; kept: Job[
   return { layout, kept };
 }
 
-function said(sheets: readonly CutSheet[], short: readonly string[], mount: readonly string[]): string[] {
+function said(
+  sheets: readonly CutSheet[],
+  { short, large, unsized }: Uncut,
+  mount: readonly string[],
+): string[] {
   const lines = sheets.map(({ stock, number, layout, names }) =>
     sentences.fromSheet({
       stock: (stock.count ?? 1) > 1 ? `${stock.name}, sheet ${number}` : stock.name,
@@ -119,6 +150,8 @@ function said(sheets: readonly CutSheet[], short: readonly string[], mount: read
     }),
   );
   if (short.length > 0) lines.push(sentences.noRoom(short));
+  lines.push(...large.map(({ stock, names }) => sentences.tooLarge(names, stock.name, stock.sizeMm)));
+  if (unsized.length > 0) lines.push(sentences.leftOut(unsized));
   if (mount.length > 0) lines.push(sentences.mountThin(mount, pageLimits.thinGsm));
   if (sheets.length > 0) lines.push(bladeCaution);
   return lines;

@@ -12,7 +12,7 @@ export interface KitFound {
   readonly there: readonly { readonly piece: KitPiece; readonly index: number }[];
   /** Null while there is no piece. */
   readonly kit: Kit | null;
-  /** Null while no piece has a size. */
+  /** Null while no piece has a size; pieces without one are then named as left out. */
   readonly cuts: CutList | null;
 }
 
@@ -38,7 +38,7 @@ export function findKit(drawer: Drawer, leaf: KitLeaf): KitFound {
   return {
     there: there.map(({ piece, index }) => ({ piece, index })),
     kit: members.length > 0 ? kitOf(members) : null,
-    cuts: wanted.length > 0 ? cutsOf(drawer, wanted) : null,
+    cuts: wanted.some(({ sizeMm }) => sizeMm !== null) ? cutsOf(drawer, wanted) : null,
   };
 }
 
@@ -59,8 +59,7 @@ function cutsOf(drawer: Drawer, wanted: readonly Wanted[]): CutList {
 function wantedOf(drawer: Drawer, piece: KitPiece, name: string): Wanted[] {
   const { held, role, count = 1, mat } = piece;
   const part = held.kind === 'part' ? drawer.parts.find(({ id }) => id === held.id) : undefined;
-  const sizeMm = piece.sizeMm ?? part?.sizeMm;
-  if (!sizeMm) return [];
+  const sizeMm = piece.sizeMm ?? part?.sizeMm ?? null;
   // A photograph is cut from no sheet of the drawer; a part is cut from the sheet it lies on.
   const from = role === 'photo' ? photoStock(held.id) : part ? part.sheetId : held.id;
   const isThere = mat && drawer.plains.some(({ id }) => id === mat.plainId);
@@ -82,7 +81,9 @@ function stockOf(drawer: Drawer, wanted: readonly Wanted[]): Stock[] {
   // A photograph is its own sheet, as large as it is.
   const photos = wanted
     .filter(({ from }) => from.startsWith(photoStock('')))
-    .map(({ from, name, sizeMm, count = 1 }): Stock => ({ id: from, name, sizeMm, count, gsm: null }));
+    .flatMap(({ from, name, sizeMm, count = 1 }): Stock[] =>
+      sizeMm === null ? [] : [{ id: from, name, sizeMm, count, gsm: null }],
+    );
   return [...sheets, ...plains, ...photos];
 }
 

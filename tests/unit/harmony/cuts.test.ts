@@ -128,6 +128,37 @@ describe('a cut list', () => {
     expect(full.says[0]).toContain('Nothing is left.');
   });
 
+  it('says the largest piece left in whole millimetres, and in inches to the eighth', () => {
+    const left = (width: number, height: number) =>
+      cutListOf(stock, [{ name: 'ground', from: 'bunting', sizeMm: { width, height } }]).says[0]!;
+    expect(left(305 - 0.2, 152)).toContain('The largest piece left is 305 × 153 mm (12 × 6 in).');
+    expect(left(304.8, 200)).toContain('305 × 105 mm (12 × 4⅛ in)');
+    expect(left(304.8, 290)).toContain('305 × 15 mm (12 × ⅝ in)');
+    expect(left(304.8, 304)).toContain('305 × 1 mm (12 × under ⅛ in)');
+  });
+
+  it('says so where a piece is simply larger than its sheet, and not that none is left', () => {
+    const list = cutListOf(stock, [
+      { name: 'banner', from: 'bunting', sizeMm: inches(14, 3) },
+      { name: 'tag', from: 'bunting', sizeMm: inches(2, 3) },
+    ]);
+    expect(list.sheets.map(({ names }) => names)).toEqual([['tag']]);
+    expect(list.short).toEqual(['banner']);
+    expect(list.says).toContain(
+      'Larger than the sheet to cut from, Regatta bunting of 305 × 305 mm (12 × 12 in): banner.',
+    );
+    expect(list.says.join(' ')).not.toContain('no paper left');
+  });
+
+  it('names a piece without a size as left out', () => {
+    const list = cutListOf(stock, [
+      { name: 'tag', from: 'bunting', sizeMm: inches(2, 3) },
+      { name: 'ground', from: 'kraft', sizeMm: null, mat: { from: 'kraft', borderMm: 3 } },
+    ]);
+    expect(list.sheets.map(({ names }) => names)).toEqual([['tag']]);
+    expect(list.says).toContain('Left out, without a size: ground.');
+  });
+
   it('is empty, and warns of nothing, where nothing is wanted', () => {
     expect(cutListOf(stock, [])).toEqual({ sheets: [], short: [], mount: [], says: [] });
   });

@@ -80,6 +80,20 @@ describe('a kit leaf', () => {
     expect(cuts!.short).toEqual([]);
   });
 
+  it('names a piece without a size as left out of the cutting, once another has one', () => {
+    const { cuts } = findKit(
+      drawer,
+      kitWith(
+        { held: bunting, areaMm2: null, sizeMm: inches(4, 6) },
+        { held: ledger, areaMm2: null },
+        { held: ledger, areaMm2: null, role: 'photo' },
+      ),
+    );
+    expect(cuts!.sheets.map(({ stock }) => stock.name)).toEqual(['Bunting']);
+    expect(cuts!.says).toContain('Left out, without a size: Ledger and Ledger (2).');
+    expect(cuts!.short).toEqual([]);
+  });
+
   it('has nothing to cut while no piece has a size', () => {
     expect(findKit(drawer, kitWith({ held: bunting, areaMm2: null })).cuts).toBeNull();
   });
