@@ -52,7 +52,7 @@ export const drawerStyles = css`
     display: flex;
     flex-direction: column;
     height: 100%;
-    padding: 10px 18px 0;
+    padding: 10px 18px var(--foot, 0);
     background: var(--qw-leaf);
     box-shadow: 0 0 24px var(--qw-lift);
     overflow-y: auto;

@@ -19,7 +19,7 @@ export type TakeAs = 'anchor' | 'candidate' | 'piece' | 'look';
  * @slot new - further ways to put something in, in the open drawer
  * @fires qw-drawer - `{ open }`, it wants to be opened or shut
  * @fires qw-take - `{ key, as }`, a paper is taken out
- * @fires qw-put-out - `{ key }`, a paper is put out of the drawer
+ * @fires qw-put-out - `{ key }`, a paper is taken out of the drawer for good
  * @fires qw-look-further - `{ way: 'drawer' }`, the drawer is to be held against the study's anchor
  * @fires qw-add-pictures - `{ as }`, pictures are to be chosen from the device
  */
@@ -72,7 +72,7 @@ export class QwDrawer extends QwElement {
                 type="button"
                 class="mini"
                 title=${paper.name}
-                aria-label="${paper.name}, ${paper.about}: take it out"
+                aria-label=${shows(paper)}
                 draggable="true"
                 @dragstart=${(event: DragEvent) => carry(event, paper.key)}
                 @click=${() => this.pick(paper.key)}
@@ -148,8 +148,8 @@ export class QwDrawer extends QwElement {
       ${this.onKit ? way('piece', 'Put it into the kit') : nothing}
       ${this.onStudy ? [way('candidate', 'Hold it against the anchor'), way('anchor', 'Make it the anchor')] : way('anchor', 'Start a study with it')}
       ${way('look', 'Look at it alone')}
-      <button type="button" class="word out" aria-label="Put it out of the drawer: ${name}" @click=${() => emit(this, 'qw-put-out', { key })}>
-        <span>Put it out of the drawer</span>
+      <button type="button" class="word out" aria-label="Take it out of the drawer: ${name}" @click=${() => emit(this, 'qw-put-out', { key })}>
+        <span>Take it out of the drawer</span>
       </button>
       ${liesOn.length ? html`<p class="lies">It lies on ${leavesInWords(liesOn)}.</p>` : nothing}
     </div>`;
@@ -185,6 +185,11 @@ const wantedWords = {
   candidate: 'Choose a candidate',
   piece: 'Choose pieces',
 } as const;
+
+/** A miniature opens the drawer at its paper; the two sides of a sheet have one name. */
+function shows({ name, about }: DrawerPaper): string {
+  return `Show ${name}${about.startsWith('side') ? `, ${about},` : ''} in the drawer`;
+}
 
 /** "“Hearts” and 2 more leaves"; a leaf without a title is only counted. */
 function leavesInWords(titles: readonly string[]): string {

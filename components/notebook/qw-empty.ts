@@ -1,5 +1,6 @@
 import { css, html } from 'lit';
 import { customElement } from 'lit/decorators.js';
+import { byHand } from '../support/by-finger.ts';
 import { controls, ruled } from '../support/controls.ts';
 import { QwElement } from '../support/element.ts';
 import { emit } from '../support/emit.ts';
@@ -57,7 +58,7 @@ export class QwEmpty extends QwElement {
           <path d="M2 6H54V58H2Z" />
           <path d="M62 10H110V60H62Z" />
         </svg>
-        <h2>Drop two photographs of paper here, or choose them.</h2>
+        <h2>${byHand('Drop two photographs of paper here, or choose them.', 'Choose two photographs of paper.')}</h2>
         <p>The first is the anchor, the second is held against it. Both stay on this device.</p>
         <div>
           <button type="button" class="slip main" @click=${() => emit(this, 'qw-add-pictures', { as: null })}>Choose pictures</button>

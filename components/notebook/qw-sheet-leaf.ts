@@ -21,6 +21,8 @@ export class QwSheetLeaf extends QwElement {
   @property({ attribute: false }) margin: readonly string[] = [];
   /** The side that is looked at; null where the sheet has left the drawer. */
   @property({ attribute: false }) paper: PaperView | null = null;
+  /** The studies on which it lies: ways back to them stand at the head. */
+  @property({ attribute: false }) studies: readonly { readonly id: string; readonly title: string }[] = [];
   @property() surround: Surround = 'grey';
   @state() private lit: readonly string[] = [];
 
@@ -29,7 +31,7 @@ export class QwSheetLeaf extends QwElement {
     if (!leaf) return nothing;
     return html`<div class="row head">
         <div class="margin">${this.margin.map((line) => html`<span>${line}</span>`)}</div>
-        <div class="text"><qw-title .value=${leaf.title} ?given=${leaf.title === paper?.name}></qw-title></div>
+        <div class="text"><qw-title .value=${leaf.title} ?given=${leaf.title === paper?.name}></qw-title>${this.studies.length ? this.ways() : nothing}</div>
       </div>
       ${
         paper
@@ -46,6 +48,15 @@ export class QwSheetLeaf extends QwElement {
           <qw-writing label="Your words on this sheet" prompt="Where it came from, how much is left, what it was kept for." .value=${leaf.text}></qw-writing>
         </div>
       </div>`;
+  }
+
+  private ways() {
+    return html`<ul class="ways" aria-label="Studies that it lies on">
+      ${this.studies.map(
+        ({ id, title }) =>
+          html`<li><a class="word" href="#${id}"><span>On the study ${title ? `“${title}”` : 'without a title'}: back to it</span></a></li>`,
+      )}
+    </ul>`;
   }
 
   private inks({ side, ground }: PaperView) {
@@ -79,7 +90,14 @@ function styles() {
     .inks {
       margin: 0 0 26px;
     }
-    li {
+    .ways {
+      margin: 2px 0 10px;
+    }
+    .ways a {
+      padding: 4px 0;
+      text-decoration: none;
+    }
+    .inks li {
       display: grid;
       grid-template-columns: 30px minmax(0, 1fr) 60px;
       align-items: center;
@@ -88,11 +106,11 @@ function styles() {
       padding: 5px 0;
       border-bottom: 1px solid var(--qw-rule);
     }
-    li i {
+    .inks i {
       height: 26px;
       box-shadow: 0 0 0 0.5px oklch(0.5 0 0 / 0.4);
     }
-    li b {
+    .inks b {
       display: inline-block;
       min-width: 1.3em;
       font: 600 14px/1 var(--qw-sans);

@@ -27,6 +27,11 @@ export function sizeWords({ width, height }: SizeMm): string {
   return `${Math.round(width)} × ${Math.round(height)} mm (${inch(width)} × ${inch(height)} in)`;
 }
 
+/** What a paper of this size is sold as, "12 × 12 in"; its measures where it is no such size. */
+export function paperWords(size: SizeMm): string {
+  return paperSizes[paperIndex(size)]?.label ?? sizeWords(size);
+}
+
 /** Millimetres as a number in a unit, without digits that mean nothing. */
 export function inUnit(mm: number, unit: LengthUnit): string {
   return unit === 'in' ? tidy(inInches(mm), 3) : tidy(mm, 1);

@@ -46,7 +46,7 @@ export class QwSheetTools extends QwElement {
       {
         id: 'light',
         title: 'Light',
-        says: view.side.light.known ? 'corrected or known' : 'unknown',
+        says: view.side.light.known ? (view.light ? 'corrected' : 'known') : 'unknown',
         tool: () => this.light(view, name),
       },
       {
@@ -94,7 +94,8 @@ export class QwSheetTools extends QwElement {
         .picture=${view.taken}
         .name=${name}
         .corners=${view.corners ?? wholePicture}
-          .sizeMm=${view.straightSize}
+        .sizeMm=${view.straightSize}
+        .done=${view.straightened ? { picture: view.picture, sizeMm: view.sheet.sizeMm } : null}
         .note=${view.cornersSay}
       ></qw-straighten>
       ${

@@ -3,12 +3,19 @@ import { customElement, property, state } from 'lit/decorators.js';
 import type { Corners, SizeMm, Spot } from '../../src/sheet/model.ts';
 import { controls } from '../support/controls.ts';
 import { emit } from '../support/emit.ts';
+import { unbroken } from '../support/unbroken.ts';
 import { follow } from './drag.ts';
-import { paperSizes } from './lengths.ts';
+import { paperSizes, paperWords } from './lengths.ts';
 import { PictureStage } from './picture-stage.ts';
 import './qw-size.ts';
 import { makesSheet, nudged, placeWords } from './spots.ts';
 import { stageStyles, toolStyles } from './stage-styles.ts';
+
+/** A side as it was straightened. */
+export interface Straightened {
+  readonly picture: string | null;
+  readonly sizeMm: SizeMm;
+}
 
 export interface CornersDetail {
   readonly corners: Corners;
@@ -31,12 +38,27 @@ export class QwStraighten extends PictureStage {
       .says {
         margin: 10px 0 8px;
       }
+      figure {
+        display: flex;
+        align-items: center;
+        justify-content: center;
+        width: min(260px, 100%);
+        padding: 22px;
+        background: var(--qw-mat);
+      }
+      figure img {
+        display: block;
+        max-width: 100%;
+        max-height: 40vh;
+      }
     `,
   ];
 
   /** Where the corners are thought to be, clockwise from the sheet's top left. Setting it moves the handles there. */
   @property({ attribute: false }) corners: Corners = wholePicture;
   @property({ attribute: false }) sizeMm: SizeMm = paperSizes[0]!.size;
+  /** What came of it the last time: the address of the picture and the sheet's size; null where it is as it was taken. */
+  @property({ attribute: false }) done: Straightened | null = null;
   /** One sentence on how the corners were found; shown above. */
   @property() note = '';
   @state() private moved: Corners | null = null;
@@ -61,10 +83,12 @@ export class QwStraighten extends PictureStage {
         <qw-size .sizeMm=${this.sizeMm} @qw-size=${this.onSize}></qw-size>
       </div>
       <div class="fields">
-        <button class="slip main" ?disabled=${!sound || !this.picture} @click=${this.use}>Straighten the sheet</button>
+        <button class="slip ${this.done && !this.moved ? '' : 'main'}" ?disabled=${!sound || !this.picture} @click=${this.use}>Straighten the sheet</button>
         <button class="slip" ?disabled=${!this.moved} @click=${this.putBack}>Put the corners back</button>
         <button class="slip" @click=${this.turn}>Turn it a quarter</button>
-      </div>`;
+      </div>
+      <p class="says done" role="status">${this.done ? unbroken(`Straightened: ${paperWords(this.done.sizeMm)}.`) : ''}</p>
+      ${this.done?.picture ? html`<figure><img src=${this.done.picture} alt=${`${this.name}, straightened`} /></figure>` : nothing}`;
   }
 
   private over(corners: Corners) {

@@ -1,5 +1,5 @@
 import type { Drawer, Held } from '../../src/drawer/model.ts';
-import type { Leaf, Notebook } from '../../src/notebook/model.ts';
+import type { Leaf, Notebook, StudyLeaf } from '../../src/notebook/model.ts';
 
 /** Titles of the leaves on which each thing of the drawer lies, by its id; a sheet's with those of its parts. */
 export function leavesByThing({ leaves, drawer }: Notebook): ReadonlyMap<string, readonly string[]> {
@@ -9,6 +9,14 @@ export function leavesByThing({ leaves, drawer }: Notebook): ReadonlyMap<string,
     for (const id of ids) found.set(id, [...(found.get(id) ?? []), leaf.title]);
   }
   return found;
+}
+
+/** The studies on which a sheet lies, with either of its sides or a part of it, in the order of the leaves. */
+export function studiesWith({ leaves, drawer }: Notebook, sheetId: string): readonly StudyLeaf[] {
+  return leaves.filter(
+    (leaf): leaf is StudyLeaf =>
+      leaf.kind === 'study' && heldOn(leaf).some((held) => idsOf(drawer, held).includes(sheetId)),
+  );
 }
 
 function heldOn(leaf: Leaf): readonly Held[] {

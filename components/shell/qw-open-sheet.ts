@@ -9,6 +9,7 @@ import '../picture/qw-sheet-tools.ts';
 import { QwElement } from '../support/element.ts';
 import { askForFiles, pictureTypes } from './files.ts';
 import { colourOfText, knownColour } from './known-colours.ts';
+import { studiesWith } from './lies-on.ts';
 import type { PlacesShelf } from './places-shelf.ts';
 import { faceAsked } from './sheet-commands.ts';
 import { type Deed, sheetDeeds } from './sheet-deeds.ts';
@@ -55,7 +56,7 @@ export class QwOpenSheet extends QwElement {
     const held = this.held(leaf);
     const paper = paperView(session, shelf, held, 'anchor');
     const view = sheetView(session, leaf.sheetId, held.side, this.found, paper?.places ?? null);
-    return html`<qw-sheet-leaf .leaf=${leaf} .margin=${this.margin} .paper=${paper} .surround=${book.look.surround}>
+    return html`<qw-sheet-leaf .leaf=${leaf} .margin=${this.margin} .paper=${paper} .studies=${studiesWith(book.notebook, leaf.sheetId)} .surround=${book.look.surround}>
       <qw-sheet-tools
         slot="tools"
         .view=${view && { ...view, spotReads: this.spotReads }}

@@ -5,6 +5,7 @@ import { weightWords } from '../../src/sheet/weight.ts';
 import type { FoundOnPicture, Session } from '../../src/workbench/session-types.ts';
 import { paperIndex, paperSizes, sizeWords } from '../picture/lengths.ts';
 import type { SheetView } from '../picture/sheet-view.ts';
+import { unbroken } from '../support/unbroken.ts';
 
 /** What was looked for on a side's pictures; null until the answer is there. */
 export interface Found {
@@ -62,7 +63,7 @@ export function sheetView(
     blocks: found.blocks.map((frame) => ({ frame })),
     parts: parts
       .filter((part) => part.sheetId === sheetId && part.side === face)
-      .map((part) => ({ key: `part:${part.id}`, name: part.name, size: sizeWords(part.sizeMm) })),
+      .map((part) => ({ key: `part:${part.id}`, name: part.name, size: unbroken(sizeWords(part.sizeMm)) })),
     weightSays: weightSays(sheet),
   };
 }
@@ -77,7 +78,7 @@ function cornersSay(straightened: boolean, { corners }: Found): string {
 }
 
 function weightSays({ weight }: Sheet): string {
-  return weight ? weightWords(weight) : '';
+  return weight ? unbroken(weightWords(weight)) : '';
 }
 
 /** A spot well inside each ink, by its id on screen. */

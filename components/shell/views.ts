@@ -9,6 +9,7 @@ import { baseWords, repeatWords } from '../../src/sheet/words.ts';
 import type { Session } from '../../src/workbench/session-types.ts';
 import type { DrawerPaper } from '../drawer/drawer-view.ts';
 import type { CandidateView, PaperView } from '../study/study-view.ts';
+import { unbroken } from '../support/unbroken.ts';
 import { leavesByThing } from './lies-on.ts';
 import type { PlacesShelf } from './places-shelf.ts';
 
@@ -29,9 +30,9 @@ export function paperView(
     side: relabel(reading, role),
     picture,
     places: picture ? shelf.get(held, reading) : null,
-    facts: factsOf(drawer, held, reading),
+    facts: factsOf(drawer, held, reading).map(unbroken),
     onTable: liesOnTable(session, held),
-    ground: `${baseWords(reading.base)}, ${groundWords(reading)}`,
+    ground: unbroken(`${baseWords(reading.base)}, ${groundWords(reading)}`),
     turnsTo: held.kind === 'sheet' && otherSideOfHeld(drawer, held) ? (held.side === 'A' ? 'B' : 'A') : null,
   };
 }

@@ -33,7 +33,9 @@ describe('the drawer', () => {
   it('opens at the paper that is pressed on the rail, and offers what can be done with it', async () => {
     const element = await standAlone<HTMLElement & { open: boolean }>('qw-drawer', { papers, onStudy: true });
     const [asked, taken] = [heard(element, 'qw-drawer'), heard(element, 'qw-take')];
-    within(element, 'li:nth-child(2) .mini').click();
+    const mini = within(element, 'li:nth-child(2) .mini');
+    expect(mini.getAttribute('aria-label')).toBe('Show Kraft in the drawer');
+    mini.click();
     expect(asked).toEqual([{ open: true }]);
     element.open = true;
     await drawn(element);
@@ -53,7 +55,7 @@ describe('the drawer', () => {
     [['', 'Hearts'], 'It lies on “Hearts” and 1 more leaf.'],
     [['Hearts', 'Pips', 'A kit'], 'It lies on “Hearts” and 2 more leaves.'],
   ])(
-    'says of a paper that is picked which leaves it lies on, before it is put out: %j',
+    'says of a paper that is picked which leaves it lies on, before it is taken out: %j',
     async (liesOn, says) => {
       const element = await standAlone('qw-drawer', { papers: [{ ...papers[0]!, liesOn }], open: true });
       within(element, '.one').click();

@@ -7,6 +7,7 @@ import '../../components/notebook/qw-note.ts';
 import '../../components/notebook/qw-sheet-leaf.ts';
 import '../../components/notebook/qw-sources.ts';
 import '../../components/notebook/qw-upkeep.ts';
+import { unbroken } from '../../components/support/unbroken.ts';
 import { anchorView } from '../support/hand-made.ts';
 import { axeTroubles, drawn, heard, standAlone, within } from '../support/stand-alone.ts';
 
@@ -226,6 +227,71 @@ describe('a title', () => {
     words.dispatchEvent(new KeyboardEvent('keydown', { key: 'Escape', bubbles: true }));
     expect(words.textContent).toBe('New stock');
     expect(titles).toHaveLength(1);
+  });
+});
+
+describe('a title that was given', () => {
+  const marked = () => getSelection()!.toString();
+
+  it('is marked as a whole when it is gone into; one that was written is not', async () => {
+    for (const [title, found] of [
+      ['Bunting', 'Bunting'],
+      ['The last bunting', ''],
+    ]) {
+      const paper = { ...anchorView, name: 'Bunting' };
+      const leaf = { id: 'l', kind: 'sheet', title, sheetId: 's', text: '' };
+      const element = await standAlone('qw-sheet-leaf', { leaf, paper });
+      getSelection()!.removeAllRanges();
+      within(element, 'qw-title').focus();
+      expect(marked()).toBe(found);
+    }
+  });
+});
+
+describe('a sheet', () => {
+  it('leads back to every study that it lies on', async () => {
+    const element = await standAlone('qw-sheet-leaf', {
+      leaf: { id: 'l', kind: 'sheet', title: 'Bunting', sheetId: 's', text: '' },
+      paper: anchorView,
+      studies: [
+        { id: 'one', title: 'Does it hold?' },
+        { id: 'two', title: '' },
+      ],
+    });
+    const ways = [...element.shadowRoot!.querySelectorAll('.ways a')];
+    expect(ways.map((way) => [way.getAttribute('href'), way.textContent!.trim()])).toEqual([
+      ['#one', 'On the study “Does it hold?”: back to it'],
+      ['#two', 'On the study without a title: back to it'],
+    ]);
+    expect(await axeTroubles()).toEqual([]);
+  });
+});
+
+describe('an empty notebook', () => {
+  it('speaks of dropping only where there is a mouse to drop with', async () => {
+    const real = window.matchMedia;
+    const words: (string | null)[] = [];
+    for (const isFinger of [false, true]) {
+      window.matchMedia = (query) => ({ ...real(query), matches: query === '(pointer: coarse)' && isFinger });
+      words.push(within(await standAlone('qw-empty'), 'h2').textContent);
+    }
+    window.matchMedia = real;
+    expect(words).toEqual([
+      'Drop two photographs of paper here, or choose them.',
+      'Choose two photographs of paper.',
+    ]);
+  });
+});
+
+describe('words that no line breaks', () => {
+  it.each([
+    ['side A of two', 'side A of two'],
+    ['repeat 18 mm, 12 × 12 in', 'repeat 18_mm, 12_×_12_in'],
+    ['220 g/m² (80 lb cover)', '220_g/m² (80_lb cover)'],
+    ['8½ × 11 in, 88 % sure', '8½_×_11_in, 88_% sure'],
+    ['2 inks in 3 places', '2 inks in 3 places'],
+  ])('%s', (words, found) => {
+    expect(unbroken(words)).toBe(found.replaceAll('_', '\u00a0'));
   });
 });
 

@@ -45,6 +45,8 @@ describe('the page of a sheet', () => {
     }
     await page.getByRole('button', { name: 'Straighten the sheet' }).click();
     await page.locator('#straighten summary', { hasText: /straightened/ }).waitFor();
+    await page.locator('qw-straighten .done', { hasText: 'Straightened: 12 × 12 in.' }).waitFor();
+    await page.locator('qw-straighten img[alt$="straightened"]').waitFor();
     // What was the table is no ink any more.
     await expectSquare(page);
     const yellowed = await baseB(page);
@@ -60,6 +62,7 @@ describe('the page of a sheet', () => {
     await page.reload();
     await page.locator('qw-sheet-tools').waitFor();
     expect(await light(page)).toContain('Light corrected by the white card');
+    expect(await page.locator('#light summary small').textContent()).toBe('corrected');
     await open(page, 'light');
     await page.getByRole('button', { name: 'Undo the correction' }).click();
     await page.locator('figcaption .light', { hasText: /unknown/ }).waitFor();
@@ -115,7 +118,7 @@ describe('the page of a sheet', () => {
 
     await page.locator('qw-leaves a').first().click();
     await page.locator('qw-study').waitFor();
-    await page.getByRole('button', { name: /^One block/ }).click();
+    await page.getByRole('button', { name: /^Show One block/ }).click();
     await page.getByRole('button', { name: 'Hold it against the anchor: One block' }).click();
     await page.locator('qw-candidates .tab', { hasText: 'One block' }).waitFor();
     await saved(page);
