@@ -50,10 +50,10 @@ export class QwDifferences extends QwElement {
     if (said === 0)
       return 'Say your own verdict under a study’s reasons, and this page compares it with the reading.';
     const pairs = said === 1 ? 'one pair' : `${said} pairs`;
-    if (agreed === said)
-      return `You have said your verdict of ${pairs}, and agree with the reading each time.`;
-    if (agreed === 0) return `You have said your verdict of ${pairs}; the reading says otherwise each time.`;
-    return `You have said your verdict of ${pairs}; of ${agreed} you and the reading say the same.`;
+    const each = said === 1 ? '' : ' each time';
+    if (agreed === said) return `You have said your verdict of ${pairs}, and agree with the reading${each}.`;
+    if (agreed === 0) return `You have said your verdict of ${pairs}; the reading says otherwise${each}.`;
+    return `You have said your verdict of ${pairs}; of ${agreed === 1 ? 'one' : agreed} of them you and the reading say the same.`;
   }
 
   private difference({ studyId, pair, hers, likes, comparison, reason }: DifferenceView) {

@@ -42,6 +42,12 @@ export const leavesStyles = css`
     gap: 6px;
     padding: 0 4px 2px 26px;
   }
+  @media (min-width: 901px) and (max-width: 1100px) {
+    .handles {
+      gap: 0;
+      padding: 0 8px 2px 12px;
+    }
+  }
   .handles button {
     min-height: 44px;
     min-width: 44px;

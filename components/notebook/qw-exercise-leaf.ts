@@ -22,6 +22,7 @@ import '../support/qw-choice.ts';
 import '../support/qw-pick-ink.ts';
 import '../support/qw-title.ts';
 import '../support/qw-writing.ts';
+import type { QwWheel } from '../wheel/qw-wheel.ts';
 import '../wheel/qw-wheel.ts';
 
 /**
@@ -45,10 +46,12 @@ export class QwExerciseLeaf extends QwElement {
   private turning = false;
 
   /** What was pressed is gone then: the keyboard goes on to the answer, or back to the question. */
-  protected override updated(changed: PropertyValues<this>): void {
+  protected override async updated(changed: PropertyValues<this>): Promise<void> {
     const isMarked = !!this.view?.marked;
     if (!this.turning || !changed.has('view') || isMarked === !!changed.get('view')?.marked) return;
     this.turning = false;
+    // The wheel comes between the papers and the answer, and would push it away again.
+    await this.renderRoot.querySelector<QwWheel>('qw-wheel')?.updateComplete;
     this.renderRoot.querySelector<HTMLElement>(isMarked ? '.reveal h3' : '.asks')?.focus();
   }
 

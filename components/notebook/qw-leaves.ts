@@ -1,6 +1,7 @@
 import { html, nothing, type PropertyValues } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
+import { byHand } from '../support/by-finger.ts';
 import { controls } from '../support/controls.ts';
 import { QwElement } from '../support/element.ts';
 import { emit } from '../support/emit.ts';
@@ -64,7 +65,7 @@ export class QwLeaves extends QwElement {
               ({ id }) => id,
               (leaf, index) => this.entry(leaf, index),
             )}</ol>`
-          : html`<p class="none">No leaves yet. Add one, or drop two papers on the page.</p>`
+          : html`<p class="none">No leaves yet. Add one, or ${byHand('drop two papers on the page', 'choose two pictures')}.</p>`
       }
       <div @keydown=${this.onKey} @focusout=${this.onLeave}>
       <button

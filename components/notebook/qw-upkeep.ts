@@ -60,12 +60,12 @@ export class QwUpkeep extends QwElement {
         <summary class="word"><span>Keep or begin again</span></summary>
         <p>${lastBackup ? `Last backup: ${lastBackup}.` : 'No backup yet. The notebook lives in this browser only: a backup is one file.'}</p>
         ${this.button('qw-save-backup', 'Save a backup')} ${this.button('qw-open-backup', 'Open a backup')}
-        ${this.button('qw-clear', 'Start an empty notebook')} ${this.button('qw-open-demo', 'Open the demo again')}
+        ${this.button('qw-clear', 'Start your own notebook')} ${this.button('qw-open-demo', 'Open the demo again')}
         ${this.kept.length > 0 ? this.others() : nothing}
       </details>
       <details>
         <summary class="word"><span>How it looks</span></summary>
-        <qw-choice label="Light" shows-label .choices=${lights} .value=${theme} @qw-choose=${this.prefer('theme')}></qw-choice>
+        <qw-choice label="Page" shows-label .choices=${lights} .value=${theme} @qw-choose=${this.prefer('theme')}></qw-choice>
         <qw-choice label="Drawer at my" shows-label .choices=${hands} .value=${hand} @qw-choose=${this.prefer('hand')}></qw-choice>
       </details>`;
   }

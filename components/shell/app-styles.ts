@@ -222,7 +222,7 @@ export const appStyles = css`
       inset: 49px 0 0;
       z-index: 2;
       height: auto;
-      padding: 18px 18px 40px;
+      padding: 18px 18px calc(40px + var(--foot, 0px));
       background: var(--qw-table);
     }
     .side h1 {

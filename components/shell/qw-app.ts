@@ -5,6 +5,7 @@ import type { PictureTarget, SessionState } from '../../src/workbench/session-ty
 import '../drawer/qw-drawer.ts';
 import '../notebook/qw-leaves.ts';
 import '../notebook/qw-messages.ts';
+import { byHand } from '../support/by-finger.ts';
 import { controls } from '../support/controls.ts';
 import { QwElement } from '../support/element.ts';
 import '../support/qw-title.ts';
@@ -119,7 +120,7 @@ export class QwApp extends QwElement implements AppHost {
         ${
           book.isDemo
             ? html`<div class="demo">
-                <p>This is the demo. To see your own papers, drop two photographs of them anywhere on this page, now.</p>
+                <p>This is the demo. To see your own papers, ${byHand('drop two photographs of them anywhere on this page, now', 'choose two photographs of them')}.</p>
                 <div>
                   <button type="button" class="slip" @click=${this.chooseTwo}>Choose two pictures</button>
                   <button type="button" class="slip" @click=${() => session.clear()}>Start your own notebook</button>

@@ -14,14 +14,16 @@ export const candidateStyles = css`
   .head {
     display: flex;
     align-items: center;
-    padding: 9px 16px;
-    border-right: 1px solid var(--qw-rule);
+    padding: 9px 12px 9px 16px;
     color: var(--qw-soft);
-    font: inherit;
+    font: italic 15px/1.3 var(--qw-serif);
   }
   ol {
     display: flex;
     flex-wrap: wrap;
+  }
+  li:first-child {
+    border-left: 1px solid var(--qw-rule);
   }
   li {
     display: flex;
@@ -58,11 +60,7 @@ export const candidateStyles = css`
     padding: 2px 16px;
   }
   .word {
-    color: var(--qw-soft);
     font-size: 14px;
-  }
-  .word:hover {
-    color: var(--qw-ink);
   }
   .drop.over {
     outline: 2px dashed var(--qw-ink);
@@ -77,6 +75,9 @@ export const candidateStyles = css`
     }
     ol {
       width: 100%;
+    }
+    li:first-child {
+      border-left: 0;
     }
     li {
       flex: 1 1 50%;

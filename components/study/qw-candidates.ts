@@ -1,5 +1,6 @@
 import { html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
+import { byHand } from '../support/by-finger.ts';
 import { controls } from '../support/controls.ts';
 import { QwElement } from '../support/element.ts';
 import { emit } from '../support/emit.ts';
@@ -52,7 +53,7 @@ export class QwCandidates extends QwElement {
           @dragleave=${() => (this.over = false)}
           @drop=${this.onDrop}
         >
-          <span>Drop or choose a paper</span>
+          <span>${byHand('Drop or choose a paper', 'Choose a paper')}</span>
         </button>
       </div>
     </section>`;

@@ -4,6 +4,7 @@ import { surroundTones } from '../../src/drawing/surround.ts';
 import type { Surround } from '../../src/notebook/model.ts';
 import '../palette/qw-palette.ts';
 import '../sheet/qw-paper.ts';
+import { byHand } from '../support/by-finger.ts';
 import { controls } from '../support/controls.ts';
 import { QwElement } from '../support/element.ts';
 import { emit } from '../support/emit.ts';
@@ -109,7 +110,7 @@ export class QwMounted extends QwElement {
   private place() {
     return html`<button type="button" class="place" @click=${this.choose}>
       <b>${this.as === 'anchor' ? 'The anchor' : 'A candidate'}</b>
-      <span>${this.reading ? `Reading ${this.reading} …` : 'Drop a picture of a paper here, or choose one'}</span>
+      <span>${this.reading ? `Reading ${this.reading} …` : byHand('Drop a picture of a paper here, or choose one', 'Choose a paper, or a picture of one')}</span>
     </button>`;
   }
 

@@ -1,6 +1,7 @@
 import { html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { StudyLeaf, Surround } from '../../src/notebook/model.ts';
+import { byHand } from '../support/by-finger.ts';
 import { controls, ruled } from '../support/controls.ts';
 import { QwElement } from '../support/element.ts';
 import { emit } from '../support/emit.ts';
@@ -150,8 +151,14 @@ export class QwStudy extends QwElement {
       <p class="text invitation">
         ${
           this.anchor
-            ? 'Now hold another paper against it: drop a picture on the page, or choose one from the drawer.'
-            : 'Start with the sheet that everything else has to answer: drop its picture on the page, or choose it from the drawer.'
+            ? byHand(
+                'Now hold another paper against it: drop a picture on the page, or choose one from the drawer.',
+                'Now hold another paper against it: choose one from the drawer, or a picture of one.',
+              )
+            : byHand(
+                'Start with the sheet that everything else has to answer: drop its picture on the page, or choose it from the drawer.',
+                'Start with the sheet that everything else has to answer: choose it from the drawer, or a picture of it.',
+              )
         }
       </p>
     </div>`;

@@ -48,6 +48,10 @@ export const controls = css`
     cursor: default;
     opacity: 0.5;
   }
+  /* The browser's own is blue. */
+  ::selection {
+    background: color-mix(in oklch, var(--qw-ink) 24%, transparent);
+  }
   :focus-visible {
     outline: 2px solid var(--qw-ink);
     outline-offset: 2px;

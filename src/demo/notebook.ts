@@ -62,7 +62,7 @@ export const demoLeaves: readonly Leaf[] = [
       'This notebook belongs to an orchard that does not exist. Every autumn it holds an apple day, and somebody has to make the album. The papers in the drawer are drawn, not photographed; some are old, and one is the last of its kind.',
       'Turn to the next leaf to see why two of them belong together. The leaf after that is a pair that needs something between. The fourth asks you first.',
       'To try your own: drop two photographs of patterned paper anywhere on the page. Lay a white card beside the paper when you take them, and the light can be taken out of the colours. Nothing you drop leaves this device.',
-      'When you have seen enough, clear this notebook in one step and start yours.',
+      'When you have seen enough, start your own notebook in one step.',
     ].join('\n\n'),
   },
   study({

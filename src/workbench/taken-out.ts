@@ -14,7 +14,7 @@ export function takenOutWords(before: Notebook, after: Notebook, edit: Edit): st
   if (!held) return null;
   const lay = leavesLost(before, after);
   const from = lay === 0 ? '' : `, and off the ${lay === 1 ? 'leaf' : `${lay} leaves`} where it lay`;
-  return `“${nameOf(before, held)}” is put out of the drawer${from}. Undo brings it back.`;
+  return `“${nameOf(before, held)}” is taken out of the drawer${from}. Undo brings it back.`;
 }
 
 function heldBy(edit: Edit): Held | null {

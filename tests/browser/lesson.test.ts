@@ -159,6 +159,18 @@ describe('the page of differences', () => {
     expect(within<HTMLAnchorElement>(element, 'h3 a').getAttribute('href')).toBe('#s');
   });
 
+  it.each([
+    [1, 1, 'one pair, and agree with the reading.'],
+    [1, 0, 'one pair; the reading says otherwise.'],
+    [3, 3, '3 pairs, and agree with the reading each time.'],
+    [3, 0, '3 pairs; the reading says otherwise each time.'],
+    [3, 1, '3 pairs; of one of them you and the reading say the same.'],
+    [5, 3, '5 pairs; of 3 of them you and the reading say the same.'],
+  ])('counts %i said and %i agreed in words that agree', async (said, agreed, words) => {
+    const element = await standAlone('qw-differences', { said, agreed });
+    expect(within(element, '.lede').textContent).toBe(`You have said your verdict of ${words}`);
+  });
+
   it('tells a newcomer what it is for', async () => {
     const element = await standAlone('qw-differences', {});
     expect(within(element, '.lede').textContent).toContain('Say your own verdict');

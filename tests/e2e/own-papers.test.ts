@@ -27,7 +27,7 @@ describe('a reader’s own papers, from the demo on', () => {
     await page.locator('qw-verdict h3').waitFor();
     await page.locator('qw-study .margin', { hasText: 'saved' }).waitFor();
     await page.locator('qw-upkeep summary').first().click();
-    await page.getByRole('button', { name: 'Start an empty notebook' }).click();
+    await page.getByRole('button', { name: 'Start your own notebook' }).click();
     await page.locator('qw-empty').waitFor();
     await page
       .getByRole('button', { name: /^Open My notebook/ })
@@ -77,7 +77,7 @@ describe('a reader’s own papers, from the demo on', () => {
     await page.getByRole('button', { name: /^Cider press/ }).waitFor();
     await page.locator('.margin', { hasText: 'saved' }).first().waitFor();
     await page.reload();
-    await page.getByRole('button', { name: /^Cider press/ }).waitFor();
+    await page.getByRole('button', { name: 'Show Cider press in the drawer' }).waitFor();
     expect(reader.errors).toEqual([]);
     await reader.close();
   });

@@ -52,8 +52,8 @@ describe('two papers dropped on an empty notebook', () => {
     const reader = await atPair();
     const { page } = reader;
     await page.locator('qw-verdict h3').waitFor();
-    await page.getByRole('button', { name: /^New stripes.*take it out/ }).click();
-    await page.getByRole('button', { name: 'Put it out of the drawer: New stripes' }).click();
+    await page.getByRole('button', { name: 'Show New stripes in the drawer' }).click();
+    await page.getByRole('button', { name: 'Take it out of the drawer: New stripes' }).click();
     await page.locator('qw-verdict').waitFor({ state: 'detached' });
     const told = page.locator('qw-messages', { hasText: 'off the leaf where it lay' });
     await told.getByRole('button', { name: 'Undo', exact: true }).click();

@@ -145,6 +145,6 @@ describe('the demo notebook', () => {
     const [first] = demoLeaves;
     expect(first).toMatchObject({ kind: 'note' });
     expect(first!.kind === 'note' && first!.text).toMatch(/drop two photographs/);
-    expect(first!.kind === 'note' && first!.text).toMatch(/clear this notebook/);
+    expect(first!.kind === 'note' && first!.text).toMatch(/start your own notebook/);
   });
 });
