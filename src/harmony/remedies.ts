@@ -5,10 +5,10 @@ import type { Change, CompareOptions, Remedy, Verdict } from './model.ts';
 import { pairOf } from './pair.ts';
 import type { Told } from './reasons/build.ts';
 import { type Idea, ideasFor, leaveIdea } from './remedy-ideas.ts';
-import { bladeCaution, notEnoughAlone, together } from './remedy-sentences.ts';
+import { bladeCaution, notEnoughAlone, onlyABeginning, together } from './remedy-sentences.ts';
 import { takeSide } from './take-side.ts';
 import { remedyEffort } from './thresholds.ts';
-import { judge, verdictOrder } from './verdict.ts';
+import { type Judgement, judge, verdictOrder } from './verdict.ts';
 
 /**
  * What could mend a pair, by search: each idea is carried out, the two are compared again, and what helps is kept,
@@ -20,7 +20,7 @@ export function remediesFor(told: Told, options: CompareOptions): Remedy[] {
   const leave = leaveIdea(told);
   const before = told.judgement.verdict;
   if (before === 'holds-together')
-    return leave ? [remedyOf({ idea: leave, verdict: before, worst: 0 }, before)] : [];
+    return leave ? [remedyOf({ idea: leave, verdict: before, worst: 0 }, told.judgement)] : [];
   const tried = named(ideasFor(told, options)).map((idea) => tryIdea(told, idea));
   const helps = ({ verdict }: Tried) => rank(verdict) < rank(before);
   const own = tried.filter(({ idea }) => idea.kind !== 'swap');
@@ -36,7 +36,7 @@ export function remediesFor(told: Told, options: CompareOptions): Remedy[] {
   const rest = own.filter((one) => !found.includes(one)).sort(byWorst);
   const kept = [...found, ...rest.slice(0, missing)].sort(byUse).slice(0, remedyEffort.most - swap.length);
   const inOrder = kept.sort((one, other) => one.idea.effort - other.idea.effort);
-  return [...inOrder, ...swap].map((one) => remedyOf(one, before));
+  return [...inOrder, ...swap].map((one) => remedyOf(one, told.judgement));
 }
 
 /** The verdict after some changes: what a remedy promises. */
@@ -130,10 +130,11 @@ function byWorst(one: Tried, other: Tried): number {
   );
 }
 
-function remedyOf({ idea, verdict }: Tried, before: Verdict): Remedy {
-  const helps = idea.kind === 'leave' || rank(verdict) < rank(before);
+function remedyOf({ idea, verdict, worst }: Tried, before: Judgement): Remedy {
+  const helps = idea.kind === 'leave' || rank(verdict) < rank(before.verdict);
+  const eases = worst < (before.troubles[0]?.weight ?? 0);
   const cuts = idea.words.blade === true;
-  const says = helps ? idea.words.says : `${idea.words.says} ${notEnoughAlone}`;
+  const says = helps ? idea.words.says : `${idea.words.says} ${eases ? notEnoughAlone : onlyABeginning}`;
   return {
     kind: idea.kind,
     title: idea.words.title,

@@ -116,5 +116,6 @@ export function together(first: RemedyWords, second: RemedyWords): RemedyWords {
   };
 }
 
-/** What is added where a remedy helps without mending. */
+/** What is added where a remedy helps without mending, and where it only makes a beginning. */
 export const notEnoughAlone = 'It helps, but does not mend the pair by itself.';
+export const onlyABeginning = 'By itself it does not mend the pair.';

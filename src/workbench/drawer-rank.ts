@@ -67,7 +67,7 @@ export function findPlaces(
       return { places, all: found.length };
     }
     case 'bridge':
-      return bridges(drawer, anchor, wish.candidate, filter, most);
+      return bridges(drawer, { anchor, candidate: wish.candidate }, study.candidates, filter, most);
   }
 }
 
@@ -94,8 +94,15 @@ export interface FilterChoices {
   readonly mostCount: number;
 }
 
-function bridges(drawer: Drawer, anchor: Held, candidate: Held, filter: DrawerFilter, most: number) {
-  const inPlay = new Set([sheetKey(anchor), sheetKey(candidate)]);
+/** Papers that could stand between two, but for those that lie in the study as it is. */
+function bridges(
+  drawer: Drawer,
+  { anchor, candidate }: { readonly anchor: Held; readonly candidate: Held },
+  others: readonly Held[],
+  filter: DrawerFilter,
+  most: number,
+) {
+  const inPlay = new Set([anchor, candidate, ...others].map(sheetKey));
   const there = filterHeld(drawer, filter).filter((held) => !inPlay.has(sheetKey(held)));
   const ends = [sideOfHeld(drawer, anchor), sideOfHeld(drawer, candidate)] as const;
   if (!ends[0] || !ends[1]) return { places: [], all: 0 };

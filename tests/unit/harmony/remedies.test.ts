@@ -209,10 +209,34 @@ describe('the remedies', () => {
     expect(mat.says).toMatch(/wider all round: a darker tone of [a-z ]+ \(B\) on the anchor\./);
   });
 
+  it('are said to help only where a trouble weighs less after them', () => {
+    const said = { eases: 0, begins: 0 };
+    const inks = Object.values(c);
+    const pairs = inks.flatMap((one) => inks.map((other) => [one, other] as const));
+    for (const [one, other] of pairs) {
+      const found = judged(onWhite([one, 0.3]), { base: 'tinted', hex: other, inks: [[one, 0.012]] });
+      for (const { says, changes } of found.remedies) {
+        const eases = says.includes('It helps, but does not mend');
+        if (!eases && !says.includes('By itself it does not mend')) continue;
+        const after = whatIf(found.anchor, found.candidate, changes!, { withoutRemedies: true });
+        expect(after.standing!.worst < found.standing!.worst).toBe(eases);
+        said[eases ? 'eases' : 'begins']++;
+      }
+    }
+    expect(said.eases).toBeGreaterThan(0);
+    expect(said.begins).toBeGreaterThan(0);
+  });
+
   it('never cover or cut away all that is printed, alone or together', () => {
     const only = judged(onWhite([c.coral, 0.3]), onWhite([c.raspberry, 0.03]));
     expect(only.remedies.length).toBeGreaterThanOrEqual(2);
     expect(only.remedies.filter(({ kind }) => kind === 'cover' || kind === 'trim')).toEqual([]);
+    // Each covered alone helps here, and both together would leave bare paper.
+    const two = judged(onWhite([c.coral, 0.3]), onWhite([c.blush, 0.2], [c.leaf, 0.2]));
+    const bare = two.remedies.filter(
+      ({ changes }) => changes!.filter(({ kind }) => kind === 'cover').length > 1,
+    );
+    expect(bare).toEqual([]);
     let taken = 0;
     const chance = chanceOf(29);
     const chanced = Array.from({ length: 200 }, () => chancePair(chance)).map((pair) => pair.of(pair.labs));

@@ -49,7 +49,9 @@ describe('the drawer held against an anchor', () => {
   });
 
   it('finds what could stand between two papers, and how it holds with each', () => {
-    const { places } = findPlaces(drawer, study, { by: 'bridge', candidate: ledger }, {}, 24);
+    const bridges = (candidates: StudyLeaf['candidates']) =>
+      findPlaces(drawer, { ...study, candidates }, { by: 'bridge', candidate: ledger }, {}, 24).places;
+    const places = bridges([ledger]);
     for (const { held, verdict, toCandidate, says, of } of places) {
       expect([heldKey(bunting), heldKey(ledger)]).not.toContain(heldKey(held));
       expect([verdict, toCandidate]).toEqual(['holds-together', 'holds-together']);
@@ -67,6 +69,9 @@ describe('the drawer held against an anchor', () => {
       }
     }
     expect(places.length).toBeGreaterThan(0);
+    // What lies in the study already is not offered again.
+    const found = places.map(({ held }) => held);
+    expect(bridges([ledger, found[0]!]).map(({ held }) => held)).toEqual(found.slice(1));
   });
 
   it('has nothing to rank without an anchor', () => {
