@@ -4,13 +4,23 @@ import type { AppHost } from './app-host.ts';
 /** Turns of the screen that are waited for a leaf whose elements are fetched when they are first needed. */
 const patience = 180;
 
+/** True while a title is on its way into the hand, to be written. */
+let isWriting = false;
+
 /**
  * Keeps the keyboard on the page. Where what was pressed has gone, it goes to the heading of the open leaf; `writes` takes
  * it there in any case, to write the title (not with a finger, whose keyboard would come up over the leaf).
  */
 export async function keepFocus(app: AppHost, writes: boolean): Promise<void> {
   const before = inHand();
-  if (before === null) return;
+  if (before === null || isWriting) return;
+  isWriting = writes;
+  await follow(app, writes, before).finally(() => {
+    if (writes) isWriting = false;
+  });
+}
+
+async function follow(app: AppHost, writes: boolean, before: Element): Promise<void> {
   await app.updateComplete;
   for (let turn = 0; turn < patience; turn += 1) {
     // An element that is hidden gives the keyboard up only when the page is next drawn.
@@ -19,7 +29,10 @@ export async function keepFocus(app: AppHost, writes: boolean): Promise<void> {
     const now = inHand();
     if (now !== null && (!writes || now !== before)) return;
     const title = titleIn(app.renderRoot.querySelector('.leaf'));
-    if (title === null) continue;
+    if (title === null) {
+      if (turn < patience - 1 && !app.renderRoot.querySelector('qw-empty')) continue;
+      return app.renderRoot.querySelector('main')?.focus({ preventScroll: true });
+    }
     await title.updateComplete;
     if (writes && !matchMedia('(pointer: coarse)').matches) title.focus({ preventScroll: true });
     else title.focusHeading();

@@ -16,6 +16,7 @@ import { Commands } from './commands.ts';
 import { DropZone } from './drop-zone.ts';
 import { askForFiles, pictureTypes } from './files.ts';
 import { FootRoom } from './foot-room.ts';
+import { keepFocus } from './keep-focus.ts';
 import { Keys } from './keys.ts';
 import { kitOn, readIntoKit } from './kit-commands.ts';
 import { aboutLeaf, leafKinds } from './leaf-kinds.ts';
@@ -156,6 +157,7 @@ export class QwApp extends QwElement implements AppHost {
   }
 
   private take(book: SessionState): void {
+    if (this.book !== null && this.book.leafId !== book.leafId) void keepFocus(this, false);
     this.book = book;
     showLook(book.look);
     if (this.route.place.at === 'leaf' && book.leafId !== null && book.leafId !== this.route.place.id) {
@@ -170,6 +172,7 @@ export class QwApp extends QwElement implements AppHost {
     const { place } = this.route;
     const { session } = this;
     if (!session) return;
+    void keepFocus(this, false);
     if (place.at === 'leaf' && session.leaf(place.id)) session.turnTo(place.id);
     else if (place.at === 'leaf') this.route.go(session.state.leafId ?? '', true);
     // A kit is filled from the drawer, so there it stays open.

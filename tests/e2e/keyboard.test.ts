@@ -52,6 +52,7 @@ describe('with the keyboard alone', () => {
       papers.map(({ name, type, bytes }) => ({ name, mimeType: type, buffer: Buffer.from(bytes) })),
     );
     await page.locator('qw-verdict h3').waitFor();
+    await comesTo(page, 'h2', /^Old dots with New stripes$/);
 
     await tabTo(page, 'button', /^\s*Pulls apart/);
     await page.keyboard.press('Enter');
@@ -131,6 +132,17 @@ describe('with the keyboard alone', () => {
     await press('Keep as a note');
     await page.locator('qw-note').waitFor();
     await comesTo(page, 'h2', /./);
+
+    // A way that leads off its own leaf, and a notebook that is cleared.
+    await page.evaluate(() => (location.hash = 'bough-and-hearts'));
+    await press(/^Look closer/);
+    await comesTo(page, 'h2', /^Blossom bough$/);
+    await page.getByRole('link', { name: /Hearts among the blossom”: back to it/ }).focus();
+    await page.keyboard.press('Enter');
+    await comesTo(page, 'h2', /^Hearts among the blossom$/);
+    await press('Start your own notebook');
+    await comesTo(page, 'main', /^$/);
+    await page.locator('qw-empty').waitFor();
     expect(reader.errors).toEqual([]);
     await reader.close();
   });
