@@ -41,7 +41,7 @@ export function judgeKit(kit: Measured): KitJudgement {
 
 /** Every trouble of a kit, weightiest first. */
 function troublesOfKit(kit: Measured): Trouble[] {
-  const across = kit.pairs.flatMap((placed): Trouble[] => {
+  const across = sheetPairs(kit).flatMap((placed): Trouble[] => {
     const { pair } = placed;
     const misses = nearMissesOf(pair).map((miss): NearMiss => {
       const { a, b } = miss.tied;
@@ -52,8 +52,13 @@ function troublesOfKit(kit: Measured): Trouble[] {
     const found: (Trouble | null)[] = [...misses, baseQuarrelOf(pair), brightMutedOf(pair)];
     return found.filter((one) => one !== null);
   });
-  const alone = kit.papers.flatMap((at) => straysOfMember(kit, at));
+  const alone = kit.papers.filter((at) => kit.spots[at] === at).flatMap((at) => straysOfMember(kit, at));
   return [...across, ...alone].sort((one, other) => other.weight - one.weight);
+}
+
+/** Every two sheets once: one that is in the kit twice makes no trouble twice. */
+function sheetPairs({ pairs, sheets }: Measured): readonly PlacedPair[] {
+  return pairs.filter(({ one, other }) => sheets.includes(one) && sheets.includes(other));
 }
 
 /** How much some third member shows both colours of a near miss, so that the two look meant, 0–1. */
@@ -81,7 +86,9 @@ function togetherElsewhere(
 
 /** The strays of one member against all the others taken together. */
 function straysOfMember(kit: Measured, at: number): Stray[] {
-  const others = kit.papers.filter((other) => other !== at).map((other) => kit.sides[other]!);
+  const others = kit.papers
+    .filter((other) => kit.spots[other] !== kit.spots[at])
+    .map((other) => kit.sides[other]!);
   if (others.length === 0) return [];
   const own = kit.sides[at]!;
   const pair = pairOf(joined(others), {
@@ -106,7 +113,8 @@ function tieOfMember(kit: Measured, at: number): number {
   const loud = (place: number) => !kit.sides[place]!.quiet;
   if (!loud(at)) return Infinity;
   const own = kit.pairs.filter(
-    ({ one, other }) => (one === at && loud(other)) || (other === at && loud(one)),
+    ({ one, other }) =>
+      kit.spots[one] !== kit.spots[other] && ((one === at && loud(other)) || (other === at && loud(one))),
   );
   if (own.length === 0) return Infinity;
   return Math.max(...own.map(({ pair }) => strongestTie(pair)?.weight ?? 0));
@@ -116,7 +124,7 @@ function tieOfMember(kit: Measured, at: number): number {
 function nearOfMember(kit: Measured, worst: Trouble, loosest: number): { any: number; same: number } {
   const at = worst.kind === 'stray' ? placeOf(worst.ink.id) : loosest;
   const near = kit.pairs
-    .filter(({ one, other }) => one === at || other === at)
+    .filter(({ one, other }) => (one === at || other === at) && kit.spots[one] !== kit.spots[other])
     .flatMap(({ pair }) => pair.tied.map((tied) => nearTieOf(tied, pair.distance)));
   return {
     any: Math.max(0, ...near.map(({ any }) => any)),

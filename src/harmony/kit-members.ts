@@ -14,6 +14,10 @@ export interface Measured {
   readonly sides: readonly MeasuredSide[];
   /** Places of all members but the photographs. */
   readonly papers: readonly number[];
+  /** The same, each sheet once. */
+  readonly sheets: readonly number[];
+  /** By place: the first member of the same sheet, or its own place. */
+  readonly first: readonly number[];
   readonly pairs: readonly PlacedPair[];
   /** Share of the page by place, of papers and plains together 1. */
   readonly areas: readonly number[];
@@ -36,6 +40,7 @@ export function measureKit(given: readonly KitMember[]): Measured {
   const sides = members.map(({ side }) => measureSide(side, 'anchor'));
   const other = members.map(({ side }) => measureSide(side, 'candidate'));
   const papers = members.flatMap(({ role }, at) => (role === 'photo' ? [] : [at]));
+  const first = members.map(({ side }) => members.findIndex((other) => isSameSheet(other.side, side)));
   const pairs = papers.flatMap((one, n) =>
     papers.slice(n + 1).map((to) => ({ one, other: to, pair: pairOf(sides[one]!, other[to]!) })),
   );
@@ -43,10 +48,12 @@ export function measureKit(given: readonly KitMember[]): Measured {
     members,
     sides,
     papers,
+    sheets: papers.filter((at) => papers.find((one) => first[one] === first[at]) === at),
+    first,
     pairs,
     areas: areasOf(members, papers),
     sized: papers.some((at) => isSized(members[at]!)),
-    spots: spotsOf(members),
+    spots: spotsOf(members, first),
     say: (ink) => ({
       word: wordOf(ink),
       id: ink.id,
@@ -74,11 +81,11 @@ function numbered(side: Side, number: number): Side {
  * A sheet that is in a kit twice is one sheet, and its colours lie in one place, unless both have sizes: then they are
  * two pieces of it, and what lies in two places is seen in two. Common practice, no source.
  */
-function spotsOf(members: readonly KitMember[]): number[] {
+function spotsOf(members: readonly KitMember[], first: readonly number[]): number[] {
   return members.map((member, at) => {
     if (isSized(member)) return at;
-    const same = members.flatMap((other, to) => (isSameSheet(member.side, other.side) ? [to] : []));
-    return same.find((to) => isSized(members[to]!)) ?? same[0]!;
+    const piece = members.findIndex((other, to) => first[to] === first[at] && isSized(other));
+    return piece < 0 ? first[at]! : piece;
   });
 }
 

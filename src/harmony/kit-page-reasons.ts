@@ -28,7 +28,7 @@ function told(draft: Omit<Draft, 'inks'> & { readonly places: readonly number[] 
 }
 
 function scales(kit: Measured): Reason[] {
-  const printed = kit.papers.filter(
+  const printed = kit.sheets.filter(
     (at) => kit.sides[at]!.side.print.scale !== null && !kit.sides[at]!.plain,
   );
   if (printed.length < 2) return [];
@@ -52,8 +52,8 @@ function scales(kit: Measured): Reason[] {
 
 function busyness(kit: Measured): Reason[] {
   const value = (at: number) => busynessOf(kit.sides[at]!);
-  const busy = kit.papers.filter((at) => value(at) >= pageLimits.busy);
-  if (busy.length === 0 || kit.papers.length < 2) return [];
+  const busy = kit.sheets.filter((at) => value(at) >= pageLimits.busy);
+  if (busy.length === 0 || kit.sheets.length < 2) return [];
   const names = busy.map((at) => kit.members[at]!.name);
   return [
     told(
@@ -63,7 +63,7 @@ function busyness(kit: Measured): Reason[] {
         says: busy.length > 1 ? kitSentences.manyBusy(names) : kitSentences.oneBusy(names[0]!),
         places: busy,
         evidence: { busy: busy.length, busiest: Math.max(...busy.map(value)) },
-        figure: `${busy.length} of ${kit.papers.length} busy`,
+        figure: `${busy.length} of ${kit.sheets.length} busy`,
         sources: ['common-practice', 'reading'],
       },
       kit,
@@ -75,7 +75,9 @@ function warmth(kit: Measured): Reason[] {
   const values = kit.papers.map((at) => ({ at, warmth: warmthOf(kit.sides[at]!) }));
   const total = values.reduce((sum, { at, warmth }) => sum + warmth * kit.areas[at]!, 0);
   const leaning = (sign: number) =>
-    values.filter((v) => v.warmth * sign >= pageLimits.leaning).map(({ at }) => at);
+    values
+      .filter(({ at, warmth }) => kit.sheets.includes(at) && warmth * sign >= pageLimits.leaning)
+      .map(({ at }) => at);
   const [warm, cool] = [leaning(1), leaning(-1)];
   if (warm.length + cool.length === 0) return [];
   const name = (at: number) => kit.members[at]!.name;
@@ -148,7 +150,7 @@ function areas(kit: Measured): Reason[] {
 }
 
 function thin(kit: Measured): Reason[] {
-  return kit.papers.flatMap((at) => {
+  return kit.sheets.flatMap((at) => {
     const gsm = kit.sides[at]!.side.tags?.weight?.gsm;
     if (gsm === undefined || gsm >= pageLimits.thinGsm) return [];
     return [
@@ -169,7 +171,7 @@ function thin(kit: Measured): Reason[] {
 }
 
 function light(kit: Measured): Reason[] {
-  const unknown = kit.papers.filter((at) => !kit.sides[at]!.side.light.known);
+  const unknown = kit.sheets.filter((at) => !kit.sides[at]!.side.light.known);
   if (unknown.length === 0) return [];
   return [
     told(

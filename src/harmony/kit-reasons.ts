@@ -88,7 +88,7 @@ function strays(kit: Measured, { troubles }: KitJudgement): Reason[] {
 function bases(kit: Measured, { troubles }: KitJudgement): Reason[] {
   const quarrels = troubles.filter((one): one is BaseQuarrel => one.kind === 'base quarrel');
   if (quarrels.length > 0) return [quarrelOf(kit, quarrels)];
-  const light = kit.papers.map((at) => kit.sides[at]!.inks[0]!).filter(isLightNeutral);
+  const light = kit.sheets.map((at) => kit.sides[at]!.inks[0]!).filter(isLightNeutral);
   if (light.length < 2) return [];
   const bs = light.map(({ lab }) => lab.b);
   const spread = Math.max(...bs) - Math.min(...bs);
@@ -179,7 +179,7 @@ function shareOf(kit: Measured, inks: readonly MeasuredInk[]): { readonly areaSh
 
 /** The neutrals of a kit that are large enough to rest on, one a member. */
 export function neutralsOf(kit: Measured): MeasuredInk[] {
-  return kit.papers.flatMap((at) =>
+  return kit.sheets.flatMap((at) =>
     kit.sides[at]!.inks.filter((ink) => ink.actsAs !== null && ink.share >= inkLimits.accentShare).slice(
       0,
       1,

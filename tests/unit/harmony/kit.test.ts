@@ -155,6 +155,29 @@ describe('a kit', () => {
     expect(kitOf(kitOf([member('one', onCream([c.coral, 0.2]))]).members).repeats[0]!.places).toBe(1);
   });
 
+  it('tells nothing twice of a sheet that is in it twice, and lets it answer nothing of its own', () => {
+    const thin = { weight: { gsm: 110 } };
+    const sheet = handSide({ ...onCream([c.coral, 0.3]), busyness: 0.6, scale: 'large', tags: thin });
+    const miss = member('miss', { ...onCream([c.raspberry, 0.3]), scale: 'small' });
+    const piece = (name: string): KitMember => ({ name, side: sheet, role: 'paper', areaMm2: null });
+    const once = kitOf([piece('one'), miss]);
+    const twice = kitOf([piece('one'), miss, piece('two')]);
+    expect(twice.reasons.map(({ says }) => says)).toEqual(once.reasons.map(({ says }) => says));
+    expect([twice.verdict, twice.decision]).toEqual([once.verdict, once.decision]);
+    expect(twice.missing).toEqual(once.missing);
+
+    // A stray stays one beside its own sheet listed again; two pieces of the sheet answer each other on the page.
+    const strays = (areaMm2: number | null) => {
+      const violet = handSide(onCream([c.violet, 0.3]));
+      const all = [violet, violet, handSide(onCream([c.coral, 0.3]))];
+      const kit = kitOf(all.map((side, i): KitMember => ({ name: `${i}`, side, role: 'paper', areaMm2 })));
+      return kit.reasons.filter(({ kind }) => kind === 'stray').flatMap(({ inks }) => inks);
+    };
+    expect(strays(null)).toEqual(expect.arrayContaining(['1B']));
+    expect(strays(null)).not.toContain('2B');
+    expect(strays(5000)).toEqual(['3B']);
+  });
+
   it('counts places, not inks, for a triangle', () => {
     const { reasons, repeats } = kitOf([
       member('one', onCream([c.coral, 0.2], ['#e0705a', 0.1])),
