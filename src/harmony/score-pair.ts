@@ -113,7 +113,7 @@ function differenceWithin(a: Float64Array, i: number, b: Float64Array, j: number
 
 /**
  * Whether ΔE₀₀ is surely above `reach`: S_L is at most 1 + 0.015 |L̄ − 50|; S_H is below S_C, which is 1 + 0.045 C̄′ with
- * C̄′ less than C̄ + 6; and the turn of the blues takes at most 0.866 √(C̄′⁷ / (C̄′⁷ + 25⁷)) of the sum of their squares.
+ * C̄′ at most 1.5 C̄ and less than C̄ + 6; and the turn of the blues takes at most 0.866 √(C̄′⁷ / (C̄′⁷ + 25⁷)) of the sum of their squares.
  */
 export function surelyBeyond(a: Float64Array, i: number, b: Float64Array, j: number, reach: number): boolean {
   const dL = a[i]! - b[j]!;
@@ -121,7 +121,7 @@ export function surelyBeyond(a: Float64Array, i: number, b: Float64Array, j: num
   const db = a[i + atB]! - b[j + atB]!;
   const light = 1 + 0.0075 * Math.abs(a[i]! + b[j]! - 100);
   const sum = a[i + atChroma]! + b[j + atChroma]!;
-  const tint = 1.27 + 0.0225 * sum;
+  const tint = 1 + 0.0225 * Math.min(1.5 * sum, sum + 12);
   const lights = light * light;
   const tints = tint * tint * (a[i + atB]! + b[j + atB]! < 0 ? turns[Math.min(127, sum | 0)]! : 1.1);
   return dL * dL * tints + (da * da + db * db) * lights > reach * reach * lights * tints;
@@ -132,7 +132,7 @@ export function surelyBeyond(a: Float64Array, i: number, b: Float64Array, j: num
  * are pale.
  */
 const turns = /* @__PURE__ */ Float64Array.from({ length: 128 }, (_, sum) => {
-  const c7 = ((sum + 1) / 2 + 6) ** 7;
+  const c7 = Math.min(0.75 * (sum + 1), (sum + 1) / 2 + 6) ** 7;
   return 1.01 / (1 - 0.866 * Math.sqrt(c7 / (c7 + 25 ** 7)));
 });
 
