@@ -1,8 +1,9 @@
 import { css, html, nothing, svg } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
-import { paperIndex, paperSizes, sizeWords } from '../picture/lengths.ts';
+import { paperWords, sizeWords } from '../picture/lengths.ts';
 import { controls } from '../support/controls.ts';
 import { QwElement } from '../support/element.ts';
+import { unbroken } from '../support/unbroken.ts';
 import type { CutSheetView, CutView } from './kit-view.ts';
 
 /**
@@ -19,7 +20,7 @@ export class QwCutList extends QwElement {
     const { cuts } = this;
     if (!cuts) return nothing;
     return html`${cuts.sheets.length ? html`<ul class="sheets">${cuts.sheets.map((sheet) => html`<li>${this.sheet(sheet)}</li>`)}</ul>` : nothing}
-      <ul class="says">${cuts.says.map((line) => html`<li>${line}</li>`)}</ul>`;
+      <ul class="says">${cuts.says.map((line) => html`<li>${unbroken(line)}</li>`)}</ul>`;
   }
 
   private sheet({ stock, number, layout, names }: CutSheetView) {
@@ -37,11 +38,11 @@ export class QwCutList extends QwElement {
       </svg>
       <figcaption>
         <b>${stock.name}${many ? `, sheet ${number}` : ''}</b>
-        <small>${soldAs(stock.sizeMm)} · ${layout.style === 'stopped' ? 'with stopped cuts' : 'cut edge to edge'}</small>
+        <small>${unbroken(paperWords(stock.sizeMm))} · ${layout.style === 'stopped' ? 'with stopped cuts' : 'cut edge to edge'}</small>
         <ol>
-          ${layout.placed.map((rect, at) => html`<li>${names[at]} <small>${sizeWords(rect)}</small></li>`)}
+          ${layout.placed.map((rect, at) => html`<li>${names[at]} <small>${unbroken(sizeWords(rect))}</small></li>`)}
         </ol>
-        ${left.length ? html`<small>left: ${left.map(sizeWords).join('; ')}</small>` : nothing}
+        ${left.length ? html`<small>left: ${unbroken(left.map(sizeWords).join('; '))}</small>` : nothing}
       </figcaption>
     </figure>`;
   }
@@ -49,10 +50,6 @@ export class QwCutList extends QwElement {
 
 /** Narrower strips are not worth keeping, in mm. A choice of ours. */
 const leastLeftMm = 6;
-
-function soldAs(size: { readonly width: number; readonly height: number }): string {
-  return paperSizes[paperIndex(size)]?.label ?? sizeWords(size);
-}
 
 /** Height of a number on a piece, in mm of the sheet, so that it fits a narrow strip. A choice of ours. */
 function letterMm({ width, height }: { readonly width: number; readonly height: number }): number {

@@ -25,6 +25,8 @@ export class QwCandidates extends QwElement {
   /** Index (in the study) of the one that is shown. */
   @property({ type: Number }) shown = 0;
   @property({ type: Boolean, attribute: 'asks-first' }) asksFirst = false;
+  /** True while another paper may be shown in its place: then none is put back, for its name would be the wrong one. */
+  @property({ type: Boolean }) supposed = false;
   @state() private over = false;
 
   override render() {
@@ -39,7 +41,7 @@ export class QwCandidates extends QwElement {
           <span>Another anchor</span>
         </button>
         ${
-          shown
+          shown && !this.supposed
             ? html`<button type="button" class="word" @click=${() => emit(this, 'qw-remove-candidate', { index: shown.index })}>
                 <span>Put ${shown.name} back</span>
               </button>`

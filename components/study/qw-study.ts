@@ -83,7 +83,7 @@ export class QwStudy extends QwElement {
         ${this.supposed ? html`<p class="flag"><b>${this.supposed}</b> Drawn as it would be; nothing of it is kept.</p>` : nothing}
         ${
           this.anchor
-            ? html`<qw-candidates .candidates=${this.candidates} .shown=${shown?.index ?? -1} ?asks-first=${leaf.asksFirst}></qw-candidates>`
+            ? html`<qw-candidates .candidates=${this.candidates} .shown=${shown?.index ?? -1} ?asks-first=${leaf.asksFirst} ?supposed=${this.supposed !== ''}></qw-candidates>`
             : nothing
         }
         <qw-mats

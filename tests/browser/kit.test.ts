@@ -123,7 +123,7 @@ describe('a kit leaf', () => {
     const element = await standAlone('qw-kit-leaf', all);
     const list = within(element, 'qw-cut-list');
     expect(list.shadowRoot!.querySelectorAll('.piece')).toHaveLength(1);
-    expect(within(list, 'figcaption').textContent).toMatch(/12 × 12 in · with stopped cuts/);
+    expect(within(list, 'figcaption').textContent).toMatch(/12\s×\s12\sin · with stopped cuts/);
     expect(within(list, '.says li:last-child').textContent).toBe('Mind the blade.');
   });
 });
