@@ -128,7 +128,7 @@ export function startReadings({ holder, book, pictures, client, ahead, onPlaces 
       if (added.length === 0 && made !== undefined && !book.drop(step)) {
         book.dispatchAll([{ do: 'remove leaf', leafId: made }], 'add pictures', step);
       }
-      void sayWhereOnTable(fresh).catch(() => {});
+      void findTables(fresh, studyId === null).catch(() => {});
       await Promise.all(stored);
       return added;
     },
@@ -172,9 +172,9 @@ export function startReadings({ holder, book, pictures, client, ahead, onPlaces 
     return { onto, fresh, done };
   }
 
-  /** Looked for when all is read, so that no palette waits for it; said once, as it is the same for every picture. */
-  async function sayWhereOnTable(fresh: readonly Picture[]): Promise<void> {
-    let isSaid = false;
+  /** Looked for when all is read, so that no palette waits for it. `says`: told once, where no study shows it beside the paper. */
+  async function findTables(fresh: readonly Picture[], says: boolean): Promise<void> {
+    let isSaid = !says;
     for (const { id, bytes } of fresh) {
       const { onTable } = await client.look(newId('look'), bytes.slice(0), 'table');
       if (onTable !== true) continue;

@@ -137,7 +137,7 @@ describe('several pictures dropped at once', () => {
     expect(filesOf(session)).toEqual(['copy.png']);
   });
 
-  it('tell once what was done to all of them, and once that a sheet lies on a table', async () => {
+  it('tell once what was done to all of them; that a sheet lies on a table stands beside it', async () => {
     const { client, asked, looked, give } = readerInHand();
     const session = await empty(client);
     const names = ['a', 'c', 'b'];
@@ -148,11 +148,22 @@ describe('several pictures dropped at once', () => {
     await adding;
     await vi.waitFor(() => expect(looked).toEqual(['table', 'table', 'table']));
     await vi.waitFor(() => expect(session.state.onTable).toHaveLength(3));
-    await vi.waitFor(() => expect(session.state.messages).toHaveLength(3));
     expect(session.state.messages.map(({ says }) => says)).toEqual([
       '“a.png” and “c.png”: Reduced, like all but 0.',
       '“b.png”: Reduced, like all but 1.',
-      expect.stringContaining('lies on a table'),
     ]);
+  });
+
+  it('into the drawer alone are told once that they lie on a table', async () => {
+    const { client, asked, give } = readerInHand();
+    const session = await empty(client);
+    const files = ['a', 'c'].map((name) => pictureFile(`${name}.png`, name));
+    const adding = session.addPictures(files, { to: 'drawer' });
+    await vi.waitFor(() => expect(asked).toHaveLength(2));
+    for (const name of ['a', 'c']) give(name);
+    await adding;
+    await vi.waitFor(() => expect(session.state.onTable).toHaveLength(2));
+    const told = session.state.messages.filter(({ says }) => says.includes('lies on a table'));
+    expect(told).toHaveLength(1);
   });
 });
