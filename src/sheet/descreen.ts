@@ -9,6 +9,8 @@ export interface Descreened {
   readonly linear: LinearPlanes;
   /** Null where no dots were found: then softness is measured. */
   readonly softness: Softness | null;
+  /** By how much rosettes ask to be softened further: variance, in pixels² of `linear`; 0 where no dots were found. */
+  readonly rosettes: number;
 }
 
 /** A scanner's own blur, standard deviation in pixels. Ours. */
@@ -18,13 +20,18 @@ const lens = 0.5;
 export function withoutScreen(image: PixelImage, frame: Frame, card: Frame | null): Descreened {
   const period = screenPeriod(image, frame);
   const block = blockFor(frame.width * frame.height);
-  if (period === null) return { linear: linearPlanes(image, frame, card, block, true), softness: null };
+  if (period === null)
+    return { linear: linearPlanes(image, frame, card, block, true), softness: null, rosettes: 0 };
   const coarse = Math.max(block, Math.round(period / 2));
   const linear = linearPlanes(image, frame, card, coarse);
   const { times, weight } = softening(period, coarse);
   soften(linear, times, weight);
   const sigma = Math.sqrt(1 / 12 + 2 * times * weight + (lens / coarse) ** 2);
-  return { linear, softness: { light: sigma, colour: sigma } };
+  return {
+    linear,
+    softness: { light: sigma, colour: sigma },
+    rosettes: numbers.rosetteVariance * (period / coarse) ** 2,
+  };
 }
 
 /** How many softenings, and how strong, make dots of this period vanish on top of averaging in blocks. */

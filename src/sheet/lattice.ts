@@ -100,6 +100,16 @@ export function isMultiple(p: Lattice, of: Lattice): boolean {
   return Math.hypot(along - Math.round(along), across - Math.round(across)) * Math.sqrt(square) < wholeStep;
 }
 
+/** Whether a lattice lies along the picture's rows, as a drawn grid does. */
+export function alongRows({ fx, fy }: Lattice): boolean {
+  return Math.min(Math.abs(fx), Math.abs(fy)) < 0.06 * Math.hypot(fx, fy);
+}
+
+/** Whether it lies along the diagonals. */
+export function alongDiagonals({ fx, fy }: Lattice): boolean {
+  return Math.abs(Math.abs(fx) - Math.abs(fy)) < 0.085 * Math.hypot(fx, fy);
+}
+
 /** Whether nothing is higher within two steps. */
 function isTop(power: Float64Array, fx: number, fy: number): boolean {
   const here = at(power, fx, fy);

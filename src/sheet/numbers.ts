@@ -43,6 +43,13 @@ export const numbers = {
   screenSigma: 0.385,
   /** … and this many pixels beside, in quadrature: what a pixel's square makes of fine dots is coarser than they are. */
   screenAlias: 0.5,
+  /** Rosettes, up to four screen periods coarse, are averaged by this much more (variance, in squared periods), … */
+  rosetteVariance: 0.9,
+  /** … where that moves a colour by no more than this, … */
+  rosette: 0.15,
+  /** … and by less from this lightness up, down to this part of it: light tints have faint ones (measured on drawn halftones). */
+  rosetteFadesFrom: 0.6,
+  rosetteLeast: 0.2,
   /** Light that differs by less than this over the sheet (natural logarithm of OKLab lightness) is even. */
   leastUnevenness: 0.012,
   /** It must also be this many times what a paper's grain leaves over from place to place. */
@@ -57,6 +64,8 @@ export const numbers = {
   plainlySoft: 0.8,
   /** … where less than that was measured, of those with less than the first of these, and wholly from the second down: an ink with more of an inside shows its colour there. */
   solidInsideMeasured: [0.45, 0.2],
+  /** An ink without blur must still explain this part of what it explained with it. */
+  lostShare: 0.3,
   /** Two inks shade into each other where, across their border, the colour changes by less than this part of what they differ by … */
   rampChange: 0.5,
   /** … at this part of the border, … */

@@ -8,6 +8,7 @@ import type { Frame, Light, PixelImage, Reading, ReadOptions, Side, Spot } from 
 import { insideOf } from './outline.ts';
 import { clampFrame, type LinearPlanes, oklabPlanes } from './planes.ts';
 import { readingOf } from './reading-of.ts';
+import { withoutRosettes } from './rosettes.ts';
 import { UnreadableImage } from './unreadable.ts';
 
 /** Longer side of a full sheet where no scale is given: 12 in. */
@@ -33,10 +34,11 @@ export function readWithPlaces(image: PixelImage, options: ReadOptions = {}): Re
     throw new UnreadableImage('The picture is too small to read: one pixel.');
   const mmPerPixel = options.mmPerPixel ?? sheetMm / Math.max(frame.width, frame.height);
   const card = options.card ? lightFromCard(image, options.card) : null;
-  const { linear: all, softness } = withoutScreen(image, frame, options.card ?? null);
+  const { linear: all, softness, rosettes } = withoutScreen(image, frame, options.card ?? null);
   const linear = options.outline ? within(all, options.outline) : all;
   if (!linear.count) throw new UnreadableImage('The picture is fully transparent: there is nothing to read.');
   const planes = oklabPlanes(linear, card?.matrix ?? null);
+  if (rosettes > 0) withoutRosettes(planes, rosettes);
   const flat = flatness(planes);
   const surface = lightSurface(planes, flat.limit);
   if (surface) evenOut(planes, surface, options.card ? middleOn(options.card, frame) : null);

@@ -1,21 +1,34 @@
-import { isMultiple, type Lattice, lattices, sameLattice, strongestLattice } from './lattice.ts';
+import {
+  alongDiagonals,
+  alongRows,
+  isMultiple,
+  type Lattice,
+  lattices,
+  sameLattice,
+  strongestLattice,
+} from './lattice.ts';
 import type { Frame, PixelImage } from './model.ts';
+import { mirrors, type ScreenPair, strongestPair } from './screen-pair.ts';
 import { type Spectra, spectraOf, tile } from './spectrum.ts';
 
 /** Coarser dots than this are motifs. Pixels. */
 const longestPeriod = 11;
+/** Dots finer than two pixels show as coarser and weaker ones: averaging over this much is enough. Pixels. */
+const aliasedPeriod = 2.5;
 /** A lattice that all channels share is a screen only where it is finer than this: else it is a texture or a print of dots. Pixels. */
 const longestSharedPeriod = 4.6;
 /** … and this strong beside the coarse contrast of its tiles, summed over them. */
 const leastSharedPower = 0.02;
-/** One of two that are turned against each other must be this strong: what is weaker does no harm as it is. */
-const leastTurnedPower = 0.008;
-/** The screens of two inks are turned against each other by this much, in degrees: 30 but for what a tile can tell. Common practice, no source. */
-const [leastTurn, mostTurn] = [25.5, 34.5];
-/** … are as fine as each other, but for this many cycles a tile, … */
+/** What is weaker than the strongest channel's lattice by this factor does not say how fine the screen is. */
+const muchWeaker = 10;
+/** A lattice that stands for itself, with a multiple, must be this strong, … */
+const leastPowerAlone = 0.008;
+/** … and show more in one channel than in the other by this factor. */
+const oneChannel = 3;
+/** How far off the mirror a twin may lie, of a lattice known by one of its peaks. Degrees. */
+const twinOffMirror = 3;
+/** How near two lattices lie that are as fine as each other, in cycles a tile. */
 const evenlyFine = 0.6;
-/** … and one shows more in red, the other in green: by this factor of power, one ratio over the other. */
-const otherChannel = 2;
 
 /**
  * Period in pixels of the printing screen that a picture shows, or null. Looks for peaks in the spectra of small tiles that recur
@@ -25,16 +38,37 @@ const otherChannel = 2;
 export function screenPeriod(image: PixelImage, frame: Frame): number | null {
   const fine = spectraOf(image, frame, 1, 16, 9);
   if (!fine) return null;
-  const period = ofStrongest(fine);
-  if (period !== null) return period;
+  const all = lattices(fine);
+  const strongest = ofStrongest(fine, all);
+  const pair = strongestPair(all, longestPeriod);
+  if (pair?.aliased && (strongest === null || Math.abs(tile / pair.frequency - strongest) < 0.05 * strongest))
+    return aliasedPeriod;
+  const period = strongest ?? (pair && periodOf(pair, 1));
+  if (period !== null) return ofCoarser(all, period) ?? period;
   const coarse = spectraOf(image, frame, 2, 10, 4);
-  return coarse && ofTurned(coarse, 2);
+  if (!coarse) return null;
+  const wide = lattices(coarse);
+  const wider = strongestPair(wide, longestPeriod / 2);
+  if (wider) return periodOf(wider, 2);
+  return ofOne(wide, 2);
+}
+
+function periodOf({ frequency, aliased }: ScreenPair, pixels: number): number {
+  return aliased ? aliasedPeriod : (pixels * tile) / frequency;
 }
 
 /** By the strongest lattice of each channel. */
-function ofStrongest(spectra: Spectra): number | null {
-  const peaks = spectra.map(strongestLattice).filter((p) => p !== null);
-  if (!peaks.length) return null;
+function ofStrongest(spectra: Spectra, all: readonly Lattice[]): number | null {
+  const found = spectra
+    .map((power, channel) => {
+      const p = strongestLattice(power);
+      return p && !all.some((q) => isTwin(p, q, channel)) ? p : null;
+    })
+    .filter((p) => p !== null);
+  if (!found.length) return null;
+  // Where two screens meet they make a coarser lattice, the rosette, which is weaker.
+  const most = Math.max(...found.map((p) => p.power));
+  const peaks = found.filter((p) => p.power > most / muchWeaker);
   const period = Math.max(...peaks.map((p) => tile / Math.hypot(p.fx, p.fy)));
   if (period > longestPeriod) return null;
   // One ink's screen may lie along the rows, but never all of them: what does is drawn.
@@ -44,31 +78,31 @@ function ofStrongest(spectra: Spectra): number | null {
   return period;
 }
 
-/** By two lattices that are alike but for their inks and a turn, which may then be weak. */
-function ofTurned(spectra: Spectra, pixels: number): number | null {
-  const found = lattices(spectra);
-  // Neither does a drawn grid's multiple count, which may lie askew.
-  const all = found.filter((p) => !alongRows(p) && !found.some((q) => isMultiple(p, q)));
-  // A screen shows at its multiples too: it is the longest.
-  let longest: number | null = null;
-  for (const [n, p] of all.entries())
-    for (const q of all.slice(n + 1)) {
-      if (Math.max(p.power, q.power) < leastTurnedPower || !turned(p, q)) continue;
-      const period = (2 * tile * pixels) / (Math.hypot(p.fx, p.fy) + Math.hypot(q.fx, q.fy));
-      if (period <= longestPeriod && period > (longest ?? 0)) longest = period;
-    }
-  return longest;
+/** Whether a lattice mirrors another, as strong in the same channel: a print that was drawn so, for a screen has one angle an ink. */
+function isTwin(p: Lattice, q: Lattice, channel: number): boolean {
+  return mirrors(p, q, twinOffMirror) && q.channels[channel]! > p.power / 2;
 }
 
-function alongRows({ fx, fy }: Lattice): boolean {
-  return Math.min(Math.abs(fx), Math.abs(fy)) < 0.06 * Math.hypot(fx, fy);
+/** Period of a coarser and stronger lattice that what was found only repeats, or null. */
+function ofCoarser(all: readonly Lattice[], period: number): number | null {
+  const alike = all.filter((p) => Math.abs(Math.hypot(p.fx, p.fy) - tile / period) < evenlyFine);
+  const most = Math.max(...alike.map((p) => p.power));
+  const found = alike.filter((p) => p.power > most / 3);
+  const periods = all
+    .filter((q) => !alongRows(q) && q.power > most && found.some((p) => isMultiple(p, q)))
+    .map((q) => tile / Math.hypot(q.fx, q.fy))
+    .filter((coarser) => coarser <= longestPeriod);
+  return periods.length ? Math.max(...periods) : null;
 }
 
-function turned(p: Lattice, q: Lattice): boolean {
-  if (Math.abs(Math.hypot(p.fx, p.fy) - Math.hypot(q.fx, q.fy)) > evenlyFine) return false;
-  const degrees = (Math.abs(Math.atan2(p.fy, p.fx) - Math.atan2(q.fy, q.fx)) * 180) / Math.PI;
-  const turn = Math.min(degrees % 90, 90 - (degrees % 90));
-  if (turn < leastTurn || turn > mostTurn) return false;
-  const ratio = (p.channels[0]! * q.channels[1]!) / (p.channels[1]! * q.channels[0]!);
-  return ratio > otherChannel || ratio < 1 / otherChannel;
+/** By a single lattice of one ink that lies askew and shows at a multiple, too. */
+function ofOne(all: readonly Lattice[], pixels: number): number | null {
+  for (const p of all) {
+    const [first, second] = p.channels as [number, number];
+    const period = (pixels * tile) / Math.hypot(p.fx, p.fy);
+    if (p.power < leastPowerAlone || period > longestPeriod || alongRows(p) || alongDiagonals(p)) continue;
+    if (Math.max(first / second, second / first) < oneChannel) continue;
+    if (all.some((q) => isMultiple(q, p)) && !all.some((q) => isMultiple(p, q))) return period;
+  }
+  return null;
 }

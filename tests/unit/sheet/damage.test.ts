@@ -33,6 +33,21 @@ describe('a side that the world has spoilt', () => {
     expect(read.invented).toBeLessThanOrEqual(1);
     expect(read.baseIsRight).toBe(true);
   });
+
+  // Where two heavy inks' screens meet, the rosette used to fall apart into colours of its own.
+  it.each([
+    [65, 150, 95002],
+    [85, 300, 95071],
+    [133, 300, 95080],
+  ])(
+    'printed in heavy inks with %i lines an inch, scanned at %i: has no ink made of rosettes',
+    (lpi, ppi, seed) => {
+      const read = judged(printed(seed, lpi, ppi, 900));
+      expect(read.found).toBe(read.inks);
+      expect(read.invented).toBe(0);
+      expect(read.baseIsRight).toBe(true);
+    },
+  );
 });
 
 function judged(sheet: SpoiltSheet) {

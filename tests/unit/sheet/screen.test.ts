@@ -20,7 +20,23 @@ describe('a printing screen', () => {
     expect(Math.abs(period / (ppi / lpi) - 1)).toBeLessThan(0.04);
   });
 
+  // Each of these shows what is not its screen: multiples, rosettes, one ink alone, or dots finer than the pixels.
   it.each([
+    ['its multiple is stronger', 95140, 120, 600, 5],
+    ['only multiples of two inks show', 95129, 65, 600, 9.23],
+    ['one ink alone', 95099, 65, 400, 6.15],
+    ['its rosette is seen in one channel', 95126, 200, 400, 2],
+    ['finer than the pixels', 95059, 175, 200, 2.5],
+    ['finer than the pixels, and faint', 95057, 175, 200, 2.5],
+  ])('of which something else shows is found: %s', (_, seed, lpi, ppi, expected) => {
+    const { image } = printed(seed, lpi, ppi, 900);
+    const period = screenPeriod(image, whole(image))!;
+    expect(Math.abs(period / expected - 1)).toBeLessThan(0.04);
+  });
+
+  it.each([
+    ['scallops, which mirror themselves', toImage(drawSheet(96118, { width: 434 }))],
+    ['a grid of few pixels', toImage(drawSheet(96063, { width: 219 }))],
     ['a square print whose multiples lie askew', squares()],
     ['a grid', noise(toImage(drawSheet(93213, { width: 200 })), 2, 13)],
     ['a chevron', noise(toImage(drawSheet(93348, { width: 340 })), 2, 148)],

@@ -1,0 +1,74 @@
+import { alongRows, isMultiple, type Lattice } from './lattice.ts';
+import { tile } from './spectrum.ts';
+
+/** Two lattices that are alike but for their inks and their angles: the screens of two inks. They may then be weak. */
+export interface ScreenPair {
+  /** Cycles a tile. */
+  readonly frequency: number;
+  /** The dots are finer than two pixels, and only show as these coarser ones. */
+  readonly aliased: boolean;
+}
+
+/** How far apart, in cycles a tile, the frequencies of two screens that are as fine as each other may lie. */
+const evenlyFine = 0.6;
+/** The screens of two inks are turned against each other by this much, in degrees: 30 but for what a tile can tell. Common practice, no source. */
+const [leastTurn, mostTurn] = [25.5, 34.5];
+/** One of two such must be this strong: what is weaker may be chance. */
+const leastTurnedPower = 0.008;
+/** Cyan's and magenta's angles, 15° and 75°, mirror each other, and so does what is left of them where they are finer than the pixels. Degrees. */
+const mostOffMirror = 1;
+const leastMirrorTurn = 5;
+/** One shows more in red, the other in green: by this factor of power, one ratio over the other. */
+const otherChannel = { turned: 2, mirrored: 3 } as const;
+
+/** The strongest pair of screens among lattices, none coarser than `longestPeriod` samples; those turned by 30° before all others. */
+export function strongestPair(list: readonly Lattice[], longestPeriod: number): ScreenPair | null {
+  // A drawn grid does not count, nor its multiples, which may lie askew.
+  const all = list.filter((p) => !alongRows(p) && !list.some((q) => isMultiple(p, q)));
+  let found: (ScreenPair & { readonly power: number }) | null = null;
+  for (const [n, p] of all.entries())
+    for (const q of all.slice(n + 1)) {
+      const frequency = (frequencyOf(p) + frequencyOf(q)) / 2;
+      if (Math.abs(frequencyOf(p) - frequencyOf(q)) > evenlyFine || tile / frequency > longestPeriod)
+        continue;
+      const kind = kindOf(p, q);
+      if (!kind) continue;
+      const aliased = kind === 'mirrored';
+      const power = p.power * q.power;
+      if (!found || (found.aliased && !aliased) || (found.aliased === aliased && power > found.power))
+        found = { frequency, aliased, power };
+    }
+  return found;
+}
+
+function kindOf(p: Lattice, q: Lattice): 'turned' | 'mirrored' | null {
+  const [first, second] = [angleOf(p), angleOf(q)];
+  const turn = fromSquare(first - second);
+  const ratio = (p.channels[0]! * q.channels[1]!) / (p.channels[1]! * q.channels[0]!);
+  const other = Math.max(ratio, 1 / ratio);
+  const isMirror = mirrors(p, q) && other > otherChannel.mirrored;
+  if (turn >= leastTurn && turn <= mostTurn) {
+    const strong = Math.max(p.power, q.power) > leastTurnedPower && other > otherChannel.turned;
+    return isMirror || strong ? 'turned' : null;
+  }
+  return isMirror ? 'mirrored' : null;
+}
+
+/** Whether two lattices that are as fine as each other mirror each other, and neither itself. */
+export function mirrors(p: Lattice, q: Lattice, off: number = mostOffMirror): boolean {
+  const [first, second] = [angleOf(p), angleOf(q)];
+  return (
+    Math.abs(frequencyOf(p) - frequencyOf(q)) < evenlyFine &&
+    fromSquare(first + second) < off &&
+    fromSquare(first - second) > leastMirrorTurn
+  );
+}
+
+const frequencyOf = ({ fx, fy }: Lattice): number => Math.hypot(fx, fy);
+const angleOf = ({ fx, fy }: Lattice): number => (Math.atan2(fy, fx) * 180) / Math.PI;
+
+/** How far an angle lies from a whole number of quarter turns, in degrees. */
+function fromSquare(degrees: number): number {
+  const rest = Math.abs(degrees) % 90;
+  return Math.min(rest, 90 - rest);
+}
