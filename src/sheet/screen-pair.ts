@@ -7,6 +7,8 @@ export interface ScreenPair {
   readonly frequency: number;
   /** The dots are finer than two pixels, and only show as these coarser ones. */
   readonly aliased: boolean;
+  /** Geometric mean of theirs. */
+  readonly power: number;
 }
 
 /** How far apart, in cycles a tile, the frequencies of two screens that are as fine as each other may lie. */
@@ -15,17 +17,20 @@ const evenlyFine = 0.6;
 const [leastTurn, mostTurn] = [25.5, 34.5];
 /** One of two such must be this strong: what is weaker may be chance. */
 const leastTurnedPower = 0.008;
-/** Cyan's and magenta's angles, 15° and 75°, mirror each other, and so does what is left of them where they are finer than the pixels. Degrees. */
+/** Angles of cyan's and magenta's screens, in degrees: common practice, no source. What lies otherwise shows dots that are finer than the pixels. */
+const screenAngles = [15, 75] as const;
+const mostOffAngle = 3;
+/** They mirror each other, and so does what is left of them where they are finer than the pixels. Degrees. */
 const mostOffMirror = 1;
 const leastMirrorTurn = 5;
 /** One shows more in red, the other in green: by this factor of power, one ratio over the other. */
 const otherChannel = { turned: 2, mirrored: 3 } as const;
 
-/** The strongest pair of screens among lattices, none coarser than `longestPeriod` samples; those turned by 30° before all others. */
+/** The strongest pair of screens among lattices, none coarser than `longestPeriod` samples. */
 export function strongestPair(list: readonly Lattice[], longestPeriod: number): ScreenPair | null {
   // A drawn grid does not count, nor its multiples, which may lie askew.
   const all = list.filter((p) => !alongRows(p) && !list.some((q) => isMultiple(p, q)));
-  let found: (ScreenPair & { readonly power: number }) | null = null;
+  let found: ScreenPair | null = null;
   for (const [n, p] of all.entries())
     for (const q of all.slice(n + 1)) {
       const frequency = (frequencyOf(p) + frequencyOf(q)) / 2;
@@ -35,8 +40,7 @@ export function strongestPair(list: readonly Lattice[], longestPeriod: number): 
       if (!kind) continue;
       const aliased = kind === 'mirrored';
       const power = p.power * q.power;
-      if (!found || (found.aliased && !aliased) || (found.aliased === aliased && power > found.power))
-        found = { frequency, aliased, power };
+      if (power > (found?.power ?? 0) ** 2) found = { frequency, aliased, power: Math.sqrt(power) };
     }
   return found;
 }
@@ -46,12 +50,16 @@ function kindOf(p: Lattice, q: Lattice): 'turned' | 'mirrored' | null {
   const turn = fromSquare(first - second);
   const ratio = (p.channels[0]! * q.channels[1]!) / (p.channels[1]! * q.channels[0]!);
   const other = Math.max(ratio, 1 / ratio);
-  const isMirror = mirrors(p, q) && other > otherChannel.mirrored;
-  if (turn >= leastTurn && turn <= mostTurn) {
-    const strong = Math.max(p.power, q.power) > leastTurnedPower && other > otherChannel.turned;
-    return isMirror || strong ? 'turned' : null;
-  }
-  return isMirror ? 'mirrored' : null;
+  const isMirror = mirrors(p, q);
+  if (isMirror && other > otherChannel.mirrored) return atScreenAngle(p) ? 'turned' : 'mirrored';
+  const strong = Math.max(p.power, q.power) > leastTurnedPower && other > otherChannel.turned;
+  return strong && turn >= leastTurn && turn <= mostTurn ? 'turned' : null;
+}
+
+/** Whether a lattice lies as a screen of cyan or magenta does. */
+export function atScreenAngle(p: Lattice): boolean {
+  const degrees = (angleOf(p) + 360) % 90;
+  return screenAngles.some((angle) => Math.abs(degrees - angle) < mostOffAngle);
 }
 
 /** Whether two lattices that are as fine as each other mirror each other, and neither itself. */

@@ -8,7 +8,7 @@ import {
   strongestLattice,
 } from './lattice.ts';
 import type { Frame, PixelImage } from './model.ts';
-import { mirrors, type ScreenPair, strongestPair } from './screen-pair.ts';
+import { atScreenAngle, mirrors, type ScreenPair, strongestPair } from './screen-pair.ts';
 import { type Spectra, spectraOf, tile } from './spectrum.ts';
 
 /** Coarser dots than this are motifs. Pixels. */
@@ -27,6 +27,8 @@ const leastPowerAlone = 0.008;
 const oneChannel = 3;
 /** How far off the mirror a twin may lie, of a lattice known by one of its peaks. Degrees. */
 const twinOffMirror = 3;
+/** Two periods this near, in parts of one, are the same. */
+const sameFineness = 0.05;
 /** How near two lattices lie that are as fine as each other, in cycles a tile. */
 const evenlyFine = 0.6;
 
@@ -41,9 +43,13 @@ export function screenPeriod(image: PixelImage, frame: Frame): number | null {
   const all = lattices(fine);
   const strongest = ofStrongest(fine, all);
   const pair = strongestPair(all, longestPeriod);
-  if (pair?.aliased && (strongest === null || Math.abs(tile / pair.frequency - strongest) < 0.05 * strongest))
-    return aliasedPeriod;
-  const period = strongest ?? (pair && periodOf(pair, 1));
+  if (pair?.aliased && !(strongest && strongest.power > muchWeaker * pair.power)) return aliasedPeriod;
+  if (
+    strongest?.askew &&
+    !(pair && Math.abs(tile / pair.frequency - strongest.period) < sameFineness * strongest.period)
+  )
+    return Math.min(aliasedPeriod, strongest.period);
+  const period = strongest?.period ?? (pair && periodOf(pair, 1));
   if (period !== null) return ofCoarser(all, period) ?? period;
   const coarse = spectraOf(image, frame, 2, 10, 4);
   if (!coarse) return null;
@@ -57,8 +63,15 @@ function periodOf({ frequency, aliased }: ScreenPair, pixels: number): number {
   return aliased ? aliasedPeriod : (pixels * tile) / frequency;
 }
 
+interface Strongest {
+  readonly period: number;
+  readonly power: number;
+  /** None lies at an angle that screens have. */
+  readonly askew: boolean;
+}
+
 /** By the strongest lattice of each channel. */
-function ofStrongest(spectra: Spectra, all: readonly Lattice[]): number | null {
+function ofStrongest(spectra: Spectra, all: readonly Lattice[]): Strongest | null {
   const found = spectra
     .map((power, channel) => {
       const p = strongestLattice(power);
@@ -75,7 +88,7 @@ function ofStrongest(spectra: Spectra, all: readonly Lattice[]): number | null {
   if (peaks.every(alongRows)) return null;
   const shared = peaks.every((p) => sameLattice(p, peaks[0]!));
   if (shared && (period > longestSharedPeriod || peaks.every((p) => p.power < leastSharedPower))) return null;
-  return period;
+  return { period, power: most, askew: !shared && !peaks.some(atScreenAngle) };
 }
 
 /** Whether a lattice mirrors another, as strong in the same channel: a print that was drawn so, for a screen has one angle an ink. */
