@@ -32,9 +32,14 @@ export const cutting = {
   /** … and the prints on its two sides differ by this much, this deep. */
   seamUnlike: 0.3,
   depth: 0.12,
+  /** A piece of a seam's length parts two prints where they differ by this much, … */
+  pieceUnlike: 0.2,
+  /** … which holds over this part of a seam, and of a gutter: between rows of one print it does not. */
+  seamPieces: 0.8,
+  gutterPieces: 0.5,
   /** What is of one colour over this part is plain: an accent may lie on it. */
   plainFrom: 0.92,
-} as const;
+};
 
 /** All straight gutters across a box, upright or level, in order; of one kind, where the sheet's gutters are known. */
 export function guttersOf(
@@ -58,7 +63,9 @@ export function guttersOf(
       );
       const sure = Math.min(...edges);
       const plain = kind && (sure >= cutting.gutterEdgeAgain || Math.max(...edges) >= cutting.gutterOneEdge);
-      if (plain || sure >= cutting.gutterEdge)
+      const depth = Math.max(4, Math.round(cutting.depth * (upright ? map.width : map.height)));
+      const parted = piecesParted(map, box, upright, at, end, depth);
+      if ((plain || sure >= cutting.gutterEdge) && parted.part >= cutting.gutterPieces)
         cuts.push({ from: at, to: end, sure: Math.min(1, 0.3 + 0.7 * sure), colour, width });
     }
     at = end;
@@ -82,9 +89,10 @@ export function seamOf(map: Mosaic, box: Box, upright: boolean): Cut | null {
         .some((e) => e > 0.8 * edge),
     );
     if (edge < cutting.seamEdge || (again[0] && again[1])) continue;
-    const differ = unlikeAcross(map, box, upright, at, depth);
-    const sure = Math.sqrt(edge * Math.min(1, differ / 0.7));
-    if (differ >= cutting.seamUnlike && (!best || sure > best.sure)) best = { from: at, to: at, sure };
+    const { mean, part } = piecesParted(map, box, upright, at, at, depth);
+    const sure = Math.sqrt(edge * Math.min(1, mean / 0.7));
+    if (mean >= cutting.seamUnlike && part >= cutting.seamPieces && (!best || sure > best.sure))
+      best = { from: at, to: at, sure };
   }
   return best;
 }
@@ -150,17 +158,27 @@ function changing({ width, labels }: Mosaic, box: Box, upright: boolean, at: num
   return n / (to - from);
 }
 
-/** How unlike the prints on the two sides of a line are: the mean over pieces of its length, so that no patch hides another. */
-function unlikeAcross(map: Mosaic, box: Box, upright: boolean, at: number, depth: number): number {
+/** How unlike the prints before and behind a line or a gutter are, over pieces of its length, so that no patch hides another: the mean, and the part of the pieces that differ. */
+function piecesParted(
+  map: Mosaic,
+  box: Box,
+  upright: boolean,
+  before: number,
+  behind: number,
+  depth: number,
+): { mean: number; part: number } {
   const [from, to] = upright ? [box.y0, box.y1] : [box.x0, box.x1];
   const [near, end] = upright ? [box.x0, box.x1] : [box.y0, box.y1];
   const pieces = Math.max(1, Math.round((to - from) / (1.5 * depth)));
   let sum = 0;
+  let parted = 0;
   for (let k = 0; k < pieces; k++) {
     const [p, q] = [0, 1].map((n) => Math.round(from + ((to - from) * (k + n)) / pieces)) as [number, number];
     const piece = upright ? { ...box, y0: p, y1: q } : { ...box, x0: p, x1: q };
-    const before = partsIn(map, line(piece, upright, Math.max(near, at - depth), at));
-    sum += unlike(before, partsIn(map, line(piece, upright, at, Math.min(end, at + depth))));
+    const first = partsIn(map, line(piece, upright, Math.max(near, before - depth), before));
+    const differ = unlike(first, partsIn(map, line(piece, upright, behind, Math.min(end, behind + depth))));
+    sum += differ;
+    if (differ >= cutting.pieceUnlike) parted++;
   }
-  return sum / pieces;
+  return { mean: sum / pieces, part: parted / pieces };
 }

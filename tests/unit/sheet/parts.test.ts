@@ -63,6 +63,15 @@ describe('the blocks of a sheet', () => {
     expect(hit / all).toBeGreaterThan(0.55);
   });
 
+  it('do not end between the rows of a print on the ground that the gutters have', () => {
+    const { image, blocks } = patchwork(203, { gutter: 8 });
+    const rows = blocks[0]!;
+    const inside = findBlocks(image).filter(({ frame }) => common(frame, rows) > 0.2);
+    expect(inside).toHaveLength(1);
+    // Where the block itself ends is a guess: its ground is the gutter's colour.
+    expect(common(inside[0]!.frame, rows)).toBeGreaterThan(0.6);
+  });
+
   it('are none on a paper of one print: of thirty drawn papers of all patterns, at most two are cut up', () => {
     const cut = Array.from({ length: 30 }, (_, n) =>
       findBlocks(toImage(drawSheet(n + 1, { width: 300, samples: 1 }))),
