@@ -50,7 +50,7 @@ export function startFileReading(holder: StateHolder, list: ReadingList, client:
     } catch (error) {
       if (!(error instanceof ReadingCancelled)) {
         const says = error instanceof Error ? error.message : 'This picture could not be read.';
-        holder.say('trouble', `“${name}”: ${says}`, { of: 'drop' });
+        holder.say('trouble', `“${name}”: ${says}`, { of: 'drop', about: name });
       }
       return null;
     }

@@ -133,6 +133,7 @@ export function startReadings({ holder, book, pictures, client, ahead, onPlaces 
       return added;
     },
     async readStored(name, picture, wanted) {
+      holder.dismissTroubleWith(name);
       const id = list.begin(name);
       const result = await reading.read(id, name, picture, wanted);
       list.end(id);

@@ -150,6 +150,8 @@ export interface Message {
   readonly key?: string;
   /** Set where it is of files that were dropped: it goes when others are, or when the leaf is turned. */
   readonly of?: 'drop';
+  /** Name of the picture that could not be read: it goes when that one is read again. */
+  readonly about?: string;
 }
 
 export interface Look {

@@ -6,12 +6,14 @@ export interface StateHolder {
   set(change: Partial<SessionState>): void;
   subscribe(listener: (state: SessionState) => void): () => void;
   /** Adds a message; one that says the same already is not said twice. */
-  say(kind: Message['kind'], says: string, more?: Pick<Message, 'offers' | 'key' | 'of'>): void;
+  say(kind: Message['kind'], says: string, more?: Pick<Message, 'offers' | 'key' | 'of' | 'about'>): void;
   dismiss(id: string): void;
   /** Puts away what need not be put away by hand. */
   dismissNotes(): void;
   /** Puts away what was said of files that were dropped. */
   dismissDrops(): void;
+  /** Puts away what was said in trouble of one picture: it is tried again. */
+  dismissTroubleWith(name: string): void;
   /** Puts away what offered to undo a step that is no longer the last. */
   dismissOffers(): void;
 }
@@ -58,6 +60,10 @@ export function holdState(first: SessionState): StateHolder {
     },
     dismissDrops() {
       const messages = state.messages.filter(({ of }) => of !== 'drop');
+      if (messages.length !== state.messages.length) set({ messages });
+    },
+    dismissTroubleWith(name) {
+      const messages = state.messages.filter(({ about }) => about !== name);
       if (messages.length !== state.messages.length) set({ messages });
     },
     dismiss(id) {

@@ -1,6 +1,7 @@
 import type { Page } from 'playwright';
 import { afterAll, describe, expect, inject, it } from 'vitest';
 import { labFromHex } from '../../src/colour/spaces.ts';
+import type { Frame } from '../../src/sheet/model.ts';
 import { troubles } from '../support/axe.ts';
 import { onPhotograph, photographOf } from '../support/photographed.ts';
 import {
@@ -164,6 +165,40 @@ describe('the page of a sheet', () => {
 });
 
 /** An empty notebook onto which two photographs were dropped, open at the page of the first sheet. */
+describe('a chart on a photograph', () => {
+  it('undoes the light where the frame lies on its patches, and says what is left; elsewhere it says why not', async () => {
+    const reader = await emptyNotebook(url);
+    const { page } = reader;
+    await dropFiles(page, [
+      await photographOf('blossom-bough', 'bough.jpg', 900, 'chart'),
+      await photographOf('press-ledger', 'ledger.jpg', 300),
+    ]);
+    await page.locator('qw-verdict h3').waitFor();
+    await page.getByRole('button', { name: 'Look closer at Bough' }).click();
+    await page.locator('qw-sheet-tools').waitFor();
+    const yellowed = await baseB(page);
+    await open(page, 'light');
+    await page.locator('qw-light').getByText('Chart of 24 patches', { exact: true }).click();
+    const { chart } = onPhotograph;
+    await drawFrame(page, { ...chart, x: 0.05, y: 0.05 });
+    await page.getByRole('button', { name: 'Correct the light' }).click();
+    const trouble = page.getByText('“Bough”: This frame does not lie on the 24 patches of a chart', {
+      exact: false,
+    });
+    await trouble.first().waitFor();
+    await drawFrame(page, chart);
+    await page.getByRole('button', { name: 'Correct the light' }).click();
+    await page.locator('qw-light img[alt$="under corrected light"]').waitFor();
+    const said = await light(page);
+    expect(said).toContain('Light corrected by the chart');
+    expect(await trouble.count()).toBe(0);
+    expect(Number(/ΔE₀₀ ([\d.]+) is left/.exec(said)?.[1])).toBeLessThan(3);
+    expect(await baseB(page)).toBeLessThan(yellowed - 5);
+    expect(reader.errors).toEqual([]);
+    await reader.close();
+  });
+});
+
 async function atSheet(options: ReaderOptions = {}): Promise<Reader> {
   const reader = await atPair(options);
   const { page } = reader;
@@ -203,14 +238,24 @@ async function expectSquare(page: Page): Promise<void> {
 }
 
 /** Draws a frame inside the card with the mouse. */
-async function frameOnCard(page: Page): Promise<void> {
-  const { card } = onPhotograph;
+function frameOnCard(page: Page): Promise<void> {
+  const { x, y, width, height } = onPhotograph.card;
+  return drawFrame(page, {
+    x: x + 0.15 * width,
+    y: y + 0.15 * height,
+    width: 0.7 * width,
+    height: 0.7 * height,
+  });
+}
+
+/** Draws a frame with the mouse, given in fractions of the picture. */
+async function drawFrame(page: Page, { x, y, width, height }: Frame): Promise<void> {
   const image = page.locator('qw-light qw-framing img');
   await image.scrollIntoViewIfNeeded();
   const box = (await image.boundingBox())!;
-  const at = (x: number, y: number) => [box.x + x * box.width, box.y + y * box.height] as const;
-  await page.mouse.move(...at(card.x + card.width * 0.15, card.y + card.height * 0.15));
+  const at = (px: number, py: number) => [box.x + px * box.width, box.y + py * box.height] as const;
+  await page.mouse.move(...at(x, y));
   await page.mouse.down();
-  await page.mouse.move(...at(card.x + card.width * 0.85, card.y + card.height * 0.85), { steps: 4 });
+  await page.mouse.move(...at(x + width, y + height), { steps: 4 });
   await page.mouse.up();
 }

@@ -1,4 +1,6 @@
+import { converter, formatHex } from 'culori';
 import sharp from 'sharp';
+import { chartLabs } from '../../src/colour/light.ts';
 import { drawDemoSheet } from '../../src/demo/sheets.ts';
 
 /** A picture file as a reader drops it. */
@@ -18,18 +20,24 @@ export const onPhotograph = {
     { x: 0.1, y: 0.68 },
   ],
   card: { x: 0.76, y: 0.2, width: 0.15, height: 0.18 },
+  /** Where a chart of 24 patches lies instead: the outer edges of its patches. */
+  chart: { x: 0.58, y: 0.2, width: 0.36, height: 0.32 },
 } as const;
 
 /**
- * A demo sheet lying on a brown table with a white card of 90 % beside it, under a warm lamp: the lamp is a gain on
- * each channel in linear light, as a camera would see it.
+ * A demo sheet lying on a brown table with a white card of 90 % or a chart of 24 patches beside it, under a warm lamp:
+ * the lamp is a gain on each channel in linear light, as a camera would see it.
  */
-export async function photographOf(id: string, name: string, width = 1200): Promise<PictureFile> {
+export async function photographOf(
+  id: string,
+  name: string,
+  width = 1200,
+  beside: 'card' | 'chart' = 'card',
+): Promise<PictureFile> {
   const height = (width * 3) / 4;
   const px = Math.round(height * 0.56);
   const paper = drawDemoSheet(id, 'A', px);
   const sheet = { width: paper.width, height: paper.height, channels: 4 } as const;
-  const { card } = onPhotograph;
   const flat = (w: number, h: number, background: string) =>
     sharp({ create: { width: Math.round(w), height: Math.round(h), channels: 3, background } })
       .png()
@@ -41,12 +49,13 @@ export async function photographOf(id: string, name: string, width = 1200): Prom
         left: Math.round(width * onPhotograph.corners[0].x),
         top: Math.round(height * onPhotograph.corners[0].y),
       },
-      {
-        // sRGB of 90 % grey in linear light.
-        input: await flat(width * card.width, height * card.height, '#f3f3f3'),
-        left: Math.round(width * card.x),
-        top: Math.round(height * card.y),
-      },
+      ...(await Promise.all(
+        marks[beside].map(async (mark) => ({
+          input: await flat(width * mark.width, height * mark.height, mark.colour),
+          left: Math.round(width * mark.x),
+          top: Math.round(height * mark.y),
+        })),
+      )),
     ])
     .removeAlpha()
     .raw()
@@ -60,6 +69,25 @@ export async function photographOf(id: string, name: string, width = 1200): Prom
     .toBuffer();
   return { name, type: 'image/jpeg', bytes };
 }
+
+const srgb = converter('rgb');
+const { chart } = onPhotograph;
+/** Six patches across and four down, with a little of the chart's black between them. */
+const patch = { width: chart.width / 6, height: chart.height / 4 } as const;
+const marks = {
+  // sRGB of 90 % grey in linear light.
+  card: [{ ...onPhotograph.card, colour: '#f3f3f3' }],
+  chart: [
+    { ...chart, colour: '#202020' },
+    ...chartLabs().map(({ lab }, i) => ({
+      x: chart.x + patch.width * ((i % 6) + 0.06),
+      y: chart.y + patch.height * (Math.floor(i / 6) + 0.06),
+      width: patch.width * 0.88,
+      height: patch.height * 0.88,
+      colour: formatHex(srgb({ mode: 'lab65', l: lab.l, a: lab.a, b: lab.b })),
+    })),
+  ],
+} as const;
 
 /** Source: IEC 61966-2-1. */
 function linear(v: number): number {
