@@ -2,6 +2,7 @@ import { css, html, nothing } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
 import { live } from 'lit/directives/live.js';
 import type { Frame } from '../../src/sheet/model.ts';
+import { byHand } from '../support/by-finger.ts';
 import { controls } from '../support/controls.ts';
 import { QwElement } from '../support/element.ts';
 import { emit } from '../support/emit.ts';
@@ -54,7 +55,7 @@ export class QwLight extends QwElement {
         .value=${kind}
         @qw-choose=${this.onKind}
       ></qw-choice>
-      <p class="hint">${hints[kind]}</p>
+      <p class="hint">${hints()[kind]}</p>
       ${kind === 'none' ? this.pictures() : this.frameOn(kind)}
       ${this.says ? html`<p class="says" role="status">${this.says}</p>` : nothing}
       <div class="fields">
@@ -169,13 +170,12 @@ const choices = [
 const whatWords = { white: 'the white card', grey: 'the grey card', chart: 'the chart' } as const;
 
 /** What is said of cards here is common practice, no source. */
-const hints: Readonly<Record<CardKind, string>> = {
+const hints = (): Readonly<Record<CardKind, string>> => ({
   none: 'Without a card the light is unknown: whites and creams are as the camera gave them, and every judgement that depends on the light says so.',
-  white:
-    'Draw a frame inside the white card, or tap it. Plain white printer paper in the same light will do, but it often glows bluish; a card made for the purpose is better.',
-  grey: 'Draw a frame inside the grey card, or tap it. Cards made for photographers reflect 18 % of the light; what is printed on yours counts.',
+  white: `${byHand('Draw a frame inside the white card, or tap it.', 'Tap the white card.')} Plain white printer paper in the same light will do, but it often glows bluish; a card made for the purpose is better.`,
+  grey: `${byHand('Draw a frame inside the grey card, or tap it.', 'Tap the grey card.')} Cards made for photographers reflect 18 % of the light; what is printed on yours counts.`,
   chart: 'Lay the frame on the outer edges of the 24 patches, so that each square of it holds one patch.',
-};
+});
 
 function tall(frame: Frame | null): boolean {
   return frame !== null && frame.height > frame.width;

@@ -3,6 +3,7 @@ import { customElement, property, query, state } from 'lit/decorators.js';
 import { live } from 'lit/directives/live.js';
 import { oval } from '../../src/drawing/outlines.ts';
 import type { Frame, SizeMm, Spot } from '../../src/sheet/model.ts';
+import { byHand } from '../support/by-finger.ts';
 import { controls } from '../support/controls.ts';
 import { QwElement } from '../support/element.ts';
 import { emit } from '../support/emit.ts';
@@ -63,7 +64,7 @@ export class QwPart extends QwElement {
   override render() {
     const offers = this.offers.map(({ frame, name }, i) => ({ frame, name: name ?? `block ${i + 1}` }));
     return html`<p class="hint" style="margin:0 0 12px">
-        ${hints[this.shape]}
+        ${hints()[this.shape]}
         ${offers.length > 0 ? `The dashed outlines are ${offers.length === 1 ? 'a block' : `${offers.length} blocks`} found on this sheet: pick one.` : ''}
       </p>
       <qw-choice
@@ -174,11 +175,15 @@ const shapes: readonly { value: Shape; label: string }[] = [
   { value: 'by hand', label: 'drawn by hand' },
 ];
 
-const hints: Readonly<Record<Shape, string>> = {
-  frame: 'Draw a frame around the piece, or tap it and pull the corners.',
-  oval: 'Draw a frame around the piece, or tap it and pull the corners: the oval that fills it is kept.',
+/** A finger scrolls the page by the picture, so it taps where a mouse draws. */
+const hints = (): Readonly<Record<Shape, string>> => ({
+  frame: byHand('Draw a frame around the piece.', 'Tap the piece, and pull the corners.'),
+  oval: byHand(
+    'Draw a frame around the piece: the oval that fills it is kept.',
+    'Tap the piece, and pull the corners: the oval that fills the frame is kept.',
+  ),
   'by hand': 'Draw a line round the piece, as scissors would go; the ends are joined for you.',
-};
+});
 
 declare global {
   interface HTMLElementTagNameMap {
