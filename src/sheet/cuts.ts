@@ -49,24 +49,33 @@ export function guttersOf(
   kind: GutterKind | null,
 ): (Cut & GutterKind)[] {
   const [from, to, least, widest] = span(map, box, upright);
+  const depth = Math.max(4, Math.round(cutting.depth * (upright ? map.width : map.height)));
   const cuts: (Cut & GutterKind)[] = [];
+  const look = (at: number, end: number, colour: number): void => {
+    if (at - from < least || to - end < least || end - at > widest) return;
+    const edges = [at - 2, end + 1].map(
+      (beyond) => 1 - partsIn(map, line(box, upright, beyond, beyond + 1))[colour]!,
+    );
+    const sure = Math.min(...edges);
+    const plain = kind && (sure >= cutting.gutterEdgeAgain || Math.max(...edges) >= cutting.gutterOneEdge);
+    if (!plain && sure < cutting.gutterEdge) return;
+    if (piecesParted(map, box, upright, at, end, depth).part < cutting.gutterPieces) return;
+    cuts.push({ from: at, to: end, sure: Math.min(1, 0.3 + 0.7 * sure), colour, width: end - at });
+  };
   for (let at = from; at < to; ) {
     const colour = onlyColour(map, line(box, upright, at, at + 1));
     let end = at + 1;
     if (colour >= 0) while (end < to && onlyColour(map, line(box, upright, end, end + 1)) === colour) end++;
     const width = end - at;
-    const known =
-      !kind || (kind.colour === colour && width >= 0.5 * kind.width - 1 && width <= 1.6 * kind.width + 3);
-    if (colour >= 0 && known && at - from >= least && to - end >= least && width <= widest) {
-      const edges = [at - 2, end + 1].map(
-        (beyond) => 1 - partsIn(map, line(box, upright, beyond, beyond + 1))[colour]!,
-      );
-      const sure = Math.min(...edges);
-      const plain = kind && (sure >= cutting.gutterEdgeAgain || Math.max(...edges) >= cutting.gutterOneEdge);
-      const depth = Math.max(4, Math.round(cutting.depth * (upright ? map.width : map.height)));
-      const parted = piecesParted(map, box, upright, at, end, depth);
-      if ((plain || sure >= cutting.gutterEdge) && parted.part >= cutting.gutterPieces)
-        cuts.push({ from: at, to: end, sure: Math.min(1, 0.3 + 0.7 * sure), colour, width });
+    if (colour >= 0 && !kind) look(at, end, colour);
+    else if (kind?.colour === colour && width >= 0.5 * kind.width - 1) {
+      // Wider than a gutter: the print on one of its sides has the gutter's colour for its ground.
+      if (width <= 1.6 * kind.width + 3) look(at, end, colour);
+      else {
+        const before = cuts.length;
+        look(at, at + kind.width, colour);
+        if (cuts.length === before) look(end - kind.width, end, colour);
+      }
     }
     at = end;
   }
