@@ -20,6 +20,9 @@ const leastTurnedPower = 0.008;
 /** Angles of cyan's and magenta's screens, in degrees: common practice, no source. What lies otherwise shows dots that are finer than the pixels. */
 const screenAngles = [15, 75] as const;
 const mostOffAngle = 3;
+/** Their first multiples lie 45° further. */
+const multipleAngle = 30;
+const mostOffMultiple = 1.5;
 /** They mirror each other, and so does what is left of them where they are finer than the pixels. Degrees. */
 const mostOffMirror = 1;
 const leastMirrorTurn = 5;
@@ -51,7 +54,8 @@ function kindOf(p: Lattice, q: Lattice): 'turned' | 'mirrored' | null {
   const ratio = (p.channels[0]! * q.channels[1]!) / (p.channels[1]! * q.channels[0]!);
   const other = Math.max(ratio, 1 / ratio);
   const isMirror = mirrors(p, q);
-  if (isMirror && other > otherChannel.mirrored) return atScreenAngle(p) ? 'turned' : 'mirrored';
+  if (isMirror && other > otherChannel.mirrored)
+    return atScreenAngle(p) || atMultipleAngle(p) ? 'turned' : 'mirrored';
   const strong = Math.max(p.power, q.power) > leastTurnedPower && other > otherChannel.turned;
   return strong && turn >= leastTurn && turn <= mostTurn ? 'turned' : null;
 }
@@ -60,6 +64,11 @@ function kindOf(p: Lattice, q: Lattice): 'turned' | 'mirrored' | null {
 export function atScreenAngle(p: Lattice): boolean {
   const degrees = (angleOf(p) + 360) % 90;
   return screenAngles.some((angle) => Math.abs(degrees - angle) < mostOffAngle);
+}
+
+/** Whether it lies as a screen's first multiple does, which may be all that is seen of coarse dots. */
+function atMultipleAngle(p: Lattice): boolean {
+  return Math.abs(fromSquare(angleOf(p)) - multipleAngle) < mostOffMultiple;
 }
 
 /** Whether two lattices that are as fine as each other mirror each other, and neither itself. */

@@ -43,20 +43,24 @@ export function screenPeriod(image: PixelImage, frame: Frame): number | null {
   const all = lattices(fine);
   const strongest = ofStrongest(fine, all);
   const pair = strongestPair(all, longestPeriod);
-  if (pair?.aliased && !(strongest && strongest.power > muchWeaker * pair.power)) return aliasedPeriod;
+  if (pair?.aliased && !(strongest && strongest.power > muchWeaker * pair.power))
+    return ofCoarser(all, tile / pair.frequency) ?? aliasedPeriod;
   if (
     strongest?.askew &&
     !(pair && Math.abs(tile / pair.frequency - strongest.period) < sameFineness * strongest.period)
   )
     return Math.min(aliasedPeriod, strongest.period);
-  const period = strongest?.period ?? (pair && periodOf(pair, 1));
-  if (period !== null) return ofCoarser(all, period) ?? period;
+  if (strongest) return ofCoarser(all, strongest.period) ?? strongest.period;
   const coarse = spectraOf(image, frame, 2, 10, 4);
-  if (!coarse) return null;
-  const wide = lattices(coarse);
+  const wide = coarse ? lattices(coarse) : [];
   const wider = strongestPair(wide, longestPeriod / 2);
-  if (wider) return periodOf(wider, 2);
-  return ofOne(wide, 2);
+  // A faint pair of fine ones may be all that edges leave to see of coarse dots in small tiles.
+  if (pair) {
+    const period = periodOf(pair, 1);
+    const repeats = wider && !wider.aliased && wider.power > pair.power && periodOf(wider, 2) > period;
+    return repeats ? periodOf(wider, 2) : (ofCoarser(all, period) ?? period);
+  }
+  return wider ? periodOf(wider, 2) : ofOne(wide, 2);
 }
 
 function periodOf({ frequency, aliased }: ScreenPair, pixels: number): number {

@@ -24,6 +24,7 @@ describe('a printing screen', () => {
   it.each([
     ['its multiple is stronger', 95140, 120, 600, 5],
     ['only multiples of two inks show', 95129, 65, 600, 9.23],
+    ['only multiples show in small tiles', 120135, 85, 600, 7.06],
     ['one ink alone', 95099, 65, 400, 6.15],
     ['its rosette is seen in one channel', 95126, 200, 400, 2],
     ['finer than the pixels', 95059, 175, 200, 2.5],
