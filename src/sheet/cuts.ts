@@ -39,7 +39,7 @@ export const cutting = {
   gutterPieces: 0.5,
   /** What is of one colour over this part is plain: an accent may lie on it. */
   plainFrom: 0.92,
-};
+} as const;
 
 /** All straight gutters across a box, upright or level, in order; of one kind, where the sheet's gutters are known. */
 export function guttersOf(
@@ -49,7 +49,7 @@ export function guttersOf(
   kind: GutterKind | null,
 ): (Cut & GutterKind)[] {
   const [from, to, least, widest] = span(map, box, upright);
-  const depth = Math.max(4, Math.round(cutting.depth * (upright ? map.width : map.height)));
+  const depth = depthOf(map, upright);
   const cuts: (Cut & GutterKind)[] = [];
   const look = (at: number, end: number, colour: number): void => {
     if (at - from < least || to - end < least || end - at > widest) return;
@@ -85,7 +85,7 @@ export function guttersOf(
 /** The plainest straight seam across a box, or null: a line at which one print ends and another begins. */
 export function seamOf(map: Mosaic, box: Box, upright: boolean): Cut | null {
   const [from, to, least] = span(map, box, upright);
-  const depth = Math.max(4, Math.round(cutting.depth * (upright ? map.width : map.height)));
+  const depth = depthOf(map, upright);
   const edges = new Float64Array(to + 3);
   for (let at = from + 3; at < to - 2; at++) edges[at] = changing(map, box, upright, at);
   let best: Cut | null = null;
@@ -144,6 +144,11 @@ function span(map: Mosaic, box: Box, upright: boolean): [number, number, number,
     Math.max(4, Math.round(cutting.leastBlock * size)),
     Math.max(2, Math.round(cutting.widestGutter * size)),
   ];
+}
+
+/** How deep a print is looked at on each side of a cut, in pixels of the map. */
+function depthOf(map: Mosaic, upright: boolean): number {
+  return Math.max(4, Math.round(cutting.depth * (upright ? map.width : map.height)));
 }
 
 function line(box: Box, upright: boolean, from: number, to: number): Box {

@@ -25,6 +25,8 @@ const clearEnough = 3.5;
 const evenPartner = 0.6;
 /** … but no coarser than this, in cycles a tile: there every picture has power. */
 const leastFrequency = 5;
+/** How far apart the frequencies of two screens that are as fine as each other may lie, in cycles a tile. */
+export const evenlyFine = 0.6;
 /** How far off, in cycles a tile, a multiple may lie. */
 const wholeStep = 0.8;
 
@@ -98,6 +100,11 @@ export function isMultiple(p: Lattice, of: Lattice): boolean {
   const along = (p.fx * of.fx + p.fy * of.fy) / square;
   const across = (p.fy * of.fx - p.fx * of.fy) / square;
   return Math.hypot(along - Math.round(along), across - Math.round(across)) * Math.sqrt(square) < wholeStep;
+}
+
+/** In cycles a tile. */
+export function frequencyOf({ fx, fy }: Lattice): number {
+  return Math.hypot(fx, fy);
 }
 
 /** Whether a lattice lies along the picture's rows, as a drawn grid does. */

@@ -1,4 +1,4 @@
-import { alongRows, isMultiple, type Lattice } from './lattice.ts';
+import { alongRows, evenlyFine, frequencyOf, isMultiple, type Lattice } from './lattice.ts';
 import { tile } from './spectrum.ts';
 
 /** Two lattices that are alike but for their inks and their angles: the screens of two inks. They may then be weak. */
@@ -11,14 +11,12 @@ export interface ScreenPair {
   readonly power: number;
 }
 
-/** How far apart, in cycles a tile, the frequencies of two screens that are as fine as each other may lie. */
-const evenlyFine = 0.6;
 /** The screens of two inks are turned against each other by this much, in degrees: 30 but for what a tile can tell. Common practice, no source. */
 const [leastTurn, mostTurn] = [25.5, 34.5];
 /** One of two such must be this strong: what is weaker may be chance. */
 const leastTurnedPower = 0.008;
-/** Angles of cyan's and magenta's screens, in degrees: common practice, no source. What lies otherwise shows dots that are finer than the pixels. */
-const screenAngles = [15, 75] as const;
+/** Angles of cyan's and magenta's screens, from the rows or from the columns, in degrees: common practice, no source. What lies otherwise shows dots that are finer than the pixels. */
+const screenAngle = 15;
 const mostOffAngle = 3;
 /** Their first multiples lie 45° further. */
 const multipleAngle = 30;
@@ -62,8 +60,7 @@ function kindOf(p: Lattice, q: Lattice): 'turned' | 'mirrored' | null {
 
 /** Whether a lattice lies as a screen of cyan or magenta does. */
 export function atScreenAngle(p: Lattice): boolean {
-  const degrees = (angleOf(p) + 360) % 90;
-  return screenAngles.some((angle) => Math.abs(degrees - angle) < mostOffAngle);
+  return Math.abs(fromSquare(angleOf(p)) - screenAngle) < mostOffAngle;
 }
 
 /** Whether it lies as a screen's first multiple does, which may be all that is seen of coarse dots. */
@@ -81,7 +78,6 @@ export function mirrors(p: Lattice, q: Lattice, off: number = mostOffMirror): bo
   );
 }
 
-const frequencyOf = ({ fx, fy }: Lattice): number => Math.hypot(fx, fy);
 const angleOf = ({ fx, fy }: Lattice): number => (Math.atan2(fy, fx) * 180) / Math.PI;
 
 /** How far an angle lies from a whole number of quarter turns, in degrees. */

@@ -1,6 +1,8 @@
 import {
   alongDiagonals,
   alongRows,
+  evenlyFine,
+  frequencyOf,
   isMultiple,
   type Lattice,
   lattices,
@@ -29,8 +31,6 @@ const oneChannel = 3;
 const twinOffMirror = 3;
 /** Two periods this near, in parts of one, are the same. */
 const sameFineness = 0.05;
-/** How near two lattices lie that are as fine as each other, in cycles a tile. */
-const evenlyFine = 0.6;
 
 /**
  * Period in pixels of the printing screen that a picture shows, or null. Looks for peaks in the spectra of small tiles that recur
@@ -67,6 +67,7 @@ function periodOf({ frequency, aliased }: ScreenPair, pixels: number): number {
   return aliased ? aliasedPeriod : (pixels * tile) / frequency;
 }
 
+/** What the strongest lattices tell. */
 interface Strongest {
   readonly period: number;
   readonly power: number;
@@ -86,7 +87,7 @@ function ofStrongest(spectra: Spectra, all: readonly Lattice[]): Strongest | nul
   // Where two screens meet they make a coarser lattice, the rosette, which is weaker.
   const most = Math.max(...found.map((p) => p.power));
   const peaks = found.filter((p) => p.power > most / muchWeaker);
-  const period = Math.max(...peaks.map((p) => tile / Math.hypot(p.fx, p.fy)));
+  const period = Math.max(...peaks.map((p) => tile / frequencyOf(p)));
   if (period > longestPeriod) return null;
   // One ink's screen may lie along the rows, but never all of them: what does is drawn.
   if (peaks.every(alongRows)) return null;
@@ -102,12 +103,12 @@ function isTwin(p: Lattice, q: Lattice, channel: number): boolean {
 
 /** Period of a coarser and stronger lattice that what was found only repeats, or null. */
 function ofCoarser(all: readonly Lattice[], period: number): number | null {
-  const alike = all.filter((p) => Math.abs(Math.hypot(p.fx, p.fy) - tile / period) < evenlyFine);
+  const alike = all.filter((p) => Math.abs(frequencyOf(p) - tile / period) < evenlyFine);
   const most = Math.max(...alike.map((p) => p.power));
   const found = alike.filter((p) => p.power > most / 3);
   const periods = all
     .filter((q) => !alongRows(q) && q.power > most && found.some((p) => isMultiple(p, q)))
-    .map((q) => tile / Math.hypot(q.fx, q.fy))
+    .map((q) => tile / frequencyOf(q))
     .filter((coarser) => coarser <= longestPeriod);
   return periods.length ? Math.max(...periods) : null;
 }
@@ -116,7 +117,7 @@ function ofCoarser(all: readonly Lattice[], period: number): number | null {
 function ofOne(all: readonly Lattice[], pixels: number): number | null {
   for (const p of all) {
     const [first, second] = p.channels as [number, number];
-    const period = (pixels * tile) / Math.hypot(p.fx, p.fy);
+    const period = (pixels * tile) / frequencyOf(p);
     if (p.power < leastPowerAlone || period > longestPeriod || alongRows(p) || alongDiagonals(p)) continue;
     if (Math.max(first / second, second / first) < oneChannel) continue;
     if (all.some((q) => isMultiple(q, p)) && !all.some((q) => isMultiple(p, q))) return period;

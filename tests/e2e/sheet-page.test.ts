@@ -164,7 +164,6 @@ describe('the page of a sheet', () => {
   );
 });
 
-/** An empty notebook onto which two photographs were dropped, open at the page of the first sheet. */
 describe('a chart on a photograph', () => {
   it('undoes the light where the frame lies on its patches, and says what is left; elsewhere it says why not', async () => {
     const reader = await emptyNotebook(url);
@@ -199,6 +198,7 @@ describe('a chart on a photograph', () => {
   });
 });
 
+/** An empty notebook onto which two photographs were dropped, open at the page of the first sheet. */
 async function atSheet(options: ReaderOptions = {}): Promise<Reader> {
   const reader = await atPair(options);
   const { page } = reader;
