@@ -7,7 +7,7 @@ import { numbers } from './numbers.ts';
 import type { Planes } from './planes.ts';
 import { ramped } from './ramps.ts';
 import { residualModes } from './residue.ts';
-import { apart, linearOf, mergeNear } from './settle.ts';
+import { apart, mergeNear } from './settle.ts';
 import { sifted } from './sift.ts';
 import { type Softness, softnessOf } from './softness.ts';
 import { unblurred } from './unblur.ts';
@@ -76,7 +76,7 @@ function sharpened(
   for (let k = 0; k < colours.length; k++) {
     const trust = trusted(inside[k]! / Math.max(1, area[k]!), plain);
     if (trust === 0 || amounts[k]! > 0.3 * planes.count) continue;
-    const next = printable(out[k]!, between(out[k]!, unblurred(planes, out, labels, k, softness), trust));
+    const next = between(out[k]!, unblurred(planes, out, labels, k, softness), trust);
     if (apart(next, colours[k]!) > 0.004) changed = true;
     out[k] = next;
   }
@@ -88,15 +88,6 @@ function trusted(inside: number, plain: boolean): number {
   if (plain) return inside > numbers.solidInside ? 0 : 1;
   const [none, whole] = numbers.solidInsideMeasured;
   return Math.min(1, Math.max(0, (none - inside) / (none - whole)));
-}
-
-/** The way from a colour to one beyond what a screen can show, as far as it can; no ink is brighter than white. */
-function printable(from: Mode, to: Mode): Mode {
-  for (let part = 1; part > 0; part -= 0.125) {
-    const mode = between(from, to, part);
-    if (linearOf(mode).every((v) => v > -0.02 && v < 1.02)) return mode;
-  }
-  return from;
 }
 
 function between(p: Mode, q: Mode, part: number): Mode {

@@ -48,6 +48,11 @@ describe('a side that the world has spoilt', () => {
       expect(read.baseIsRight).toBe(true);
     },
   );
+
+  it('has no ink that lies nowhere: one that was made too strong when blur was taken off stays as it showed itself', () => {
+    const { inks } = readSide(printed(95024, 175, 150, 900).image);
+    expect(Math.min(...inks.map(({ share }) => share))).toBeGreaterThan(0.003);
+  });
 });
 
 function judged(sheet: SpoiltSheet) {

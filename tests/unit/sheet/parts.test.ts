@@ -72,6 +72,23 @@ describe('the blocks of a sheet', () => {
     expect(common(inside[0]!.frame, rows)).toBeGreaterThan(0.6);
   });
 
+  it('end after the usual width of a gutter where it runs into a ground of its own colour', () => {
+    const dots = (x: number, y: number, step: number) =>
+      Math.hypot((x % step) - step / 2, (y % step) - step / 2);
+    const seen = painted(300, 300, (x, y) => {
+      if (x < 12 || x >= 288 || y < 12 || y >= 288 || (y >= 140 && y < 152)) return '#ffffff';
+      if (y < 140 && x < 140) return dots(x, y, 16) < 5 ? '#f4d35e' : '#3a6ea5';
+      // Red dots on white, which begin a while after the gutter.
+      if (y < 140) return x > 164 && dots(x, y, 16) < 7 ? '#b3202c' : '#ffffff';
+      if (x < 200) return (Math.floor(x / 7) + Math.floor(y / 7)) % 2 ? '#e26f57' : '#f3e8ce';
+      return x < 212 ? '#ffffff' : dots(x, y, 14) > 3 && dots(x, y, 14) < 5 ? '#9bc53d' : '#5c3d2e';
+    });
+    const found = findBlocks(seen).map(({ frame }) => frame);
+    expect(found).toHaveLength(4);
+    expect(found[0]!.x + found[0]!.width).toBeCloseTo(140 / 300, 1);
+    expect(found[1]!.x).toBeGreaterThan(150 / 300);
+  });
+
   it('are none on a paper of one print: of thirty drawn papers of all patterns, at most two are cut up', () => {
     const cut = Array.from({ length: 30 }, (_, n) =>
       findBlocks(toImage(drawSheet(n + 1, { width: 300, samples: 1 }))),
