@@ -67,3 +67,22 @@ describe('the packed chart', () => {
     expect(chart24).toEqual(published.map((row) => [row.name, Number(row.x), Number(row.y), Number(row.Y)]));
   });
 });
+
+describe('an eye without short cones', () => {
+  // The two half-planes of Brettel, Viénot, Mollon, JOSA A 14:2647–2655 (1997), meet the colours that such an eye sees
+  // as they are: lights of 485 nm and 660 nm. Their CIE 1931 2° colour-matching values (CIE 015) are from memory,
+  // turned to linear sRGB by the matrix of IEC 61966-2-1.
+  const seenUnchanged: readonly [string, number, number, number][] = [
+    ['485 nm', 0.058, 0.1693, 0.6162],
+    ['660 nm', 0.1649, 0.061, 0],
+  ];
+  test.each(seenUnchanged)('sees light of %s as it is', (_light, x, y, z) => {
+    const linear = [
+      3.2406 * x - 1.5372 * y - 0.4986 * z,
+      -0.9689 * x + 1.8758 * y + 0.0415 * z,
+      0.0557 * x - 0.204 * y + 1.057 * z,
+    ] as const;
+    const seen = seenLinear(linear, 'tritan');
+    for (const [i, value] of seen.entries()) expect(Math.abs(value - linear[i]!)).toBeLessThan(0.005);
+  });
+});

@@ -135,6 +135,10 @@ describe('a thing that takes any colour', () => {
     const aqua = inkFromHex(c.aqua);
     expect(onBase(aqua, inkFromHex('#ffffff')).hex).toBe(c.aqua);
     expect(onBase(aqua, inkFromHex(c.kraft)).oklch[0]).toBeLessThan(aqua.oklch[0]);
+    // What lets all light through shows the ground as it is, in each of its three lights.
+    for (const ground of ['#804040', '#408040', '#404080']) {
+      expect(onBase(inkFromHex('#ffffff'), inkFromHex(ground)).hex).toBe(ground);
+    }
   });
 });
 

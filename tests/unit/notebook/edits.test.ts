@@ -89,6 +89,14 @@ describe('a study', () => {
     expect(applyEdit(book, { do: 'show candidate', leafId: 's1', index: 9 })).toBe(book);
   });
 
+  it('shows what stood next when the one that was shown is taken away', () => {
+    const before = studyOf(book).candidates;
+    expect(before.length).toBeGreaterThan(2);
+    const shown = bookAfter({ do: 'show candidate', leafId: 's1', index: 1 });
+    const fewer = applyEdit(shown, { do: 'remove candidate', leafId: 's1', index: 1 });
+    expect(shownCandidate(studyOf(fewer))).toEqual(before[2]);
+  });
+
   it('that asks first shows its verdict once the reader has said hers, candidate by candidate', () => {
     const asking = bookAfter({ do: 'set asks first', leafId: 's1', asksFirst: true });
     expect(isRevealed(studyOf(book), ledger)).toBe(true);

@@ -45,6 +45,14 @@ describe('undo', () => {
     expect(undoStep(on).present.title).toBe('hen');
   });
 
+  it('after an undo takes typing as a step of its own, under whatever key the step before was', () => {
+    const typed = recordStep(recordStep(start, named('h'), 'write', 'k'), named('x'), 'write', 'other');
+    const on = recordStep(undoStep(typed), named('he'), 'write', 'k');
+    expect(on.past).toHaveLength(2);
+    expect(undoStep(on).present.title).toBe('h');
+    expect(undoStep(undoStep(on)).present.title).toBe('0');
+  });
+
   it('keeps a bounded number of steps', () => {
     let history = start;
     for (let i = 1; i <= mostSteps + 20; i++) history = recordStep(history, named(`${i}`), 'x');

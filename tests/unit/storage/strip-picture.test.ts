@@ -108,6 +108,19 @@ it('a PNG drops chunks that are not pixels', () => {
   expect(after).toEqual(smallPng(3, 2));
 });
 
+it('a JPEG drops its comments, wherever they stand before the picture', async () => {
+  const whole = strippedPicture(await photograph('jpeg'), 'image/jpeg');
+  const words = new TextEncoder().encode(secret);
+  // Source: ITU-T T.81 §B.2.4.5: marker FFFE, then a length that counts itself.
+  const comment = new Uint8Array([0xff, 0xfe, 0, words.length + 2, ...words]);
+  const lastSegment = Buffer.from(whole).indexOf(Buffer.from([0xff, 0xda]));
+  for (const at of [2, lastSegment]) {
+    const told = joinedBytes([whole.subarray(0, at), comment, whole.subarray(at)]);
+    expect(textOf(told)).toContain(secret);
+    expect(strippedPicture(told, 'image/jpeg')).toEqual(whole);
+  }
+});
+
 it('a PNG with a density says so to an independent reader', async () => {
   const { density, width } = await sharp(pngWithDensity(smallPng(5, 4), 300)).metadata();
   expect([density, width]).toEqual([300, 5]);
