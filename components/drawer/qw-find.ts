@@ -9,6 +9,7 @@ import { verdictInSentence } from '../study/words.ts';
 import { controls, ruled } from '../support/controls.ts';
 import { QwElement } from '../support/element.ts';
 import { emit } from '../support/emit.ts';
+import type { QwEvent } from '../support/events.ts';
 import '../support/qw-choice.ts';
 import '../support/qw-pick-ink.ts';
 import { findStyles } from './find-styles.ts';
@@ -134,7 +135,7 @@ export class QwFind extends QwElement {
     return 'Nothing in the drawer fits these conditions.';
   }
 
-  private onBy(event: CustomEvent<{ value: string }>): void {
+  private onBy(event: QwEvent<'qw-find-by'>): void {
     event.stopPropagation();
     emit(this, 'qw-find-by', event.detail);
   }

@@ -5,6 +5,7 @@ import '../board/qw-board.ts';
 import { controls, ruled } from '../support/controls.ts';
 import { QwElement } from '../support/element.ts';
 import { emit } from '../support/emit.ts';
+import type { QwEvent } from '../support/events.ts';
 import '../support/qw-choice.ts';
 import '../support/qw-title.ts';
 import '../support/qw-writing.ts';
@@ -64,7 +65,7 @@ export class QwBoardLeaf extends QwElement {
     return html`<button type="button" class="slip" title=${about} @click=${() => emit(this, 'qw-save-board', { as })}>${words}</button>`;
   }
 
-  private onSize(event: CustomEvent<{ value: string }>): void {
+  private onSize(event: QwEvent<'qw-set-size'>): void {
     event.stopPropagation();
     emit(this, 'qw-set-size', event.detail);
   }

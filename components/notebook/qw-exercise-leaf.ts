@@ -18,6 +18,7 @@ import { verdicts, verdictWords } from '../study/words.ts';
 import { controls, ruled } from '../support/controls.ts';
 import { QwElement } from '../support/element.ts';
 import { emit } from '../support/emit.ts';
+import type { QwEvent } from '../support/events.ts';
 import '../support/qw-choice.ts';
 import '../support/qw-pick-ink.ts';
 import '../support/qw-title.ts';
@@ -207,7 +208,7 @@ export class QwExerciseLeaf extends QwElement {
     emit(this, 'qw-point-at-inks', { inks });
   }
 
-  private onAsk(event: CustomEvent<{ value: string }>): void {
+  private onAsk(event: QwEvent<'qw-set-ask'>): void {
     event.stopPropagation();
     this.picks = { anchor: '', candidate: '' };
     emit(this, 'qw-set-ask', event.detail);

@@ -31,7 +31,6 @@ export interface LeafKind {
  * @fires qw-add-leaf - `{ kind }`
  * @fires qw-move-leaf - `{ id, to }`, its index afterwards
  * @fires qw-remove-leaf - `{ id }`
- * @fires qw-open-leaf - `{ id }`, beside following the link
  */
 @customElement('qw-leaves')
 export class QwLeaves extends QwElement {
@@ -90,7 +89,7 @@ export class QwLeaves extends QwElement {
   private entry({ id, title, about }: LeafEntry, index: number) {
     const current = id === this.current;
     return html`<li class="entry ${current ? 'current' : ''}">
-      <a href="#${id}" aria-current=${current ? 'page' : 'false'} @click=${() => emit(this, 'qw-open-leaf', { id })}>
+      <a href="#${id}" aria-current=${current ? 'page' : 'false'}>
         <span class="place">${index + 1}</span>
         <span>${title || 'No title yet'}<small>${about}</small></span>
       </a>

@@ -65,8 +65,10 @@ export class QwMessages extends QwElement {
   }
 
   private message({ id, kind, says, offers, key }: Told) {
-    const act = () =>
-      offers === 'study' ? emit(this, 'qw-take', { key, as: 'anchor' }) : emit(this, `qw-${offers}`, {});
+    const act = () => {
+      if (offers === 'study' && key !== undefined) emit(this, 'qw-take', { key, as: 'anchor' });
+      else if (offers === 'undo' || offers === 'reload') emit(this, `qw-${offers}`, {});
+    };
     return html`<div class="told ${kind}">
       <p role=${kind === 'trouble' ? 'alert' : 'note'}>${says}</p>
       ${offers ? html`<button type="button" class="word" @click=${act}><span>${offerWords[offers]}</span></button>` : nothing}

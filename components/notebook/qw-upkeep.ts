@@ -102,7 +102,7 @@ export class QwUpkeep extends QwElement {
     emit(this, 'qw-remove-kept', { id });
   }
 
-  private button(event: string, words: string, off = false, title: string | typeof nothing = nothing) {
+  private button(event: Plainly, words: string, off = false, title: string | typeof nothing = nothing) {
     return html`<button type="button" class="word" ?disabled=${off} title=${title} @click=${() => emit(this, event, {})}>
       <span>${words}</span>
     </button>`;
@@ -115,6 +115,9 @@ export class QwUpkeep extends QwElement {
     };
   }
 }
+
+/** What a button here says, which carries nothing. */
+type Plainly = 'qw-undo' | 'qw-redo' | 'qw-save-backup' | 'qw-open-backup' | 'qw-clear' | 'qw-open-demo';
 
 const lights = [
   { value: 'system', label: 'device’s' },

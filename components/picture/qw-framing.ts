@@ -262,7 +262,7 @@ export class QwFraming extends PictureStage {
 
   private lay(frame: Frame, outline?: readonly Spot[]): void {
     this.frame = frame;
-    emit<FrameDetail>(this, 'qw-frame', outline ? { frame, outline } : { frame });
+    emit(this, 'qw-frame', outline ? { frame, outline } : { frame });
   }
 
   private lookAway(): void {

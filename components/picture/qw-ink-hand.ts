@@ -144,11 +144,11 @@ export class QwInkHand extends QwElement {
   }
 
   private wish(to: SpotWish['to'], ink: Ink): void {
-    emit<SpotWish>(this, 'qw-spot-wish', { to, ink: ink.id });
+    emit(this, 'qw-spot-wish', { to, ink: ink.id });
   }
 
   private send(edit: HandChange): void {
-    emit<HandDetail>(this, 'qw-hand', { edit });
+    emit(this, 'qw-hand', { edit });
   }
 }
 

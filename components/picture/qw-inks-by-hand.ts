@@ -9,7 +9,7 @@ import { handStyles } from './hand-styles.ts';
 import { inkWords } from './ink-words.ts';
 import type { ColourOf, KnownColour } from './known-colour.ts';
 import './qw-ink-hand.ts';
-import { type HandDetail, reasons, type SpotWish } from './qw-ink-hand.ts';
+import { reasons, type SpotWish } from './qw-ink-hand.ts';
 import './qw-spotting.ts';
 import type { SpotDetail } from './qw-spotting.ts';
 import './qw-typed-colour.ts';
@@ -174,7 +174,7 @@ export class QwInksByHand extends QwElement {
     this.wish = wish;
     const spot = (wish.to === 'add' ? undefined : this.spots[wish.ink]) ?? { x: 0.5, y: 0.5 };
     this.spot = spot;
-    emit<SpotDetail>(this, 'qw-spot', { spot });
+    emit(this, 'qw-spot', { spot });
     void this.updateComplete.then(() =>
       this.renderRoot.querySelector('.spotting')?.scrollIntoView({ block: 'nearest' }),
     );
@@ -211,7 +211,7 @@ export class QwInksByHand extends QwElement {
   }
 
   private send(edit: HandChange): void {
-    emit<HandDetail>(this, 'qw-hand', { edit });
+    emit(this, 'qw-hand', { edit });
   }
 }
 

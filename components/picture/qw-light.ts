@@ -149,10 +149,10 @@ export class QwLight extends QwElement {
 
   private use(): void {
     const { kind, frame } = this;
-    if (kind === 'none') emit<CardDetail>(this, 'qw-card', { kind });
-    else if (frame && kind === 'chart') emit<CardDetail>(this, 'qw-card', { kind, frame });
+    if (kind === 'none') emit(this, 'qw-card', { kind });
+    else if (frame && kind === 'chart') emit(this, 'qw-card', { kind, frame });
     else if (frame && kind !== 'chart') {
-      emit<CardDetail>(this, 'qw-card', { kind, frame, reflectance: this.reflectance ?? usual[kind] });
+      emit(this, 'qw-card', { kind, frame, reflectance: this.reflectance ?? usual[kind] });
     }
   }
 }

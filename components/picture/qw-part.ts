@@ -155,7 +155,7 @@ export class QwPart extends QwElement {
     const { frame, outline } = this;
     if (!frame) return;
     const name = this.partName.trim() || this.usualName(offers);
-    emit<PartDetail>(this, 'qw-part', {
+    emit(this, 'qw-part', {
       frame,
       ...(outline ? { outline } : {}),
       name,

@@ -180,7 +180,7 @@ export class QwPlainForm extends QwElement {
 
   private spotInMiddle(): void {
     this.spot = { x: 0.5, y: 0.5 };
-    emit<SpotDetail>(this, 'qw-spot', { spot: this.spot });
+    emit(this, 'qw-spot', { spot: this.spot });
   }
 
   private keep(known: KnownColour, tapped: boolean): void {
@@ -188,7 +188,7 @@ export class QwPlainForm extends QwElement {
     const name = this.name.replace(/\s+/g, ' ').trim() || `${known.says.split(/[,(]/)[0]!.trim()} ${kind}`;
     const from = tapped && spot ? { spot } : { text: this.typed.text };
     const finish = special === '' ? {} : { special };
-    emit<PlainDetail>(this, 'qw-plain', { name, kind, from, hex: known.hex, takesColour, ...finish });
+    emit(this, 'qw-plain', { name, kind, from, hex: known.hex, takesColour, ...finish });
     this.name = '';
     this.typed = { text: '', known: undefined };
     this.spot = null;

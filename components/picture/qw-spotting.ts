@@ -92,7 +92,7 @@ export class QwSpotting extends PictureStage {
 
   private rest(spot: Spot): void {
     this.spot = spot;
-    emit<SpotDetail>(this, 'qw-spot', { spot });
+    emit(this, 'qw-spot', { spot });
   }
 
   private lookAway(): void {

@@ -171,7 +171,7 @@ export class QwStraighten extends PictureStage {
   }
 
   private use(): void {
-    emit<CornersDetail>(this, 'qw-corners', { corners: this.moved ?? this.corners, sizeMm: this.sizeMm });
+    emit(this, 'qw-corners', { corners: this.moved ?? this.corners, sizeMm: this.sizeMm });
   }
 }
 

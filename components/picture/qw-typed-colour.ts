@@ -82,7 +82,7 @@ export class QwTypedColour extends QwElement {
 
   private onText(event: Event): void {
     this.text = (event.target as HTMLInputElement).value;
-    emit<TypedColourDetail>(this, 'qw-colour', { text: this.text, known: this.colourOf(this.text) });
+    emit(this, 'qw-colour', { text: this.text, known: this.colourOf(this.text) });
   }
 
   private onLeft(): void {

@@ -1,5 +1,6 @@
 import type { LitElement } from 'lit';
 import type { KeptNotebook, PictureTarget, Session } from '../../src/workbench/session-types.ts';
+import type { FocusKeeper } from './keep-focus.ts';
 import type { Route } from './route.ts';
 import type { Supposing } from './supposing.ts';
 
@@ -12,6 +13,9 @@ export interface AppHost extends LitElement {
   readonly route: Route;
   readonly opened: Opened;
   readonly supposing: Supposing;
+  readonly keyboard: FocusKeeper;
+  /** The side that a sheet's page opens on next, by the sheet's id. */
+  readonly faces: Map<string, 'A' | 'B'>;
   /** Ways to look further that are open under the study. */
   further: readonly string[];
   /** What a study or a kit has asked a paper for; the drawer shows it. */

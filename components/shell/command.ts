@@ -1,6 +1,7 @@
 import type { Held } from '../../src/drawer/model.ts';
 import type { StudyLeaf } from '../../src/notebook/model.ts';
 import type { Session } from '../../src/workbench/session-types.ts';
+import type { QwEventName, QwEvents } from '../support/events.ts';
 import type { AppHost } from './app-host.ts';
 
 /** What a command acts on. */
@@ -15,6 +16,5 @@ export interface Scene {
   readonly hold: (held: Held, as: 'anchor' | 'candidate') => void;
 }
 
-/** What one event does; `detail` is what its element says that it carries. */
-// biome-ignore lint/suspicious/noExplicitAny: each command states the detail of its own event
-export type Command = (scene: Scene, detail: any) => void;
+/** What events do on the page, by their names. */
+export type CommandMap = { readonly [Name in QwEventName]?: (scene: Scene, detail: QwEvents[Name]) => void };

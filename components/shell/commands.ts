@@ -1,11 +1,10 @@
 import type { ReactiveController } from 'lit';
 import type { Session } from '../../src/workbench/session-types.ts';
 import type { AppHost } from './app-host.ts';
-import type { Command, Scene } from './command.ts';
+import type { CommandMap, Scene } from './command.ts';
 import { drawerCommands } from './drawer-commands.ts';
 import { exerciseCommands } from './exercise-commands.ts';
 import { furtherCommands } from './further-commands.ts';
-import { keepFocus } from './keep-focus.ts';
 import { kitCommands } from './kit-commands.ts';
 import { leafCommands } from './leaf-commands.ts';
 import { notebookCommands } from './notebook-commands.ts';
@@ -13,7 +12,7 @@ import { sheetCommands } from './sheet-commands.ts';
 import { studyCommands } from './study-commands.ts';
 import { whatIfCommands } from './what-if-commands.ts';
 
-const commands: Readonly<Record<string, Command>> = {
+const commands = {
   ...notebookCommands,
   ...leafCommands,
   ...studyCommands,
@@ -23,7 +22,7 @@ const commands: Readonly<Record<string, Command>> = {
   ...kitCommands,
   ...whatIfCommands,
   ...furtherCommands,
-};
+} satisfies CommandMap;
 
 /** Turns what the elements say into what the session does: one listener for each event, all on the page. */
 export class Commands implements ReactiveController {
@@ -45,8 +44,11 @@ export class Commands implements ReactiveController {
   private readonly hear = (event: Event): void => {
     const { session } = this.app;
     if (!session) return;
-    void keepFocus(this.app, event.type === 'qw-add-leaf');
-    commands[event.type]?.(sceneOf(this.app, session), (event as CustomEvent).detail);
+    void this.app.keyboard.keep(event.type === 'qw-add-leaf');
+    const command = (
+      commands as Readonly<Record<string, ((scene: Scene, detail: unknown) => void) | undefined>>
+    )[event.type];
+    command?.(sceneOf(this.app, session), (event as CustomEvent).detail);
   };
 }
 

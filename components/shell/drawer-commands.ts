@@ -1,25 +1,22 @@
 import type { Held } from '../../src/drawer/model.ts';
 import type { PictureTarget } from '../../src/workbench/session-types.ts';
-import type { Command, Scene } from './command.ts';
+import type { CommandMap, Scene } from './command.ts';
 import { askForFiles, pictureTypes } from './files.ts';
 import { addToKit, readIntoKit } from './kit-commands.ts';
 import { newStudy } from './leaf-kinds.ts';
 import { lookCloser } from './sheet-commands.ts';
 import { heldByKey } from './views.ts';
 
-type Role = 'anchor' | 'candidate';
-type Wanted = Role | 'piece';
-
 /** The drawer opened and shut, papers taken out of it, pictures put into it. */
-export const drawerCommands: Readonly<Record<string, Command>> = {
-  'qw-drawer': ({ app }, { open }: { open: boolean }) => {
+export const drawerCommands = {
+  'qw-drawer': ({ app }, { open }) => {
     if ((app.opened === 'drawer') !== open) app.open(open ? 'drawer' : null);
   },
-  'qw-choose-paper': ({ app }, { as }: { as: Wanted }) => {
+  'qw-choose-paper': ({ app }, { as }) => {
     app.wanted = as;
     if (app.opened !== 'drawer') app.open('drawer');
   },
-  'qw-take': (scene, { key, as }: { key: string; as: Wanted | 'look' }) => {
+  'qw-take': (scene, { key, as }) => {
     const held = heldByKey(scene.session.state.notebook.drawer, key);
     if (!held) return;
     // A kit takes many: the drawer stays open.
@@ -30,18 +27,18 @@ export const drawerCommands: Readonly<Record<string, Command>> = {
     else startStudy(scene, held);
     scene.app.open(null);
   },
-  'qw-put-out': ({ session }, { key }: { key: string }) => {
+  'qw-put-out': ({ session }, { key }) => {
     const held = heldByKey(session.state.notebook.drawer, key);
     if (held?.kind === 'sheet') session.dispatch({ do: 'remove sheet', sheetId: held.id });
     else if (held?.kind === 'plain') session.dispatch({ do: 'remove plain', plainId: held.id });
     else if (held) session.dispatch({ do: 'remove part', partId: held.id });
   },
-  'qw-drop-paper': ({ session, hold }, { key, as }: { key: string; as: Wanted }) => {
+  'qw-drop-paper': ({ session, hold }, { key, as }) => {
     const held = heldByKey(session.state.notebook.drawer, key);
     if (held && as === 'piece') addToKit(session, held);
     else if (held && as !== 'piece') hold(held, as);
   },
-  'qw-add-pictures': ({ app, session, study }, { as }: { as: Wanted | null }) =>
+  'qw-add-pictures': ({ app, session, study }, { as }) =>
     void askForFiles(pictureTypes, true).then((files) => {
       if (files.length === 0) return;
       const target: PictureTarget | undefined =
@@ -54,7 +51,7 @@ export const drawerCommands: Readonly<Record<string, Command>> = {
       else app.read(files, target);
       if (as) app.open(null);
     }),
-};
+} satisfies CommandMap;
 
 function startStudy({ app, session }: Scene, anchor: Held): void {
   const leaf = newStudy(session.newId('leaf'), anchor);

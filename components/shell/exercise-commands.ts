@@ -1,15 +1,12 @@
-import type { Verdict } from '../../src/harmony/model.ts';
-import type { ExerciseAsk } from '../../src/notebook/model.ts';
-import type { Command } from './command.ts';
+import type { CommandMap } from './command.ts';
 import { pairsOf } from './exercise-pairs.ts';
 
 /** What can be done on an exercise. */
-export const exerciseCommands: Readonly<Record<string, Command>> = {
-  'qw-answer': ({ session, leafId }, { verdict }: { verdict: Verdict | null }) =>
-    session.dispatch({ do: 'answer', leafId, verdict }),
-  'qw-point-at-inks': ({ session, leafId }, { inks }: { inks: readonly string[] | null }) =>
+export const exerciseCommands = {
+  'qw-answer': ({ session, leafId }, { verdict }) => session.dispatch({ do: 'answer', leafId, verdict }),
+  'qw-point-at-inks': ({ session, leafId }, { inks }) =>
     session.dispatch({ do: 'point at inks', leafId, inks }),
-  'qw-set-ask': ({ session, leafId }, { value }: { value: ExerciseAsk }) =>
+  'qw-set-ask': ({ session, leafId }, { value }) =>
     void import('../../src/notebook/exercise.ts').then(({ questions }) => {
       const leaf = session.leaf(leafId);
       // A title that is a question of ours follows the question; one of her own stays.
@@ -17,10 +14,10 @@ export const exerciseCommands: Readonly<Record<string, Command>> = {
       const title = ours || leaf?.title === '' ? { title: questions[value].title } : {};
       session.dispatch({ do: 'set exercise', leafId, change: { ask: value, ...title } });
     }),
-  'qw-set-pair': ({ session, leafId }, { key }: { key: string }) => {
+  'qw-set-pair': ({ session, leafId }, { key }) => {
     const pair = pairsOf(session.state.notebook).find((one) => one.key === key);
     if (!pair) return;
     const { study, candidate } = pair;
     session.dispatch({ do: 'set exercise', leafId, change: { studyId: study.id, candidate } });
   },
-};
+} satisfies CommandMap;

@@ -1,11 +1,10 @@
-import type { Frame } from '../../src/sheet/model.ts';
 import type { QwFurther } from '../study/qw-further.ts';
-import type { Command, Scene } from './command.ts';
+import type { CommandMap, Scene } from './command.ts';
 import { openWhatIf, pairOn } from './what-if-commands.ts';
 
 /** Ways to look further at a pair: each is fetched when it is first opened. */
-export const furtherCommands: Readonly<Record<string, Command>> = {
-  'qw-keep-part': (scene, { frame, name }: { frame: Frame; name: string }) => {
+export const furtherCommands = {
+  'qw-keep-part': (scene, { frame, name }) => {
     const held = pairOn(scene)?.held;
     const { session } = scene;
     const sheet =
@@ -17,8 +16,8 @@ export const furtherCommands: Readonly<Record<string, Command>> = {
     const sizeMm = { width: width * frame.width, height: height * frame.height };
     void session.cutPart({ sheetId: held.id, side: held.side, frame, name, sizeMm });
   },
-  'qw-look-further': (scene, { way }: { way: string }) => void lookFurther(scene, way),
-};
+  'qw-look-further': (scene, { way }) => void lookFurther(scene, way),
+} satisfies CommandMap;
 
 /** One way is open at a time; the same again shuts it and goes back to where it was opened. */
 async function lookFurther(scene: Scene, way: string): Promise<void> {

@@ -4,20 +4,28 @@ import type { AppHost } from './app-host.ts';
 /** Turns of the screen that are waited for a leaf whose elements are fetched when they are first needed. */
 const patience = 180;
 
-/** True while a title is on its way into the hand, to be written. */
-let isWriting = false;
+/** Keeps the keyboard on the page. */
+export class FocusKeeper {
+  private readonly app: AppHost;
+  /** True while a title is on its way into the hand, to be written. */
+  private isWriting = false;
 
-/**
- * Keeps the keyboard on the page. Where what was pressed has gone, it goes to the heading of the open leaf; `writes` takes
- * it there in any case, to write the title (not with a finger, whose keyboard would come up over the leaf).
- */
-export async function keepFocus(app: AppHost, writes: boolean): Promise<void> {
-  const before = inHand();
-  if (before === null || isWriting) return;
-  isWriting = writes;
-  await follow(app, writes, before).finally(() => {
-    if (writes) isWriting = false;
-  });
+  constructor(app: AppHost) {
+    this.app = app;
+  }
+
+  /**
+   * Where what was pressed has gone, the keyboard goes to the heading of the open leaf; `writes` takes it there in any
+   * case, to write the title (not with a finger, whose keyboard would come up over the leaf).
+   */
+  async keep(writes: boolean): Promise<void> {
+    const before = inHand();
+    if (before === null || this.isWriting) return;
+    this.isWriting = writes;
+    await follow(this.app, writes, before).finally(() => {
+      if (writes) this.isWriting = false;
+    });
+  }
 }
 
 async function follow(app: AppHost, writes: boolean, before: Element): Promise<void> {

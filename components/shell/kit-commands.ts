@@ -2,20 +2,20 @@ import type { Held } from '../../src/drawer/model.ts';
 import type { KitLeaf, KitPiece } from '../../src/notebook/model.ts';
 import type { Session } from '../../src/workbench/session-types.ts';
 import type { PieceChange } from '../kit/kit-view.ts';
-import type { Command } from './command.ts';
+import type { CommandMap } from './command.ts';
 import { askForFiles, pictureTypes } from './files.ts';
 
 /** What can be done on a kit. */
-export const kitCommands: Readonly<Record<string, Command>> = {
-  'qw-change-piece': ({ session, leafId }, { index, change }: { index: number; change: PieceChange }) => {
+export const kitCommands = {
+  'qw-change-piece': ({ session, leafId }, { index, change }) => {
     const piece = kitOn(session)?.pieces[index];
     if (piece) session.dispatch({ do: 'update piece', leafId, index, piece: changed(piece, change) });
   },
-  'qw-remove-piece': ({ session, leafId }, { index }: { index: number }) =>
+  'qw-remove-piece': ({ session, leafId }, { index }) =>
     session.dispatch({ do: 'remove piece', leafId, index }),
   'qw-add-photographs': ({ session }) =>
     void askForFiles(pictureTypes, true).then((files) => readIntoKit(session, files, 'photo')),
-};
+} satisfies CommandMap;
 
 /** The open leaf where it is a kit. */
 export function kitOn(session: Session): KitLeaf | null {

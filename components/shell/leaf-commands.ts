@@ -1,16 +1,12 @@
-import type { BoardSize } from '../../src/board/model.ts';
-import type { BoardFileKind } from '../../src/workbench/session-types.ts';
-import type { Command } from './command.ts';
+import type { CommandMap } from './command.ts';
 import { handOver } from './files.ts';
 
 /** What can be done to any leaf, and to a board. */
-export const leafCommands: Readonly<Record<string, Command>> = {
-  'qw-retitle': ({ session, leafId }, { title }: { title: string }) =>
-    session.dispatch({ do: 'rename leaf', leafId, title }),
-  'qw-write': ({ session, leafId }, { text }: { text: string }) =>
-    session.dispatch({ do: 'set text', leafId, text }),
-  'qw-set-size': ({ session, leafId }, { value }: { value: BoardSize }) =>
+export const leafCommands = {
+  'qw-retitle': ({ session, leafId }, { title }) => session.dispatch({ do: 'rename leaf', leafId, title }),
+  'qw-write': ({ session, leafId }, { text }) => session.dispatch({ do: 'set text', leafId, text }),
+  'qw-set-size': ({ session, leafId }, { value }) =>
     session.dispatch({ do: 'set board size', leafId, size: value }),
-  'qw-save-board': ({ session, leafId }, { as }: { as: BoardFileKind }) =>
+  'qw-save-board': ({ session, leafId }, { as }) =>
     void session.exportBoard(leafId, as).then((file) => file && handOver(file)),
-};
+} satisfies CommandMap;

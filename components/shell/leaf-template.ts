@@ -19,6 +19,8 @@ export interface LeafScene {
   readonly supposing: Supposing;
   /** Ways to look further that are open. */
   readonly further: readonly string[];
+  /** The side that a sheet's page opens on next, by the sheet's id. */
+  readonly faces: Map<string, 'A' | 'B'>;
 }
 
 /**
@@ -40,7 +42,7 @@ export function leafTemplate(scene: LeafScene): TemplateResult {
   return html`${keyed(leaf.id, ofKind(leaf, scene))}`;
 }
 
-function ofKind(leaf: Leaf, { session, shelf, supposing, further }: LeafScene): TemplateResult {
+function ofKind(leaf: Leaf, { session, shelf, supposing, further, faces }: LeafScene): TemplateResult {
   const margin = marginOf(leaf, session);
   switch (leaf.kind) {
     case 'study':
@@ -48,7 +50,7 @@ function ofKind(leaf: Leaf, { session, shelf, supposing, further }: LeafScene): 
     case 'board':
       return html`<qw-open-board .leaf=${leaf} .margin=${margin} .session=${session} .notebook=${session.state.notebook} .pictures=${session.state.pictures} .surround=${session.state.look.surround}></qw-open-board>`;
     case 'sheet':
-      return html`<qw-open-sheet .leaf=${leaf} .margin=${margin} .session=${session} .shelf=${shelf} .book=${session.state} .placed=${shelf.version}></qw-open-sheet>`;
+      return html`<qw-open-sheet .faces=${faces} .leaf=${leaf} .margin=${margin} .session=${session} .shelf=${shelf} .book=${session.state} .placed=${shelf.version}></qw-open-sheet>`;
     case 'note':
       return html`<qw-note .leaf=${leaf} .margin=${margin}></qw-note>`;
     case 'kit':

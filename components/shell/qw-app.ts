@@ -16,7 +16,7 @@ import { Commands } from './commands.ts';
 import { DropZone } from './drop-zone.ts';
 import { askForFiles, pictureTypes } from './files.ts';
 import { FootRoom } from './foot-room.ts';
-import { keepFocus } from './keep-focus.ts';
+import { FocusKeeper } from './keep-focus.ts';
 import { Keys } from './keys.ts';
 import { kitOn, readIntoKit } from './kit-commands.ts';
 import { aboutLeaf, leafKinds } from './leaf-kinds.ts';
@@ -45,6 +45,8 @@ export class QwApp extends QwElement implements AppHost {
   readonly route: Route = new Route(this, () => this.turn());
   readonly supposing: Supposing = new Supposing(this);
   readonly newer: Newer = new Newer(this);
+  readonly keyboard: FocusKeeper = new FocusKeeper(this);
+  readonly faces: Map<string, 'A' | 'B'> = new Map();
   private readonly zone = new DropZone(this, (files) => this.read(files));
 
   constructor() {
@@ -130,7 +132,7 @@ export class QwApp extends QwElement implements AppHost {
             : nothing
         }
         <div class="leaf ${leaf?.kind ?? this.route.place.at}">
-          ${leafTemplate({ session, shelf, leaf, place: this.route.place, supposing: this.supposing, further: this.further })}
+          ${leafTemplate({ session, shelf, leaf, place: this.route.place, supposing: this.supposing, further: this.further, faces: this.faces })}
         </div>
         </div>
       </main>
@@ -157,7 +159,7 @@ export class QwApp extends QwElement implements AppHost {
   }
 
   private take(book: SessionState): void {
-    if (this.book !== null && this.book.leafId !== book.leafId) void keepFocus(this, false);
+    if (this.book !== null && this.book.leafId !== book.leafId) void this.keyboard.keep(false);
     this.book = book;
     showLook(book.look);
     if (this.route.place.at === 'leaf' && book.leafId !== null && book.leafId !== this.route.place.id) {
@@ -172,7 +174,7 @@ export class QwApp extends QwElement implements AppHost {
     const { place } = this.route;
     const { session } = this;
     if (!session) return;
-    void keepFocus(this, false);
+    void this.keyboard.keep(false);
     if (place.at === 'leaf' && session.leaf(place.id)) session.turnTo(place.id);
     else if (place.at === 'leaf') this.route.go(session.state.leafId ?? '', true);
     // A kit is filled from the drawer, so there it stays open.

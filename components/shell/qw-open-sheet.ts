@@ -7,11 +7,11 @@ import '../notebook/qw-sheet-leaf.ts';
 import type { KnownColour } from '../picture/known-colour.ts';
 import '../picture/qw-sheet-tools.ts';
 import { QwElement } from '../support/element.ts';
+import type { QwEvent } from '../support/events.ts';
 import { askForFiles, pictureTypes } from './files.ts';
 import { colourOfText, knownColour } from './known-colours.ts';
 import { studiesWith } from './lies-on.ts';
 import type { PlacesShelf } from './places-shelf.ts';
-import { faceAsked } from './sheet-commands.ts';
 import { type Deed, sheetDeeds } from './sheet-deeds.ts';
 import { type Found, sheetView, sizeOfCorners } from './sheet-views.ts';
 import { paperView } from './views.ts';
@@ -21,6 +21,8 @@ const unknown: Found = { corners: undefined, blocks: [] };
 /** A sheet's page with everything that can be done to it. */
 @customElement('qw-open-sheet')
 export class QwOpenSheet extends QwElement {
+  /** The side that is asked for, by the sheet's id; taken out once it is open. */
+  @property({ attribute: false }) faces: Map<string, 'A' | 'B'> = new Map();
   @property({ attribute: false }) leaf: SheetLeaf | null = null;
   @property({ attribute: false }) margin: readonly string[] = [];
   @property({ attribute: false }) session: Session | null = null;
@@ -45,8 +47,8 @@ export class QwOpenSheet extends QwElement {
 
   protected override willUpdate(changed: PropertyValues<this>): void {
     if (changed.has('leaf') && this.leaf && changed.get('leaf')?.sheetId !== this.leaf.sheetId) {
-      this.face = faceAsked.get(this.leaf.sheetId) ?? 'A';
-      faceAsked.delete(this.leaf.sheetId);
+      this.face = this.faces.get(this.leaf.sheetId) ?? 'A';
+      this.faces.delete(this.leaf.sheetId);
     }
   }
 
@@ -74,13 +76,13 @@ export class QwOpenSheet extends QwElement {
   private readonly hear = (event: Event): void => {
     if (!this.session || !this.leaf) return;
     event.stopPropagation();
-    const deed: Deed | undefined = sheetDeeds[event.type];
+    const deed = (sheetDeeds as Readonly<Record<string, Deed | undefined>>)[event.type];
     void deed?.(this.session, this.held(this.leaf), (event as CustomEvent).detail);
   };
 
   private readonly onLookFor = async (event: Event): Promise<void> => {
     event.stopPropagation();
-    const { what } = (event as CustomEvent<{ what: 'corners' | 'blocks' }>).detail;
+    const { what } = (event as QwEvent<'qw-look-for'>).detail;
     if (!this.session || !this.leaf) return;
     const turn = ++this.looked;
     const { corners, blocks, ratio } = await this.session.lookOn(
@@ -98,7 +100,7 @@ export class QwOpenSheet extends QwElement {
   private readonly onSpot = async (event: Event): Promise<void> => {
     event.stopPropagation();
     if (!this.session || !this.leaf) return;
-    const { spot } = (event as CustomEvent).detail;
+    const { spot } = (event as QwEvent<'qw-spot'>).detail;
     const read = await this.session.colourAt(this.held(this.leaf), spot);
     this.spotReads = read && knownColour(read.hex);
   };

@@ -1,19 +1,15 @@
 import type { Held } from '../../src/drawer/model.ts';
-import type { PlainDetail } from '../picture/qw-plain-form.ts';
-import type { Command, Scene } from './command.ts';
+import type { CommandMap, Scene } from './command.ts';
 import { plainFrom } from './plain-of.ts';
 
 /** The way to a sheet's own page, and plains put into the drawer. */
-export const sheetCommands: Readonly<Record<string, Command>> = {
-  'qw-look-closer': (scene, { held }: { held: Held }) => lookCloser(scene, held),
-  'qw-plain': ({ session }, detail: PlainDetail) =>
+export const sheetCommands = {
+  'qw-look-closer': (scene, { held }) => lookCloser(scene, held),
+  'qw-plain': ({ session }, detail) =>
     session.dispatch({ do: 'add plain', plain: plainFrom(session.newId('plain'), detail) }),
-  'qw-remove-part': ({ session }, { key }: { key: string }) =>
+  'qw-remove-part': ({ session }, { key }) =>
     session.dispatch({ do: 'remove part', partId: key.slice('part:'.length) }),
-};
-
-/** The side that a sheet's page opens on, by the sheet's id. */
-export const faceAsked = new Map<string, 'A' | 'B'>();
+} satisfies CommandMap;
 
 /** The leaf of a sheet is made when it is first looked at; a part is looked at on its sheet. False for a plain, which has none. */
 export function lookCloser({ app, session }: Scene, held: Held): boolean {
@@ -22,7 +18,7 @@ export function lookCloser({ app, session }: Scene, held: Held): boolean {
   const at = held.kind === 'sheet' ? held : part ? { id: part.sheetId, side: part.side } : null;
   const sheet = drawer.sheets.find(({ id }) => id === at?.id);
   if (!at || !sheet) return false;
-  faceAsked.set(sheet.id, at.side);
+  app.faces.set(sheet.id, at.side);
   const known = leaves.find((leaf) => leaf.kind === 'sheet' && leaf.sheetId === sheet.id);
   const leafId = known?.id ?? session.newId('leaf');
   if (!known) {

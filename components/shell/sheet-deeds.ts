@@ -3,32 +3,34 @@ import type { HandChange, HandMade, Ink, KeptSide, LightMark, Side, Weight } fro
 import { weightFromPounds, weightFromScales } from '../../src/sheet/weight.ts';
 import type { Session } from '../../src/workbench/session-types.ts';
 import { asideIndex } from '../picture/hand-view.ts';
-import type { CardDetail } from '../picture/qw-light.ts';
-import type { PartDetail } from '../picture/qw-part.ts';
 import type { SheetDetails } from '../picture/qw-sheet-form.ts';
-import type { CornersDetail } from '../picture/qw-straighten.ts';
 import type { GivenWeight } from '../picture/qw-weight.ts';
+import type { QwEventName, QwEvents } from '../support/events.ts';
 
 type SheetSide = Extract<Held, { kind: 'sheet' }>;
 
-/** What one event of a sheet's tools does to the side that is looked at. */
-// biome-ignore lint/suspicious/noExplicitAny: each deed states the detail of its own event
-export type Deed = (session: Session, at: SheetSide, detail: any) => unknown;
+/** What events of a sheet's tools do to the side that is looked at. */
+type Deeds = {
+  readonly [Name in QwEventName]?: (session: Session, at: SheetSide, detail: QwEvents[Name]) => unknown;
+};
 
-export const sheetDeeds: Readonly<Record<string, Deed>> = {
-  'qw-corners': (session, { id, side }, { corners, sizeMm }: CornersDetail) =>
+/** The same without the detail's type: for whoever has an event in hand whose name is not known yet. */
+export type Deed = (session: Session, at: SheetSide, detail: unknown) => unknown;
+
+export const sheetDeeds = {
+  'qw-corners': (session, { id, side }, { corners, sizeMm }) =>
     session.prepareSide(id, side, { corners, sizeMm }),
   'qw-leave-straight': (session, { id, side }) => session.prepareSide(id, side, { corners: null }),
-  'qw-card': (session, { id, side }, detail: CardDetail) => {
+  'qw-card': (session, { id, side }, detail) => {
     const light: LightMark | null = detail.kind === 'none' ? null : detail;
     if (light === null && keptOf(session, { kind: 'sheet', id, side })?.taken?.light === undefined) return;
     return session.prepareSide(id, side, { light });
   },
   'qw-card-undo': (session, { id, side }) => session.prepareSide(id, side, { light: null }),
-  'qw-part': (session, { id, side }, part: PartDetail) => session.cutPart({ sheetId: id, side, ...part }),
-  'qw-hand': (session, at, { edit }: { edit: HandChange }) => correct(session, at, edit),
-  'qw-sheet-details': (session, at, { change }: { change: SheetDetails }) => tell(session, at, change),
-};
+  'qw-part': (session, { id, side }, part) => session.cutPart({ sheetId: id, side, ...part }),
+  'qw-hand': (session, at, { edit }) => correct(session, at, edit),
+  'qw-sheet-details': (session, at, { change }) => tell(session, at, change),
+} satisfies Deeds;
 
 async function correct(session: Session, at: SheetSide, change: HandChange): Promise<void> {
   const back = change.kind === 'keep' ? asideIndex(change.ink) : null;

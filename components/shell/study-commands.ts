@@ -1,32 +1,26 @@
-import type { Wheel } from '../../src/colour/model.ts';
 import type { Held } from '../../src/drawer/model.ts';
-import type { Distance } from '../../src/harmony/model.ts';
-import type { Opinion, Surround } from '../../src/notebook/model.ts';
-import type { Command, Scene } from './command.ts';
+import type { CommandMap, Scene } from './command.ts';
 import { asksStill, boardOfStudy, boardOnLeaf } from './leaf-kinds.ts';
 
 /** What can be done on a study. */
-export const studyCommands: Readonly<Record<string, Command>> = {
-  'qw-set-distance': ({ session, leafId }, { value }: { value: Distance }) =>
+export const studyCommands = {
+  'qw-set-distance': ({ session, leafId }, { value }) =>
     session.dispatch({ do: 'set distance', leafId, distance: value }),
-  'qw-set-wheel': ({ session, leafId }, { value }: { value: Wheel }) =>
+  'qw-set-wheel': ({ session, leafId }, { value }) =>
     session.dispatch({ do: 'set wheel', leafId, wheel: value }),
-  'qw-set-surround': ({ session }, { value }: { value: Surround }) => session.prefer({ surround: value }),
-  'qw-set-asks-first': ({ session, leafId }, { value }: { value: boolean }) =>
+  'qw-set-surround': ({ session }, { value }) => session.prefer({ surround: value }),
+  'qw-set-asks-first': ({ session, leafId }, { value }) =>
     session.dispatch({ do: 'set asks first', leafId, asksFirst: value }),
-  'qw-show-candidate': ({ session, leafId }, { index }: { index: number }) =>
+  'qw-show-candidate': ({ session, leafId }, { index }) =>
     session.dispatch({ do: 'show candidate', leafId, index }),
-  'qw-remove-candidate': ({ session, leafId }, { index }: { index: number }) =>
+  'qw-remove-candidate': ({ session, leafId }, { index }) =>
     session.dispatch({ do: 'remove candidate', leafId, index }),
-  'qw-say': (
-    { session, leafId, study },
-    { opinion, index }: { opinion: Partial<Opinion>; index: number },
-  ) => {
+  'qw-say': ({ session, leafId, study }, { opinion, index = -1 }) => {
     const candidate = study?.candidates[index];
     if (candidate) session.dispatch({ do: 'say', leafId, candidate, opinion });
   },
   'qw-turn-over': turnOver,
-  'qw-rename-paper': ({ session }, { held, name }: { held: Held; name: string }) => {
+  'qw-rename-paper': ({ session }, { held, name }) => {
     if (held.kind === 'sheet') session.dispatch({ do: 'update sheet', sheetId: held.id, change: { name } });
     else if (held.kind === 'plain')
       session.dispatch({ do: 'update plain', plainId: held.id, change: { name } });
@@ -39,7 +33,7 @@ export const studyCommands: Readonly<Record<string, Command>> = {
     if (!known) session.dispatch({ do: 'add leaf', leaf: board });
     app.route.go(board.id);
   },
-};
+} satisfies CommandMap;
 
 /** The other side of the same sheet in its place; a candidate keeps its place among the candidates. */
 function turnOver({ session, leafId, study }: Scene, { as, index, side }: Turn): void {

@@ -1,13 +1,12 @@
 import type { Held } from '../../src/drawer/model.ts';
 import type { Change, Comparison } from '../../src/harmony/model.ts';
 import type { StudyLeaf } from '../../src/notebook/model.ts';
-import type { Command, Scene } from './command.ts';
+import type { CommandMap, Scene } from './command.ts';
 
 /** What if: opened, changed, stepped back, left, kept. */
-export const whatIfCommands: Readonly<Record<string, Command>> = {
-  'qw-try': (scene, { changes }: { changes: readonly Change[] }) => void openWhatIf(scene, changes),
-  'qw-suppose': ({ app }, { changes, settled }: { changes: readonly Change[]; settled: boolean }) =>
-    app.supposing.suppose(changes, settled),
+export const whatIfCommands = {
+  'qw-try': (scene, { changes }) => void openWhatIf(scene, changes),
+  'qw-suppose': ({ app }, { changes, settled }) => app.supposing.suppose(changes, settled),
   'qw-step-back': ({ app }) => void app.supposing.back(),
   'qw-leave-it': ({ app }) => app.supposing.leave(),
   'qw-keep-supposed': (scene) => {
@@ -17,7 +16,7 @@ export const whatIfCommands: Readonly<Record<string, Command>> = {
     scene.app.supposing.leave();
     scene.app.route.go(id);
   },
-};
+} satisfies CommandMap;
 
 /** Opens the panel on the pair that is shown and takes the reader to it. */
 export async function openWhatIf(scene: Scene, changes: readonly Change[] = []): Promise<void> {

@@ -43,14 +43,15 @@ export class QwRemedies extends QwElement {
   }
 
   private card(remedy: Remedy, table: InkTable) {
+    const changes = remedy.changes ?? [];
     const point = (inks: readonly string[]) => () => emit(this, 'qw-point', { inks });
     return html`<li @pointerenter=${point(remedy.inks)} @pointerleave=${point([])}>
       <h4>${remedy.title}</h4>
       <p>${withChips(remedy.says, remedy.inks, table)}</p>
       <small>${remedy.cost} · then: ${verdictInSentence(remedy.verdictAfter)}</small>
       ${
-        remedy.changes?.length
-          ? html`<button type="button" class="word try" aria-label="Try it on screen: ${remedy.title}" @click=${() => emit(this, 'qw-try', { changes: remedy.changes })}><span>Try it on screen</span></button>`
+        changes.length > 0
+          ? html`<button type="button" class="word try" aria-label="Try it on screen: ${remedy.title}" @click=${() => emit(this, 'qw-try', { changes })}><span>Try it on screen</span></button>`
           : nothing
       }
     </li>`;

@@ -4,6 +4,7 @@ import type { StudyLeaf, Surround } from '../../src/notebook/model.ts';
 import { controls } from '../support/controls.ts';
 import { QwElement } from '../support/element.ts';
 import { emit } from '../support/emit.ts';
+import type { QwEvent } from '../support/events.ts';
 import '../support/qw-choice.ts';
 
 /**
@@ -71,8 +72,8 @@ export class QwStudyTools extends QwElement {
     </div>`;
   }
 
-  private hand(name: string) {
-    return (event: CustomEvent<{ value: string }>): void => {
+  private hand<Name extends Setting>(name: Name) {
+    return (event: QwEvent<Name>): void => {
       event.stopPropagation();
       emit(this, name, event.detail);
     };
@@ -82,6 +83,9 @@ export class QwStudyTools extends QwElement {
     emit(this, 'qw-set-asks-first', { value: (event.target as HTMLInputElement).checked });
   }
 }
+
+/** What a choice here sets, under the name that it goes on by. */
+type Setting = 'qw-set-distance' | 'qw-set-wheel' | 'qw-set-surround';
 
 const distances = [
   { value: 'touching', label: 'Touching' },
