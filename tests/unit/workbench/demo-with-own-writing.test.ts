@@ -1,3 +1,4 @@
+import { IDBFactory } from 'fake-indexeddb';
 import 'fake-indexeddb/auto';
 import { afterEach, beforeAll, describe, expect, it, vi } from 'vitest';
 import type { Edit } from '../../../src/notebook/edits.ts';
@@ -11,7 +12,10 @@ import type { Session } from '../../../src/workbench/session.ts';
 import { freshShelf, openSession } from './open-session.ts';
 
 // Its papers are read when it is first asked for, which takes a while on a machine that has not kept them.
-beforeAll(() => makeDemo('demo-first'), 240_000);
+beforeAll(async () => {
+  globalThis.indexedDB = new IDBFactory();
+  await makeDemo('demo-first');
+}, 240_000);
 const open: Session[] = [];
 afterEach(async () => {
   await Promise.all(open.splice(0).map((session) => session.close()));
