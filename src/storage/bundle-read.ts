@@ -4,8 +4,9 @@ import { pictureHeader } from '../sheet/picture-file.ts';
 import { bundleLimits, notebookEntry } from './bundle-limits.ts';
 import type { BundlePicture } from './bundle-write.ts';
 import type { Picture } from './database.ts';
-import { notebookFromFile } from './notebook-file.ts';
-import { pictureIdsOf, withPictureIds } from './pictures-of.ts';
+import { openNotebookFile } from './notebook-file.ts';
+import { asideWithPictureIds, pictureIdsIn, pictureIdsOf, withPictureIds } from './pictures-of.ts';
+import type { SetAside } from './records.ts';
 import { idSchema } from './schema-ink.ts';
 import { strippedPicture } from './strip-picture.ts';
 import { StorageTrouble } from './trouble.ts';
@@ -14,6 +15,8 @@ import { unzipEntry, type ZipEntry, zipEntries } from './zip-directory.ts';
 /** What a sound bundle holds. All ids are fresh, so nothing that is stored can be overwritten by it. */
 export interface Bundle {
   readonly notebook: Notebook;
+  /** What of the notebook could not be read; the rest is in it. */
+  readonly setAside: readonly SetAside[];
   readonly pictures: readonly Omit<Picture, 'thumb' | 'addedAt'>[];
 }
 
@@ -39,9 +42,9 @@ export async function readBundle(
   if (all > bundleLimits.all) throw tooLarge();
 
   const file = notebookFrom(bytes, entries);
-  const notebook = notebookFromFile(file);
+  const { notebook, setAside } = openNotebookFile(file);
   const listed = picturesListed(file);
-  const wanted = pictureIdsOf(notebook);
+  const wanted = new Set([...pictureIdsOf(notebook), ...pictureIdsIn(setAside)]);
   const names = new Map<string, string>();
   const pictures: Bundle['pictures'][number][] = [];
   for (const picture of listed) {
@@ -52,7 +55,11 @@ export async function readBundle(
     names.set(picture.id, id);
     pictures.push({ ...checked, id });
   }
-  return { notebook: { ...withPictureIds(notebook, names), id: newId('notebook') }, pictures };
+  return {
+    notebook: { ...withPictureIds(notebook, names), id: newId('notebook') },
+    setAside: asideWithPictureIds(setAside, names),
+    pictures,
+  };
 }
 
 function notebookFrom(bytes: Uint8Array, entries: ReadonlyMap<string, ZipEntry>): unknown {

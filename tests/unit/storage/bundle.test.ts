@@ -163,16 +163,40 @@ describe('a bundle by a hostile hand', () => {
     ],
     ['of a later version', (files) => changed(files, (file) => (file.version = 7)), /later version/],
     [
-      'with a number that is none',
-      (files) => changed(files, (file) => (file.notebook.drawer.sheets[0].count = 'NaN')),
+      'that holds no notebook in its notebook',
+      (files) => changed(files, (file) => (file.notebook = [1])),
       /not whole/,
     ],
-    ['with an endless number', async (files) => endless(files), /not whole/],
   ];
   it.each(cases)('%s is refused in one sentence', async (_, spoil, says) => {
     const bytes = await spoil(unzipSync(await bundled()));
     await expect(open(bytes)).rejects.toThrow(says);
     await expect(open(bytes)).rejects.toBeInstanceOf(StorageTrouble);
+  });
+
+  const damaged: readonly [string, (files: Record<string, Uint8Array>) => Uint8Array][] = [
+    [
+      'with a number that is none',
+      (files) => changed(files, (file) => (file.notebook.drawer.sheets[0].count = 'NaN')),
+    ],
+    ['with an endless number', endless],
+  ];
+  it.each(damaged)('%s opens without that sheet, which is kept with its picture', async (_, spoil) => {
+    const { notebook, setAside, pictures } = await open(spoil(unzipSync(await bundled())));
+    expect(notebook.drawer.sheets.map(({ id }) => id)).toEqual(
+      book.drawer.sheets.slice(1).map(({ id }) => id),
+    );
+    expect(setAside).toMatchObject([
+      {
+        what: 'sheet',
+        name: book.drawer.sheets[0]?.name,
+        why: expect.stringMatching(
+          /^The number of them is (not what it should be|too large: .*) \(at count\)\.$/,
+        ) as string,
+      },
+    ]);
+    expect(pictures).toHaveLength(3);
+    expect(JSON.stringify(setAside)).toContain(pictures[0]?.id);
   });
 
   it('that unpacks to very much is not unpacked where it says so, and stops early where it says less', async () => {
