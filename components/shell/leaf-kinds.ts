@@ -1,29 +1,94 @@
 import { heldKey } from '../../src/drawer/find.ts';
 import type { Held } from '../../src/drawer/model.ts';
-import type { Leaf, Notebook, StudyLeaf } from '../../src/notebook/model.ts';
+import type {
+  BoardLeaf,
+  ExerciseLeaf,
+  Leaf,
+  LeafKind,
+  LeafOf,
+  Notebook,
+  StudyLeaf,
+} from '../../src/notebook/model.ts';
 import type { Session } from '../../src/workbench/session-types.ts';
-import type { LeafKind } from '../notebook/qw-leaves.ts';
+import type { LeafKind as OfferedKind } from '../notebook/qw-leaves.ts';
 import { type ExercisePair, pairsOf } from './exercise-pairs.ts';
 
-const study: LeafKind = { kind: 'study', label: 'Study', about: 'hold papers against one sheet' };
-const note: LeafKind = { kind: 'note', label: 'Note', about: 'words of your own' };
-const kit: LeafKind = { kind: 'kit', label: 'Kit', about: 'papers and plains for one page' };
-const exercise: LeafKind = {
-  kind: 'exercise',
-  label: 'Exercise',
-  about: 'look first, then see what the reading found',
+/** What the page knows of a kind of leaf. */
+interface KindOfLeaf<Kind extends LeafKind> {
+  readonly label: string;
+  /** What it is for; null where a leaf of this kind is not added from the list. */
+  readonly about: string | null;
+  /** What stands beside its title in the list of leaves. */
+  readonly told: (leaf: LeafOf[Kind]) => string;
+  /** A new one; null where there is nothing yet to make it of. */
+  readonly make: (id: string, from: NewLeafFrom) => LeafOf[Kind] | null;
+}
+
+/** What a new leaf may be made of. */
+export interface NewLeafFrom {
+  readonly notebook: Notebook;
+  readonly openId: string | null;
+  /** Tells an exercise which pairs have what it asks for. */
+  readonly compare: Session['compare'];
+}
+
+/** Every kind of leaf in the order in which they are offered. A kind that is missing here does not compile. */
+const kinds: { readonly [Kind in LeafKind]: KindOfLeaf<Kind> } = {
+  study: {
+    label: 'Study',
+    about: 'hold papers against one sheet',
+    told: ({ candidates }) => `study, ${counted(candidates.length, 'candidate')}`,
+    make: (id) => newStudy(id),
+  },
+  kit: {
+    label: 'Kit',
+    about: 'papers and plains for one page',
+    told: ({ pieces }) => `kit, ${counted(pieces.length, 'piece')}`,
+    make: (id) => ({ id, kind: 'kit', title: '', text: '', pieces: [] }),
+  },
+  exercise: {
+    label: 'Exercise',
+    about: 'look first, then see what the reading found',
+    told: () => 'exercise',
+    make: (id, { notebook, openId, compare }) => {
+      const study = pairedStudy(notebook, openId);
+      return study ? exerciseOn(id, study, notebook, compare) : null;
+    },
+  },
+  note: {
+    label: 'Note',
+    about: 'words of your own',
+    told: () => 'note',
+    make: (id) => ({ id, kind: 'note', title: '', text: '' }),
+  },
+  board: {
+    label: 'Board',
+    about: 'one picture of a study, to share',
+    told: () => 'board',
+    make: (id, { notebook, openId }) => {
+      const study = pairedStudy(notebook, openId);
+      return study && !asksStill(study) ? boardOfStudy(id, study) : null;
+    },
+  },
+  // A sheet's page opens from the sheet itself.
+  sheet: { label: 'Sheet', about: null, told: () => 'sheet', make: () => null },
 };
-const board: LeafKind = { kind: 'board', label: 'Board', about: 'one picture of a study, to share' };
 
 /**
  * Kinds of leaf that can be added now, with what each is for: a board and an exercise only where a study has a pair. A
  * board tells what was found, so that of a study that asks first it waits until the reader has said hers.
  */
-export function leafKinds(notebook: Notebook, openId: string | null): readonly LeafKind[] {
+export function leafKinds(notebook: Notebook, openId: string | null): readonly OfferedKind[] {
   const source = pairedStudy(notebook, openId);
-  if (!source) return [study, kit, note];
-  const ofBoard = asksStill(source) ? { ...board, notNow: 'once you have said yours on the study' } : board;
-  return [study, kit, exercise, note, ofBoard];
+  const offered = (Object.keys(kinds) as LeafKind[]).flatMap((kind): readonly OfferedKind[] => {
+    const { label, about } = kinds[kind];
+    return about === null ? [] : [{ kind, label, about }];
+  });
+  if (!source) return offered.filter(({ kind }) => kind !== 'board' && kind !== 'exercise');
+  if (!asksStill(source)) return offered;
+  return offered.map((one) =>
+    one.kind === 'board' ? { ...one, notNow: 'once you have said yours on the study' } : one,
+  );
 }
 
 /** True where the study keeps quiet about the pair that it shows, until the reader has said hers. */
@@ -40,14 +105,8 @@ function pairedStudy(notebook: Notebook, openId: string | null): StudyLeaf | und
 
 /** What a leaf is, for the list: "study, 3 candidates". */
 export function aboutLeaf(leaf: Leaf): string {
-  switch (leaf.kind) {
-    case 'study':
-      return `study, ${counted(leaf.candidates.length, 'candidate')}`;
-    case 'kit':
-      return `kit, ${counted(leaf.pieces.length, 'piece')}`;
-    default:
-      return leaf.kind;
-  }
+  const { told } = kinds[leaf.kind] as KindOfLeaf<LeafKind>;
+  return told(leaf);
 }
 
 /** An empty study. */
@@ -69,22 +128,10 @@ export function newStudy(id: string, anchor: Held | null = null): StudyLeaf {
 
 /**
  * A new leaf of a kind that `leafKinds` gives; a board or an exercise is of the study that is open, or the last that has a
- * pair. `compare` tells an exercise which pairs have what it asks for.
+ * pair. Null where there is no such kind, or nothing to make it of.
  */
-export function newLeaf(
-  kind: string,
-  id: string,
-  notebook: Notebook,
-  openId: string | null,
-  compare: Session['compare'],
-): Leaf | null {
-  if (kind === 'study') return newStudy(id);
-  if (kind === 'note') return { id, kind: 'note', title: '', text: '' };
-  if (kind === 'kit') return { id, kind: 'kit', title: '', text: '', pieces: [] };
-  if (kind !== 'board' && kind !== 'exercise') return null;
-  const study = pairedStudy(notebook, openId);
-  if (!study || (kind === 'board' && asksStill(study))) return null;
-  return kind === 'board' ? boardOfStudy(id, study) : exerciseOn(id, study, notebook, compare);
+export function newLeaf(kind: string, id: string, from: NewLeafFrom): Leaf | null {
+  return Object.hasOwn(kinds, kind) ? kinds[kind as LeafKind].make(id, from) : null;
 }
 
 /** Pairs that are looked through for what a new exercise can ask; each is a comparison. A choice of ours. */
@@ -94,7 +141,12 @@ const pairsTried = 40;
  * An exercise on the near miss of the pair that a study shows; where that has none, of another pair that has one, its own
  * study's first. Where none has, it asks for the verdict on the pair that is shown.
  */
-function exerciseOn(id: string, study: StudyLeaf, notebook: Notebook, compare: Session['compare']): Leaf {
+function exerciseOn(
+  id: string,
+  study: StudyLeaf,
+  notebook: Notebook,
+  compare: Session['compare'],
+): ExerciseLeaf {
   const shown = pairOf(study);
   const far = (pair: ExercisePair) =>
     pair.study !== study ? 2 : shown !== null && heldKey(pair.candidate) === heldKey(shown) ? 0 : 1;
@@ -118,7 +170,7 @@ function exerciseOn(id: string, study: StudyLeaf, notebook: Notebook, compare: S
 }
 
 /** A board leaf for the candidate that a study shows. */
-export function boardOfStudy(id: string, study: StudyLeaf): Leaf {
+export function boardOfStudy(id: string, study: StudyLeaf): BoardLeaf {
   return {
     id,
     kind: 'board',

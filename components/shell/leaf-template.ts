@@ -1,6 +1,6 @@
 import { html, type TemplateResult } from 'lit';
 import { keyed } from 'lit/directives/keyed.js';
-import type { Leaf } from '../../src/notebook/model.ts';
+import type { Leaf, LeafKind, LeafOf } from '../../src/notebook/model.ts';
 import type { Session } from '../../src/workbench/session-types.ts';
 import '../notebook/qw-empty.ts';
 import '../notebook/qw-note.ts';
@@ -31,34 +31,46 @@ export function leafTemplate(scene: LeafScene): TemplateResult {
   const { session, leaf, place } = scene;
   if (place.at === 'sources') void import('./qw-open-sources.ts');
   if (place.at === 'differences') void import('./qw-open-differences.ts');
-  if (leaf?.kind === 'exercise') void import('./qw-open-exercise.ts');
-  if (leaf?.kind === 'kit') void import('./qw-open-kit.ts');
-  if (leaf?.kind === 'board') void import('./qw-open-board.ts');
-  if (leaf?.kind === 'sheet') void import('./qw-open-sheet.ts');
   if (place.at === 'sources') return html`<qw-open-sources .current=${place.id}></qw-open-sources>`;
   if (place.at === 'differences')
     return html`<qw-open-differences .session=${session} .notebook=${session.state.notebook}></qw-open-differences>`;
   if (!leaf) return html`<qw-empty></qw-empty>`;
-  return html`${keyed(leaf.id, ofKind(leaf, scene))}`;
+  const { fetch, draw } = kinds[leaf.kind] as DrawnKind<LeafKind>;
+  void fetch?.();
+  return html`${keyed(leaf.id, draw(leaf, marginOf(leaf, session), scene))}`;
 }
 
-function ofKind(leaf: Leaf, { session, shelf, supposing, further, faces }: LeafScene): TemplateResult {
-  const margin = marginOf(leaf, session);
-  switch (leaf.kind) {
-    case 'study':
-      return studyTemplate(leaf, margin, { session, shelf, supposing, further });
-    case 'board':
-      return html`<qw-open-board .leaf=${leaf} .margin=${margin} .session=${session} .notebook=${session.state.notebook} .pictures=${session.state.pictures} .surround=${session.state.look.surround}></qw-open-board>`;
-    case 'sheet':
-      return html`<qw-open-sheet .faces=${faces} .leaf=${leaf} .margin=${margin} .session=${session} .shelf=${shelf} .book=${session.state} .placed=${shelf.version}></qw-open-sheet>`;
-    case 'note':
-      return html`<qw-note .leaf=${leaf} .margin=${margin}></qw-note>`;
-    case 'kit':
-      return html`<qw-open-kit .leaf=${leaf} .margin=${margin} .session=${session} .drawer=${session.state.notebook.drawer} .pictures=${session.state.pictures}></qw-open-kit>`;
-    case 'exercise':
-      return html`<qw-open-exercise .leaf=${leaf} .margin=${margin} .session=${session} .shelf=${shelf} .book=${session.state} .placed=${shelf.version}></qw-open-exercise>`;
-  }
+/** How a leaf of a kind is drawn. */
+interface DrawnKind<Kind extends LeafKind> {
+  /** Its elements, where they are fetched when first needed. */
+  readonly fetch?: () => Promise<unknown>;
+  readonly draw: (leaf: LeafOf[Kind], margin: readonly string[], scene: LeafScene) => TemplateResult;
 }
+
+const kinds: { readonly [Kind in LeafKind]: DrawnKind<Kind> } = {
+  study: { draw: studyTemplate },
+  note: { draw: (leaf, margin) => html`<qw-note .leaf=${leaf} .margin=${margin}></qw-note>` },
+  sheet: {
+    fetch: () => import('./qw-open-sheet.ts'),
+    draw: (leaf, margin, { session, shelf, faces }) =>
+      html`<qw-open-sheet .faces=${faces} .leaf=${leaf} .margin=${margin} .session=${session} .shelf=${shelf} .book=${session.state} .placed=${shelf.version}></qw-open-sheet>`,
+  },
+  kit: {
+    fetch: () => import('./qw-open-kit.ts'),
+    draw: (leaf, margin, { session }) =>
+      html`<qw-open-kit .leaf=${leaf} .margin=${margin} .session=${session} .drawer=${session.state.notebook.drawer} .pictures=${session.state.pictures}></qw-open-kit>`,
+  },
+  board: {
+    fetch: () => import('./qw-open-board.ts'),
+    draw: (leaf, margin, { session }) =>
+      html`<qw-open-board .leaf=${leaf} .margin=${margin} .session=${session} .notebook=${session.state.notebook} .pictures=${session.state.pictures} .surround=${session.state.look.surround}></qw-open-board>`,
+  },
+  exercise: {
+    fetch: () => import('./qw-open-exercise.ts'),
+    draw: (leaf, margin, { session, shelf }) =>
+      html`<qw-open-exercise .leaf=${leaf} .margin=${margin} .session=${session} .shelf=${shelf} .book=${session.state} .placed=${shelf.version}></qw-open-exercise>`,
+  },
+};
 
 function marginOf(leaf: Leaf, session: Session): readonly string[] {
   const { notebook, saving } = session.state;

@@ -5,7 +5,11 @@ import { newLeaf } from './leaf-kinds.ts';
 /** Leaves added, moved and taken out; undo, backups, a fresh start; messages; how the page looks. */
 export const notebookCommands = {
   'qw-add-leaf': ({ app, session, leafId }, { kind }) => {
-    const leaf = newLeaf(kind, session.newId('leaf'), session.state.notebook, leafId, session.compare);
+    const leaf = newLeaf(kind, session.newId('leaf'), {
+      notebook: session.state.notebook,
+      openId: leafId,
+      compare: session.compare,
+    });
     if (!leaf) return;
     session.dispatch({ do: 'add leaf', leaf });
     app.route.go(leaf.id);

@@ -100,4 +100,14 @@ export interface ExerciseLeaf extends LeafBase {
 export const exerciseAsks = ['verdict', 'near miss', 'repeat', 'opposite'] as const;
 export type ExerciseAsk = (typeof exerciseAsks)[number];
 
-export type Leaf = NoteLeaf | SheetLeaf | StudyLeaf | KitLeaf | BoardLeaf | ExerciseLeaf;
+/** Every kind of leaf, by its name: whoever treats kinds apart is held by the compiler to all of these. */
+export interface LeafOf {
+  readonly note: NoteLeaf;
+  readonly sheet: SheetLeaf;
+  readonly study: StudyLeaf;
+  readonly kit: KitLeaf;
+  readonly board: BoardLeaf;
+  readonly exercise: ExerciseLeaf;
+}
+export type LeafKind = keyof LeafOf;
+export type Leaf = LeafOf[LeafKind];

@@ -129,7 +129,7 @@ describe('a new exercise', () => {
     ['a pair of another study', ['c'], 'second', 'c', 'near miss'],
     ['the verdict where no pair has a near miss', [], 'third', 'a', 'verdict'],
   ] as const)('asks of %s', (_, have, studyId, candidate, ask) => {
-    const made = newLeaf('exercise', 'x', notebook, 'third', having(have));
+    const made = newLeaf('exercise', 'x', { notebook, openId: 'third', compare: having(have) });
     expect(made).toMatchObject({ studyId, candidate: paper(candidate), ask });
     expect(made!.title).toBe(questions[ask].title);
   });
