@@ -10,6 +10,8 @@ export interface Told {
   readonly id: string;
   readonly kind: 'trouble' | 'note';
   readonly says: string;
+  /** What it is about, one line each. */
+  readonly list?: readonly string[];
   /** What can be done about it. */
   readonly offers?: 'undo' | 'reload' | 'study';
   /** What a study is offered with. */
@@ -64,11 +66,14 @@ export class QwMessages extends QwElement {
       }`;
   }
 
-  private message({ id, kind, says, offers, key }: Told) {
+  private message({ id, kind, says, list, offers, key }: Told) {
     const act = () =>
       offers === 'study' ? emit(this, 'qw-take', { key, as: 'anchor' }) : emit(this, `qw-${offers}`, {});
     return html`<div class="told ${kind}">
-      <p role=${kind === 'trouble' ? 'alert' : 'note'}>${says}</p>
+      <div role=${kind === 'trouble' ? 'alert' : 'note'}>
+        <p>${says}</p>
+        ${list ? html`<ul>${list.map((line) => html`<li>${line}</li>`)}</ul>` : nothing}
+      </div>
       ${offers ? html`<button type="button" class="word" @click=${act}><span>${offerWords[offers]}</span></button>` : nothing}
       <button type="button" class="word" aria-label="Put away: ${says}" @click=${() => emit(this, 'qw-dismiss', { id })}>
         <span>Put away</span>
@@ -129,10 +134,18 @@ function styles() {
     .trouble {
       border: 2px solid var(--qw-ink);
     }
-    .told p {
+    .told > div,
+    .told > p {
       flex: 1;
       min-width: 0;
       overflow-wrap: anywhere;
+    }
+    .told ul {
+      max-height: 30vh;
+      margin: 4px 0;
+      padding-left: 16px;
+      overflow-y: auto;
+      list-style: disc;
     }
     progress {
       display: block;

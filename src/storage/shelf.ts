@@ -1,11 +1,14 @@
 import type { Notebook } from '../notebook/model.ts';
 import { type Database, databaseName, openDatabase, type Picture } from './database.ts';
-import { fileFromNotebook, notebookFromFile } from './notebook-file.ts';
+import { fileFromNotebook, openNotebookFile } from './notebook-file.ts';
+import type { SetAside } from './records.ts';
 import { StorageTrouble, troubleFrom } from './trouble.ts';
 
 /** A notebook as it was found on the shelf. */
 export interface Kept {
   readonly notebook: Notebook;
+  /** What of it could not be read; it stays kept. */
+  readonly setAside: readonly SetAside[];
   readonly revision: number;
   readonly savedAt: string;
 }
@@ -80,7 +83,7 @@ export function openShelf(options: ShelfOptions = {}): Shelf {
         const record = await db.get('notebooks', id);
         if (record === undefined) return null;
         const { revision, savedAt } = record;
-        return { notebook: notebookFromFile(record.file), revision, savedAt };
+        return { ...openNotebookFile(record.file), revision, savedAt };
       }),
     notebooks: () =>
       use(async (db) =>
@@ -149,7 +152,7 @@ function isClosed(error: unknown): boolean {
 
 function titleOf(file: unknown): string | null {
   try {
-    return notebookFromFile(file).title;
+    return openNotebookFile(file).notebook.title;
   } catch {
     return null;
   }

@@ -47,11 +47,11 @@ export function sheetFrom(kept: KeptSide, done: ReadDone, name: string): Sheet {
   };
 }
 
-/** The study that pictures go to, made first where it must be: the target with its default filled in. */
+/** The study that `count` pictures go to, made first where it must be: the target with its default filled in. */
 export function studyFor(
   notebook: Notebook,
   leafId: string | null,
-  names: readonly string[],
+  count: number,
   target: PictureTarget | undefined,
 ): { readonly edits: readonly Edit[]; readonly studyId: string | null } {
   if (target?.to === 'study') return { edits: [], studyId: target.studyId };
@@ -59,8 +59,8 @@ export function studyFor(
   const leaf = notebook.leaves.find((one) => one.id === leafId);
   if (target === undefined && leaf?.kind === 'study') return { edits: [], studyId: leaf.id };
   const hasStudy = notebook.leaves.some((one) => one.kind === 'study');
-  if (target === undefined && names.length === 1 && hasStudy) return { edits: [], studyId: null };
-  const study = emptyStudy(newId('leaf'), titleOf(names));
+  if (target === undefined && count === 1 && hasStudy) return { edits: [], studyId: null };
+  const study = emptyStudy(newId('leaf'), titleOf([]));
   return { edits: [{ do: 'add leaf', leaf: study }], studyId: study.id };
 }
 
@@ -85,8 +85,8 @@ export function ontoStudy(
       ];
 }
 
-/** A study's first title: its papers' names. */
-function titleOf([first = 'A study', second, ...more]: readonly string[]): string {
+/** A study's first title: the names of its papers, as many as there are yet. */
+export function titleOf([first = 'A study', second, ...more]: readonly string[]): string {
   if (second === undefined) return first;
   return more.length === 0 ? `${first} with ${second}` : `${first} with ${more.length + 1} others`;
 }

@@ -2,12 +2,17 @@ import { applyEdit, type Edit } from '../notebook/edits.ts';
 import { dropStep, type History, recordStep, redoStep, startHistory, undoStep } from '../notebook/history.ts';
 import type { Notebook } from '../notebook/model.ts';
 import { mergeKeyOf, tellEdit } from '../notebook/tell.ts';
+import { refusalOf } from '../storage/refusal.ts';
 import type { StateHolder } from './state-holder.ts';
 
 /** The open notebook with its undo. Keeps the state's notebook, leaf and undo fields; calls back with each change. */
 export interface Book {
   readonly notebook: Notebook;
-  dispatchAll(edits: readonly Edit[], says?: string, mergeKey?: string): void;
+  /**
+   * @returns false where what came of it could not be stored and opened again: nothing is changed then, and `onRefused`
+   * was told why.
+   */
+  dispatchAll(edits: readonly Edit[], says?: string, mergeKey?: string): boolean;
   /** Leaves no trace of a step that came to nothing, where nothing was done since. @returns whether it could. */
   drop(mergeKey: string): boolean;
   undo(): void;
@@ -25,6 +30,7 @@ const joinMs = 2_000;
 export function openBook(
   holder: StateHolder,
   onChange: (notebook: Notebook) => void,
+  onRefused: (why: string) => void = () => {},
   now = () => Date.now(),
 ): Book {
   let history: History = startHistory(holder.state.notebook);
@@ -52,12 +58,19 @@ export function openBook(
     },
     dispatchAll(edits, says, mergeKey) {
       const first = edits[0];
-      if (first === undefined) return;
+      if (first === undefined) return true;
+      const next = edits.reduce(applyEdit, history.present);
+      const refused = refusalOf(next, history.present);
+      if (refused !== null) {
+        onRefused(refused);
+        return false;
+      }
       if (now() - lastAt > joinMs) burst++;
       lastAt = now();
       const own = edits.length === 1 ? mergeKeyOf(first) : null;
       const key = mergeKey ?? (own === null ? null : `${own} ${burst}`);
-      show(recordStep(history, edits.reduce(applyEdit, history.present), says ?? tellEdit(first), key));
+      show(recordStep(history, next, says ?? tellEdit(first), key));
+      return true;
     },
     drop(mergeKey) {
       const next = dropStep(history, mergeKey);

@@ -1,8 +1,8 @@
-import { isEmptyNotebook } from '../notebook/empty.ts';
+import { emptyNotebook, isEmptyNotebook } from '../notebook/empty.ts';
 import type { Notebook } from '../notebook/model.ts';
-import { pictureIdsOf } from '../storage/pictures-of.ts';
-import type { Shelf } from '../storage/shelf.ts';
-import { isDemo } from './demo-client.ts';
+import { pictureIdsIn, pictureIdsOf } from '../storage/pictures-of.ts';
+import type { Kept, Shelf } from '../storage/shelf.ts';
+import { isUntouchedDemo } from './untouched-demo.ts';
 
 /** Wait before tidying, in ms, so that it is out of the way of opening. */
 const waitMs = 8_000;
@@ -10,8 +10,8 @@ const waitMs = 8_000;
 const youngMs = 3_600_000;
 
 /**
- * Once after opening, takes off the shelf what nothing needs: empty notebooks and demos that are not open, and pictures
- * that no notebook names. Does nothing beside another tab, or where a notebook can't be read and so can't say what it needs.
+ * Once after opening, takes off the shelf what is nobody's: notebooks in which nothing is, not even a title, and demos as
+ * they were drawn, where they are not open; and pictures that no notebook names. Does nothing beside another tab, or where a notebook can't be read and so can't say what it needs.
  */
 export function startHousekeeping(
   shelf: Shelf,
@@ -37,13 +37,27 @@ export async function tidy(
     if (line.title === null) return nothing;
     const kept = await shelf.notebook(line.id);
     if (kept === null || line.id === current().id) continue;
-    if (isEmptyNotebook(kept.notebook) || isDemo(kept.notebook)) idle.push(line.id);
-    else for (const id of pictureIdsOf(kept.notebook)) needed.add(id);
+    if (await isNobodys(kept)) idle.push(line.id);
+    else for (const id of [...pictureIdsOf(kept.notebook), ...pictureIdsIn(kept.setAside)]) needed.add(id);
   }
-  for (const id of idle) await shelf.remove(id);
+  let removed = 0;
+  for (const id of idle) {
+    // It may have been opened meanwhile.
+    if (id === current().id) for (const picture of pictureIdsOf(current())) needed.add(picture);
+    else {
+      await shelf.remove(id);
+      removed++;
+    }
+  }
   const ages = await shelf.pictureAges();
   // Undo may still bring back a demo that was just cleared; its pictures are young then.
   const stray = [...ages].filter(([id, addedAt]) => !needed.has(id) && now - Date.parse(addedAt) > youngMs);
   await shelf.removePictures(stray.map(([id]) => id));
-  return { notebooks: idle.length, pictures: stray.length };
+  return { notebooks: removed, pictures: stray.length };
+}
+
+async function isNobodys({ notebook, setAside }: Kept): Promise<boolean> {
+  if (setAside.length > 0) return false;
+  const { title } = emptyNotebook('');
+  return (isEmptyNotebook(notebook) && notebook.title === title) || (await isUntouchedDemo(notebook));
 }

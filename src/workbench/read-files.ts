@@ -19,7 +19,7 @@ export interface FileToRead {
 export interface ReadFile {
   /** Null where none could be had. */
   readonly digest: string | null;
-  /** Null where it was not read; unless it was cancelled or was left unread, a message has said why. */
+  /** Null where it was not read; unless it was cancelled or was left unread, it was told why. */
   readonly result: ReadResult | null;
   /** True where it was left unread: the same picture is in the drawer, or is read for a file before it. */
   readonly isSame: boolean;
@@ -31,10 +31,12 @@ export interface FileReading {
   /**
    * Reads several as new pictures, some at the same time: a promise for each, in the order of the files. One that
    * `isKnown` by its digest is left unread, and so is one with the content of a file before it; `isKnown` null reads all.
+   * Why one could not be read is told to `onTrouble`.
    */
   readAll(
     files: readonly FileToRead[],
     isKnown: ((digest: string | null) => boolean) | null,
+    onTrouble: (name: string, says: string) => void,
   ): readonly Promise<ReadFile>[];
 }
 
@@ -44,13 +46,16 @@ const ahead = 3;
 export const newPicture: Wanted = { options: {}, withPicture: true };
 
 export function startFileReading(holder: StateHolder, list: ReadingList, client: ReadClient): FileReading {
-  async function orSay<T>(name: string, work: () => Promise<T>): Promise<T | null> {
+  const say = (name: string, why: string) =>
+    holder.say('trouble', `“${name}”: ${why}`, { of: 'drop', about: name });
+
+  async function orSay<T>(name: string, work: () => Promise<T>, tell = say): Promise<T | null> {
     try {
       return await work();
     } catch (error) {
       if (!(error instanceof ReadingCancelled)) {
         const says = error instanceof Error ? error.message : 'This picture could not be read.';
-        holder.say('trouble', `“${name}”: ${says}`, { of: 'drop', about: name });
+        tell(name, says);
       }
       return null;
     }
@@ -63,21 +68,25 @@ export function startFileReading(holder: StateHolder, list: ReadingList, client:
 
   return {
     read: (id, name, file, wanted) => orSay(name, async () => readBytes(id, await bytesOf(file), wanted)),
-    readAll(files, isKnown) {
+    readAll(files, isKnown, onTrouble) {
       const digests: Promise<string | null>[] = [];
       return fewAtOnce(files, ahead, async ({ id, file }, index) => {
         let digest: string | null = null;
         let isSame = false;
         const bytes = bytesOf(file);
         digests[index] = bytes.then(digestOf, () => null);
-        const result = await orSay(file.name, async () => {
-          // Several are worked out at a time, and a later one may be done first: the files before it decide.
-          const all = await Promise.all(digests.slice(0, index + 1));
-          digest = all[index] ?? null;
-          isSame = isKnown !== null && digest !== null && (all.indexOf(digest) < index || isKnown(digest));
-          const there = await bytes;
-          return isSame ? null : readBytes(id, there, newPicture);
-        });
+        const result = await orSay(
+          file.name,
+          async () => {
+            // Several are worked out at a time, and a later one may be done first: the files before it decide.
+            const all = await Promise.all(digests.slice(0, index + 1));
+            digest = all[index] ?? null;
+            isSame = isKnown !== null && digest !== null && (all.indexOf(digest) < index || isKnown(digest));
+            const there = await bytes;
+            return isSame ? null : readBytes(id, there, newPicture);
+          },
+          onTrouble,
+        );
         return { digest, result, isSame };
       });
     },

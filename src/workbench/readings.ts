@@ -3,7 +3,7 @@ import type { Held } from '../drawer/model.ts';
 import { applyEdit, type Edit } from '../notebook/edits.ts';
 import type { Leaf, Notebook, StudyLeaf } from '../notebook/model.ts';
 import type { Picture } from '../storage/database.ts';
-import { keptFrom, ontoStudy, sheetFrom, studyFor } from './add-pictures.ts';
+import { keptFrom, ontoStudy, sheetFrom, studyFor, titleOf } from './add-pictures.ts';
 import type { Book } from './book.ts';
 import { newId } from './new-id.ts';
 import { sheetNames } from './picture-names.ts';
@@ -11,7 +11,7 @@ import type { Pictures } from './pictures.ts';
 import type { ReadClient, ReadResult } from './read-client.ts';
 import { type FileToRead, newPicture, type ReadFile, startFileReading, type Wanted } from './read-files.ts';
 import { listReadings } from './reading-list.ts';
-import { gatherNotes } from './reading-notes.ts';
+import { gatherNotes, gatherTroubles } from './reading-notes.ts';
 import { heldOfDigest } from './same-picture.ts';
 import type { PictureTarget } from './session-types.ts';
 import type { StateHolder } from './state-holder.ts';
@@ -60,7 +60,7 @@ export function startReadings({ holder, book, pictures, client, ahead, onPlaces 
         taken,
       );
       for (const name of names) promised.add(name);
-      const { edits, studyId } = studyFor(book.notebook, holder.state.leafId, names, target);
+      const { edits, studyId } = studyFor(book.notebook, holder.state.leafId, files.length, target);
       const put = placing(target, studyId);
       const all = files.map(
         (file, i): ToAdd => ({ id: list.begin(file.name, studyId), file, name: names[i] ?? file.name }),
@@ -105,27 +105,33 @@ export function startReadings({ holder, book, pictures, client, ahead, onPlaces 
           stored.push(pictures.add([picture]));
           fresh.push(picture);
         }
-        book.dispatchAll(toPut(), 'add pictures', step);
+        if (!book.dispatchAll(toPut(), 'add pictures', step)) return null;
         put.done();
         return held;
       };
 
-      const asked = reading.readAll(all, isOther ? null : (digest) => knownOf(digest) !== null);
+      const made = edits.flatMap((edit) => (edit.do === 'add leaf' ? [edit.leaf.id] : []))[0] ?? null;
+      const troubles = gatherTroubles();
+      const asked = reading.readAll(all, isOther ? null : (digest) => knownOf(digest) !== null, troubles.add);
       const added: Held[] = [];
       for (const [i, one] of all.entries()) {
         const held = await asked[i]?.then((file) => place(one, file)).catch(() => null);
         list.end(one.id);
         promised.delete(one.name);
-        if (held != null) added.push(held);
+        if (held == null) continue;
+        added.push(held);
+        const retitled = made === null ? [] : titled(made, added);
+        if (retitled.length > 0) book.dispatchAll(retitled, 'add pictures', step);
       }
+      const trouble = troubles.say();
+      if (trouble !== null) holder.say('trouble', trouble.says, { of: 'drop', ...trouble.more });
       for (const says of notes.say()) holder.say('note', says, { of: 'drop' });
       for (const held of fresh.length === 1 ? added : []) {
         const offer = offerOf(held);
         const name = nameOfHeld(book.notebook.drawer, held);
         if (offer) holder.say('note', `“${name}” is in the drawer.`, { of: 'drop', ...offer });
       }
-      const made = edits.flatMap((edit) => (edit.do === 'add leaf' ? [edit.leaf.id] : []))[0];
-      if (added.length === 0 && made !== undefined && !book.drop(step)) {
+      if (added.length === 0 && made !== null && !book.drop(step)) {
         book.dispatchAll([{ do: 'remove leaf', leafId: made }], 'add pictures', step);
       }
       void findTables(fresh, studyId === null).catch(() => {});
@@ -171,6 +177,14 @@ export function startReadings({ holder, book, pictures, client, ahead, onPlaces 
       if (as === 'anchor') as = 'candidate';
     };
     return { onto, fresh, done };
+  }
+
+  /** A new study is called after what is on it, until she gives it another name. A file that can't be read names nothing. */
+  function titled(studyId: string, added: readonly Held[]): readonly Edit[] {
+    const names = added.map((held) => nameOfHeld(book.notebook.drawer, held));
+    const study = studyOf(book.notebook.leaves.find((leaf) => leaf.id === studyId));
+    if (study?.title !== titleOf(names.slice(0, -1))) return [];
+    return [{ do: 'rename leaf', leafId: studyId, title: titleOf(names) }];
   }
 
   /** Looked for when all is read, so that no palette waits for it. `says`: told once, where no study shows it beside the paper. */

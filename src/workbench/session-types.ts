@@ -3,6 +3,7 @@ import type { Comparison, Distance } from '../harmony/model.ts';
 import type { Edit } from '../notebook/edit-kinds.ts';
 import type { Leaf, Notebook, Surround } from '../notebook/model.ts';
 import type { Corners, Frame, LightMark, Places, ReadOptions, SizeMm, Spot } from '../sheet/model.ts';
+import type { SetAside } from '../storage/records.ts';
 
 /** What the page talks to: the one session that is open. All of its state is an immutable snapshot. */
 export interface Session {
@@ -118,6 +119,8 @@ export interface SessionState {
   readonly pictures: number;
   /** Ids of pictures that were dropped since the page was opened on which the paper lies on a table. */
   readonly onTable: readonly string[];
+  /** What of this notebook could not be read; it stays kept. */
+  readonly setAside: readonly SetAside[];
 }
 
 export interface Saving {
@@ -144,12 +147,17 @@ export interface Message {
   readonly kind: 'trouble' | 'note';
   /** One or two clear sentences. */
   readonly says: string;
+  /** What it is about, one line each, where that is more than one thing. */
+  readonly list?: readonly string[];
   /** What can be done about it beside putting it away; the message goes once something else is done. */
   readonly offers?: 'undo' | 'study';
   /** What a study is offered with: a key of the drawer. */
   readonly key?: string;
-  /** Set where it is of files that were dropped: it goes when others are, or when the leaf is turned. */
-  readonly of?: 'drop';
+  /**
+   * Set where it is of files that were dropped: it goes when others are, or when the leaf is turned; or of an edit that
+   * could not be made: it goes with the next one.
+   */
+  readonly of?: 'drop' | 'edit';
   /** Name of the picture that could not be read: it goes when that one is read again. */
   readonly about?: string;
 }

@@ -64,15 +64,20 @@ export const Session = {
       isDemo: false,
       pictures: 0,
       onTable: [],
+      setAside: [],
     });
     const settings = await readSettings(shelf);
     holder.set({ look: settings.look });
 
-    const book = openBook(holder, (notebook) => {
-      holder.set({ isDemo: isDemo(notebook), lastBackup: settings.backups[notebook.id] ?? null });
-      holder.dismissOffers();
-      if (!isStarting) keeper.changed(notebook);
-    });
+    const book = openBook(
+      holder,
+      (notebook) => {
+        holder.set({ isDemo: isDemo(notebook), lastBackup: settings.backups[notebook.id] ?? null });
+        holder.dismissOffers();
+        if (!isStarting) keeper.changed(notebook);
+      },
+      (why) => holder.say('trouble', why, { of: 'edit' }),
+    );
     let isStarting = true;
     const pictures = holdPictures(shelf, () => holder.set({ pictures: holder.state.pictures + 1 }));
     const keeper = startKeeper({

@@ -6,7 +6,7 @@ export interface StateHolder {
   set(change: Partial<SessionState>): void;
   subscribe(listener: (state: SessionState) => void): () => void;
   /** Adds a message; one that says the same already is not said twice. */
-  say(kind: Message['kind'], says: string, more?: Pick<Message, 'offers' | 'key' | 'of' | 'about'>): void;
+  say(kind: Message['kind'], says: string, more?: Omit<Message, 'id' | 'kind' | 'says'>): void;
   dismiss(id: string): void;
   /** Puts away what need not be put away by hand. */
   dismissNotes(): void;
@@ -14,7 +14,7 @@ export interface StateHolder {
   dismissDrops(): void;
   /** Puts away what was said in trouble of one picture: it is tried again. */
   dismissTroubleWith(name: string): void;
-  /** Puts away what offered to undo a step that is no longer the last. */
+  /** Puts away what offered to undo a step that is no longer the last, and what was said of an edit that could not be made. */
   dismissOffers(): void;
 }
 
@@ -46,16 +46,17 @@ export function holdState(first: SessionState): StateHolder {
       return () => listeners.delete(listener);
     },
     say(kind, says, more = {}) {
-      if (state.messages.some((message) => message.says === says)) return;
+      const isSaid = (one: Message) => one.says === says && one.list?.join() === more.list?.join();
+      if (state.messages.some(isSaid)) return;
       const message = { id: `message-${++count}`, kind, says, ...more };
       set({ messages: [...state.messages, message] });
     },
     dismissOffers() {
-      const messages = state.messages.filter(({ offers }) => offers === undefined);
+      const messages = state.messages.filter(({ offers, of }) => offers === undefined && of !== 'edit');
       if (messages.length !== state.messages.length) set({ messages });
     },
     dismissNotes() {
-      const messages = state.messages.filter(({ kind, of }) => kind === 'trouble' && of !== 'drop');
+      const messages = state.messages.filter(({ kind, of }) => kind === 'trouble' && of === undefined);
       if (messages.length !== state.messages.length) set({ messages });
     },
     dismissDrops() {

@@ -1,6 +1,7 @@
 import 'fake-indexeddb/auto';
 import { afterEach, describe, expect, it, vi } from 'vitest';
 import { heldKey } from '../../../src/drawer/find.ts';
+import type { Edit } from '../../../src/notebook/edits.ts';
 import type { StudyLeaf } from '../../../src/notebook/model.ts';
 import type { Shelf } from '../../../src/storage/shelf.ts';
 import type { Session } from '../../../src/workbench/session.ts';
@@ -106,6 +107,59 @@ describe('the state', () => {
   });
 });
 
+describe('an edit whose outcome could not be opened again', () => {
+  const cases: readonly [string, Edit, RegExp][] = [
+    [
+      'a sheet of 10,750 g/m²',
+      { do: 'update sheet', sheetId: 'bunting', change: { weight: { gsm: 10_750, weighed: true } } },
+      /weight is too large: the most that can be kept is 10,000/,
+    ],
+    [
+      'a plain of a colour that there is not',
+      {
+        do: 'add plain',
+        plain: {
+          id: 'p9',
+          name: 'Slip',
+          kind: 'cardstock',
+          ink: { id: 'A', hex: '#0000ff', oklch: [0.5, 2.6, 280], name: '', share: 1, accent: false },
+        },
+      },
+      /colour is too large/,
+    ],
+    [
+      'a kit 12,000 in wide',
+      {
+        do: 'add piece',
+        leafId: 'k1',
+        piece: { held: bunting, areaMm2: null, sizeMm: { width: 304_800, height: 305 } },
+      },
+      /size is too large/,
+    ],
+    [
+      'a board of a size that there is not',
+      { do: 'set board size', leafId: 'b1', size: 'a0' as 'a4' },
+      /not what it should be/,
+    ],
+  ];
+  it.each(cases)('%s changes nothing, is said, and what is stored opens', async (_, edit, says) => {
+    const shelf = freshShelf();
+    const session = await opened({ shelf });
+    session.dispatch({ do: 'rename notebook', title: 'Mine' });
+    const before = session.state.notebook;
+    session.dispatch(edit);
+    expect(session.state.notebook).toBe(before);
+    expect(session.state.messages).toMatchObject([{ kind: 'trouble', says: expect.stringMatching(says) }]);
+    expect(session.state.messages[0]?.says).toMatch(/Nothing was changed\.$/);
+    session.dispatch({ do: 'set text', leafId: 'w1', text: 'On I go.' });
+    expect(session.state.messages).toEqual([]);
+    await saved(session);
+    await session.close();
+    const again = await opened({ shelf });
+    expect(again.state).toMatchObject({ notebook: { title: 'Mine' }, messages: [], setAside: [] });
+  });
+});
+
 describe('comparing', () => {
   it('gives the same object for the same papers until the drawer changes', async () => {
     const session = await opened();
@@ -197,6 +251,39 @@ describe('two pictures dropped on an empty notebook', () => {
     ]);
     session.dismiss(session.state.messages[0]!.id);
     expect(session.state.messages).toEqual([]);
+  });
+
+  it('of which ten can’t be read are told of in one message, and none of them names the study', async () => {
+    const session = await opened();
+    session.clear();
+    const bad = Array.from({ length: 10 }, (_, i) => pictureFile(`letter ${i}.png`, `!${i}`));
+    const adding = session.addPictures([...bad, pictureFile('dots.png'), pictureFile('stripes.png', 'b')]);
+    const titles = new Set<string>();
+    session.subscribe(() => {
+      for (const { title } of studies(session)) titles.add(title);
+    });
+    expect(await adding).toHaveLength(2);
+    expect([...titles]).toEqual(['A study', 'Dots', 'Dots with Stripes']);
+    expect(session.state.messages).toMatchObject([{ kind: 'trouble', says: '10 files could not be read.' }]);
+    expect(session.state.messages[0]?.list).toHaveLength(10);
+    expect(session.state.messages[0]?.list?.[9]).toBe(
+      '“letter 9.png”: This file is not a picture, whatever its name says.',
+    );
+    session.undo();
+    expect(session.state.notebook.leaves).toEqual([]);
+    await session.addPictures(Array.from({ length: 30 }, (_, i) => pictureFile(`${i}.png`, `!${i}`)));
+    expect(session.state.messages).toMatchObject([{ says: '30 files could not be read.' }]);
+    expect(session.state.messages[0]?.list?.at(-1)).toBe('And 18 more.');
+    expect(session.state.notebook.leaves).toEqual([]);
+  });
+
+  it('leave a study the title that she gives it meanwhile', async () => {
+    const session = await opened();
+    session.clear();
+    const adding = session.addPictures([pictureFile('a.png'), pictureFile('b.png', 'b')]);
+    session.dispatch({ do: 'rename leaf', leafId: studies(session)[0]!.id, title: 'For Mia' });
+    await adding;
+    expect(studies(session)[0]?.title).toBe('For Mia');
   });
 
   it('take away what was said of those before them, and so does turning the leaf', async () => {
