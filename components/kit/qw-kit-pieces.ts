@@ -1,8 +1,10 @@
 import { html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
+import { live } from 'lit/directives/live.js';
 import { letterOn } from '../../src/drawing/ladders.ts';
 import { inksOf } from '../../src/drawing/says.ts';
 import type { Kit } from '../../src/harmony/model.ts';
+import { paperLimits } from '../../src/sheet/limits.ts';
 import '../drawer/qw-miniature.ts';
 import { inUnit, sizeWords } from '../picture/lengths.ts';
 import { chipStyle } from '../study/chip-style.ts';
@@ -10,6 +12,7 @@ import { controls } from '../support/controls.ts';
 import { QwElement } from '../support/element.ts';
 import { emit } from '../support/emit.ts';
 import { pointEvent } from '../support/point.ts';
+import { Slip } from '../support/slip.ts';
 import { kitPiecesStyles } from './kit-pieces-styles.ts';
 import type { KitView, PieceChange, PieceView } from './kit-view.ts';
 import './qw-kit-size.ts';
@@ -26,6 +29,7 @@ export class QwKitPieces extends QwElement {
 
   @property({ attribute: false }) view: KitView | null = null;
   @property({ attribute: false }) lit: readonly string[] = [];
+  private readonly slip = new Slip(this);
 
   override render() {
     const { view } = this;
@@ -77,7 +81,8 @@ export class QwKitPieces extends QwElement {
     };
     const onBorder = (event: Event) => {
       const borderMm = Number((event.target as HTMLInputElement).value);
-      if (mat && borderMm > 0) this.tell(index, { mat: { ...mat, borderMm } });
+      if (mat && this.slip.takes(borderMm, { what: 'A border', unit: 'mm', ...paperLimits.borderMm }))
+        this.tell(index, { mat: { ...mat, borderMm } });
     };
     return html`<div class="mat">
       <label><span>Mat under it</span>
@@ -85,7 +90,7 @@ export class QwKitPieces extends QwElement {
           <option value="" ?selected=${!mat}>none</option>
           ${view.mats.map(({ id, name }) => html`<option value=${id} ?selected=${mat?.plainId === id}>${name}</option>`)}
         </select></label>
-      ${mat ? html`<label><span>Border, mm</span><input class="field short" type="number" min="1" max="60" step="0.5" .value=${inUnit(mat.borderMm, 'mm')} @change=${onBorder} /></label>` : nothing}
+      ${mat ? html`<label><span>Border, mm</span><input class="field short" type="number" min=${paperLimits.borderMm.least} max=${paperLimits.borderMm.most} step="0.5" .value=${live(inUnit(mat.borderMm, 'mm'))} @change=${onBorder} /></label>${this.slip.render()}` : nothing}
     </div>`;
   }
 

@@ -1,11 +1,14 @@
 import { css, html } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { live } from 'lit/directives/live.js';
+import { limits } from '../../src/notebook/limits.ts';
+import { paperLimits } from '../../src/sheet/limits.ts';
 import type { SizeMm } from '../../src/sheet/model.ts';
-import { fromUnit, inUnit, type LengthUnit } from '../picture/lengths.ts';
+import { fromUnit, inUnit, type LengthUnit, lengthSpan } from '../picture/lengths.ts';
 import { controls } from '../support/controls.ts';
 import { QwElement } from '../support/element.ts';
 import { emit } from '../support/emit.ts';
+import { Slip } from '../support/slip.ts';
 import type { PieceChange } from './kit-view.ts';
 
 /**
@@ -46,6 +49,7 @@ export class QwKitSize extends QwElement {
   /** Whose size it is. */
   @property() label = '';
   @state() private unit: LengthUnit = 'in';
+  private readonly slip = new Slip(this);
   private typed: { width: number; height: number } = { width: 0, height: 0 };
 
   override render() {
@@ -60,8 +64,9 @@ export class QwKitSize extends QwElement {
       >
       <label
         ><span>How many</span
-        ><input class="field" type="number" min="1" max="60" step="1" .value=${live(String(this.count))} @change=${this.onCount}
+        ><input class="field" type="number" min="1" max=${limits.pieceCountTyped} step="1" .value=${live(String(this.count))} @change=${this.onCount}
       /></label>
+      ${this.slip.render()}
     </div>`;
   }
 
@@ -69,12 +74,16 @@ export class QwKitSize extends QwElement {
     const value = this.sizeMm ? inUnit(this.sizeMm[which], this.unit) : '';
     return html`<label
       ><span>${label}</span
-      ><input class="field" type="number" inputmode="decimal" min="0" step="any" .value=${value} @change=${(event: Event) => this.onSide(event, which)}
+      ><input class="field" type="number" inputmode="decimal" min="0" step="any" .value=${live(value)} @change=${(event: Event) => this.onSide(event, which)}
     /></label>`;
   }
 
   private onSide(event: Event, which: 'width' | 'height'): void {
-    const value = fromUnit(Number((event.target as HTMLInputElement).value) || 0, this.unit);
+    const typed = Number((event.target as HTMLInputElement).value) || 0;
+    // An emptied side takes the size away; any other must be a length that can be cut.
+    if (typed !== 0 && !this.slip.takes(typed, lengthSpan(nameOf[which], paperLimits.pieceMm, this.unit)))
+      return;
+    const value = fromUnit(typed, this.unit);
     const before = this.sizeMm ?? this.typed;
     this.typed = { width: before.width, height: before.height, [which]: value };
     const { width, height } = this.typed;
@@ -84,10 +93,13 @@ export class QwKitSize extends QwElement {
 
   private onCount(event: Event): void {
     const count = Math.round(Number((event.target as HTMLInputElement).value));
-    if (count >= 1 && count <= 60) this.tell({ count });
+    const span = { what: 'The number of pieces', least: 1, most: limits.pieceCountTyped };
+    if (this.slip.takes(count, span)) this.tell({ count });
   }
 
   private tell(change: PieceChange): void {
     emit(this, 'qw-kit-size', change);
   }
 }
+
+const nameOf = { width: 'A width', height: 'A height' } as const;

@@ -7,4 +7,7 @@ export interface KnownColour {
 }
 
 /** Answers what a typed colour is, or undefined where it is none. */
-export type ColourOf = (text: string) => KnownColour | undefined;
+export type ColourOf = ((text: string) => KnownColour | undefined) & {
+  /** Why a text that is written as a colour is none, as a sentence. */
+  readonly whyNot?: (text: string) => string | undefined;
+};

@@ -47,6 +47,16 @@ export function fromUnit(value: number, unit: LengthUnit): number {
   return unit === 'in' ? value * mmPerInch : value;
 }
 
+/** How far a length may go, in the unit in which it is typed. */
+export function lengthSpan(
+  what: string,
+  { least, most }: { readonly least: number; readonly most: number },
+  unit: LengthUnit,
+): { readonly what: string; readonly least: number; readonly most: number; readonly unit: string } {
+  const perUnit = unit === 'in' ? mmPerInch : 1;
+  return { what, least: least / perUnit, most: most / perUnit, unit };
+}
+
 function inches(width: number, height: number): SizeMm {
   // In tenths, so that twelve inches are 304.8 and not a bit less.
   return { width: (width * 254) / 10, height: (height * 254) / 10 };

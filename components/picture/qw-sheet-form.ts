@@ -1,10 +1,12 @@
 import { css, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { live } from 'lit/directives/live.js';
+import { paperLimits } from '../../src/sheet/limits.ts';
 import type { Finish, Motif, MotifFamily, Sheet, Side, SizeMm, Tags } from '../../src/sheet/model.ts';
 import { controls } from '../support/controls.ts';
 import { QwElement } from '../support/element.ts';
 import { emit } from '../support/emit.ts';
+import { Slip } from '../support/slip.ts';
 import '../support/qw-choice.ts';
 import '../support/qw-writing.ts';
 import './qw-size.ts';
@@ -38,6 +40,7 @@ export class QwSheetForm extends QwElement {
   @property({ attribute: false }) sheet: Sheet | null = null;
   /** The weight in words, where somebody has some. */
   @property({ attribute: 'weight-says' }) weightSays = '';
+  private readonly slip = new Slip(this);
   @state() private side: 'A' | 'B' = 'A';
 
   override render() {
@@ -65,9 +68,10 @@ export class QwSheetForm extends QwElement {
             .value=${live(String(sheet.count))}
             @change=${this.onCount}
         /></label>
+        ${this.slip.render()}
       </div>
       <div class="fields"><qw-size .sizeMm=${sheet.sizeMm} @qw-size=${this.onSize}></qw-size></div>
-      <div class="fields"><qw-weight .weight=${sheet.weight} .says=${this.weightSays} @qw-weight=${this.onWeight}></qw-weight></div>
+      <div class="fields"><qw-weight .weight=${sheet.weight} .sizeMm=${sheet.sizeMm} .says=${this.weightSays} @qw-weight=${this.onWeight}></qw-weight></div>
       ${this.sides(sheet)}
       <div class="note">
         <span class="label">Note</span>
@@ -146,8 +150,9 @@ export class QwSheetForm extends QwElement {
   private onCount(event: Event): void {
     const field = event.target as HTMLInputElement;
     const count = Number(field.value);
-    if (field.value !== '' && Number.isInteger(count) && count >= 0 && count <= 9999) this.tell({ count });
-    else this.requestUpdate();
+    const span = { what: 'The number of sheets', least: 0, most: paperLimits.countTyped };
+    if (field.value === '' || !Number.isInteger(count)) this.requestUpdate();
+    else if (this.slip.takes(count, span)) this.tell({ count });
   }
 
   private onSize(event: CustomEvent<{ sizeMm: SizeMm }>): void {

@@ -1,11 +1,13 @@
 import { html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { live } from 'lit/directives/live.js';
+import { paperLimits } from '../../src/sheet/limits.ts';
 import type { SizeMm } from '../../src/sheet/model.ts';
 import { controls } from '../support/controls.ts';
 import { QwElement } from '../support/element.ts';
 import { emit } from '../support/emit.ts';
-import { fromUnit, inUnit, type LengthUnit, paperIndex, paperSizes } from './lengths.ts';
+import { Slip } from '../support/slip.ts';
+import { fromUnit, inUnit, type LengthUnit, lengthSpan, paperIndex, paperSizes } from './lengths.ts';
 import { toolStyles } from './stage-styles.ts';
 
 /**
@@ -20,6 +22,7 @@ export class QwSize extends QwElement {
   @property() label = 'Size of the sheet';
   @state() private other = false;
   @state() private unit: LengthUnit = 'in';
+  private readonly slip = new Slip(this);
 
   override render() {
     const index = this.other ? -1 : paperIndex(this.sizeMm);
@@ -55,6 +58,7 @@ export class QwSize extends QwElement {
           >`
           : nothing
       }
+      ${this.slip.render()}
     </div>`;
   }
 
@@ -84,10 +88,11 @@ export class QwSize extends QwElement {
   }
 
   private onSide(event: Event, which: 'width' | 'height'): void {
-    const mm = fromUnit(Number((event.target as HTMLInputElement).value), this.unit);
+    const typed = Number((event.target as HTMLInputElement).value);
+    const mm = fromUnit(typed, this.unit);
     // A side of nothing, or of more than a room, is a slip of the pen: the old one stays.
-    if (mm >= 5 && mm <= 5000) this.set({ ...this.sizeMm, [which]: mm });
-    else this.requestUpdate();
+    if (this.slip.takes(typed, lengthSpan(nameOf[which], paperLimits.sheetMm, this.unit)))
+      this.set({ ...this.sizeMm, [which]: mm });
   }
 
   private turn(): void {
@@ -99,6 +104,8 @@ export class QwSize extends QwElement {
     emit(this, 'qw-size', { sizeMm });
   }
 }
+
+const nameOf = { width: 'A width', height: 'A height' } as const;
 
 declare global {
   interface HTMLElementTagNameMap {

@@ -75,7 +75,7 @@ export class QwTypedColour extends QwElement {
         <input type="color" aria-label="Pick the colour" .value=${live(known?.hex ?? '#808080')} @input=${this.onText} />
       </div>
       <p class="says" id="says" role="status">
-        ${known ? known.says : wrong ? 'This is no colour that can be understood here.' : nothing}
+        ${known ? known.says : wrong ? (this.colourOf.whyNot?.(this.text) ?? 'This is no colour that can be understood here.') : nothing}
         ${known ? nothing : html`Hex (#e2725b), Lab 60 42 33, OKLCH 0.67 0.15 35 or Munsell 10R 6/10.`}
       </p>`;
   }

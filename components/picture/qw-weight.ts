@@ -1,10 +1,12 @@
 import { html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { live } from 'lit/directives/live.js';
-import type { Weight, WeightGrade } from '../../src/sheet/model.ts';
+import { paperLimits } from '../../src/sheet/limits.ts';
+import type { SizeMm, Weight, WeightGrade } from '../../src/sheet/model.ts';
 import { controls } from '../support/controls.ts';
 import { QwElement } from '../support/element.ts';
 import { emit } from '../support/emit.ts';
+import { Slip, type Span } from '../support/slip.ts';
 import { toolStyles } from './stage-styles.ts';
 
 /** A weight as it was told; what it is in g/m² is for others to say. Null where it is not known. */
@@ -25,6 +27,9 @@ export class QwWeight extends QwElement {
   @property({ attribute: false }) weight: Weight | null = null;
   /** The weight in words, where somebody has some: "216 g/m² (80 lb cover)". */
   @property() says = '';
+  /** Of the sheet that is weighed. */
+  @property({ attribute: false }) sizeMm: SizeMm = { width: 305, height: 305 };
+  private readonly slip = new Slip(this);
   @state() private way: GivenWeight['by'] | 'unknown' | null = null;
   @state() private grade: WeightGrade | null = null;
 
@@ -42,6 +47,7 @@ export class QwWeight extends QwElement {
         ${way === 'pounds' ? this.pounds() : nothing}
         ${way === 'scales' ? this.number('Grams of one sheet', undefined, (grams) => ({ by: 'scales', grams })) : nothing}
       </div>
+      ${this.slip.render()}
       <p class="hint" role="status">${way === 'unknown' ? '' : [known, hints[way]].filter((part) => part).join('. ')}</p>`;
   }
 
@@ -71,6 +77,13 @@ export class QwWeight extends QwElement {
     /></label>`;
   }
 
+  private span(by: GivenWeight['by']): Span {
+    if (by === 'gsm') return { what: 'A weight', least: 1, most: paperLimits.gsm, unit: 'g/m²' };
+    if (by === 'pounds') return { what: 'A weight', least: 1, most: paperLimits.lbTyped, unit: 'lb' };
+    const areaM2 = (this.sizeMm.width * this.sizeMm.height) / 1e6;
+    return { what: 'A sheet of that size', least: 0.01, most: paperLimits.gsm * areaM2, unit: 'g' };
+  }
+
   private onWay(event: Event): void {
     this.way = (event.target as HTMLSelectElement).value as GivenWeight['by'] | 'unknown';
     if (this.way === 'unknown' && this.weight) emit(this, 'qw-weight', { given: null });
@@ -84,8 +97,8 @@ export class QwWeight extends QwElement {
 
   private onNumber(event: Event, given: (value: number) => GivenWeight): void {
     const value = Number((event.target as HTMLInputElement).value);
-    if (value > 0 && value < 10_000) emit(this, 'qw-weight', { given: given(value) });
-    else this.requestUpdate();
+    const weight = given(value);
+    if (this.slip.takes(value, this.span(weight.by))) emit(this, 'qw-weight', { given: weight });
   }
 }
 

@@ -2,8 +2,8 @@ import type { Lab } from '../../src/colour/model.ts';
 import { formatMunsell, munsellFromLab } from '../../src/colour/munsell.ts';
 import { isccName } from '../../src/colour/names.ts';
 import { labFromHex, labFromOklch, oklchFromTuple } from '../../src/colour/spaces.ts';
-import { parseColourText } from '../../src/sheet/plain-text.ts';
-import type { KnownColour } from '../picture/known-colour.ts';
+import { parseColourText, whyNoColour } from '../../src/sheet/plain-text.ts';
+import type { ColourOf, KnownColour } from '../picture/known-colour.ts';
 
 /** What a colour is, in words: its ISCC-NBS name and its Munsell notation. `lab` where it is known more finely than hex. */
 export function knownColour(hex: string, lab: Lab = labFromHex(hex)): KnownColour {
@@ -11,7 +11,9 @@ export function knownColour(hex: string, lab: Lab = labFromHex(hex)): KnownColou
 }
 
 /** What a typed colour is; undefined where it is none. */
-export function colourOfText(text: string): KnownColour | undefined {
+export const colourOfText: ColourOf = Object.assign(knownColourOf, { whyNot: whyNoColour });
+
+function knownColourOf(text: string): KnownColour | undefined {
   const typed = parseColourText(text);
   if (!typed) return undefined;
   const known = knownColour(typed.hex, labFromOklch(oklchFromTuple(typed.oklch)));

@@ -1,8 +1,12 @@
 import { css, html, type PropertyValues } from 'lit';
 import { customElement, property, query } from 'lit/decorators.js';
+import { limits } from '../../src/notebook/limits.ts';
 import { controls } from './controls.ts';
 import { QwElement } from './element.ts';
 import { emit } from './emit.ts';
+import { Slip, type Span } from './slip.ts';
+
+const span: Span = { what: 'A title', least: 0, most: limits.name, unit: 'letters' };
 
 /**
  * A leaf's title, written in place: Enter or leaving it keeps the words, Escape puts the old ones back. A title that
@@ -57,6 +61,7 @@ export class QwTitle extends QwElement {
   @query('span') private words!: HTMLSpanElement;
   @query('.holder') private holder!: HTMLElement;
 
+  private readonly slip = new Slip(this);
   /** True once the words were pressed since they were gone into. */
   private pressed = false;
 
@@ -75,9 +80,10 @@ export class QwTitle extends QwElement {
         @click=${this.onClick}
         @pointerleave=${this.wake}
       ></span>`;
+    const says = this.slip.render();
     return this.plain
-      ? html`<div class="holder" tabindex="-1">${words}</div>`
-      : html`<h2 class="holder" tabindex="-1">${words}</h2>`;
+      ? html`<div class="holder" tabindex="-1">${words}</div>${says}`
+      : html`<h2 class="holder" tabindex="-1">${words}</h2>${says}`;
   }
 
   protected override updated(changed: PropertyValues<this>): void {
@@ -136,6 +142,8 @@ export class QwTitle extends QwElement {
     this.words.classList.remove('fresh');
     const title = (this.words.textContent ?? '').replace(/\s+/g, ' ').trim();
     this.words.textContent = title;
+    // What is too long stays on the page to be shortened, and the last title stays kept.
+    if (!this.slip.takes(title.length, span)) return;
     if (title === this.value) return;
     this.value = title;
     emit(this, 'qw-retitle', { title });

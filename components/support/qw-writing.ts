@@ -1,6 +1,7 @@
-import { css, html } from 'lit';
+import { css, html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { live } from 'lit/directives/live.js';
+import { limits } from '../../src/notebook/limits.ts';
 import { controls } from './controls.ts';
 import { QwElement } from './element.ts';
 import { emit } from './emit.ts';
@@ -70,14 +71,21 @@ export class QwWriting extends QwElement {
     return html`<textarea
       aria-label=${this.label}
       placeholder=${this.prompt}
+      maxlength=${limits.text}
       .value=${live(this.pending ?? this.value)}
       @input=${this.onInput}
       @blur=${this.handOn}
-    ></textarea>`;
+    ></textarea>
+    ${
+      (this.pending ?? this.value).length >= limits.text
+        ? html`<p role="alert">This place is full: it holds ${limits.text.toLocaleString('en')} letters. Go on in another leaf.</p>`
+        : nothing
+    }`;
   }
 
   private onInput(event: Event): void {
     this.pending = (event.target as HTMLTextAreaElement).value;
+    if (this.pending.length >= limits.text) this.requestUpdate();
     clearTimeout(this.resting);
     this.resting = setTimeout(() => this.handOn(), restMs);
   }

@@ -1,6 +1,6 @@
 import type { SizeMm } from '../sheet/model.ts';
 import * as sentences from './cut-sentences.ts';
-import { type Layout, layOut, type Rect } from './packing.ts';
+import { type Arrangement, arrange, finished, type Layout, type Rect } from './packing.ts';
 import { bladeCaution } from './remedy-sentences.ts';
 import { pageLimits } from './thresholds.ts';
 
@@ -59,6 +59,11 @@ export function cutListOf(stock: readonly Stock[], wanted: readonly Wanted[]): C
   const sheets: CutSheet[] = [];
   const short: string[] = [];
   const large: TooLarge[] = [];
+  const many = wanted.reduce((sum, one) => sum + (one.sizeMm === null ? 0 : jobCount(one)), 0);
+  if (many > pageLimits.piecesToCut) {
+    const says = [sentences.tooMany(many, pageLimits.piecesToCut)];
+    return { sheets: [], short: [], mount: [], says };
+  }
   const jobs = wanted.flatMap(jobsOf);
   const unknown = jobs.filter((job) => !stock.some(({ id }) => id === job.from));
   short.push(...unknown.map(({ name }) => name));
@@ -66,7 +71,7 @@ export function cutListOf(stock: readonly Stock[], wanted: readonly Wanted[]): C
     const all = jobs
       .filter(({ from }) => from === one.id)
       .sort((a, b) => areaOf(b.sizeMm) - areaOf(a.sizeMm));
-    const tooLarge = all.filter(({ sizeMm }) => layOut(one.sizeMm, [sizeMm]) === null);
+    const tooLarge = all.filter(({ sizeMm }) => arrange(one.sizeMm, [sizeMm]) === null);
     if (tooLarge.length > 0) large.push({ stock: one, names: tooLarge.map(({ name }) => name) });
     let rest = all.filter((job) => !tooLarge.includes(job));
     for (let number = 1; number <= (one.count ?? 1) && rest.length > 0; number++) {
@@ -109,6 +114,10 @@ interface Job {
   readonly sizeMm: SizeMm;
 }
 
+function jobCount({ count = 1, mat }: Wanted): number {
+  return count * (mat ? 2 : 1);
+}
+
 function jobsOf({ name, from, sizeMm, count = 1, mat }: Wanted): Job[] {
   if (sizeMm === null) return [];
   return Array.from({ length: count }, (_, i) => {
@@ -123,9 +132,9 @@ function jobsOf({ name, from, sizeMm, count = 1, mat }: Wanted): Job[] {
 /** As many jobs as one sheet takes, in their order; what does not fit waits for the next. */
 function fill(sheet: SizeMm, jobs: readonly Job[]): { layout: Layout; kept: Job[] } {
   let kept: Job[] = [];
-  let layout: Layout = layOut(sheet, [])!;
+  let layout: Arrangement = arrange(sheet, [])!;
   for (const job of jobs) {
-    const next = layOut(
+    const next = arrange(
       sheet,
       [...kept, job].map(({ sizeMm }) => sizeMm),
     );
@@ -133,7 +142,7 @@ function fill(sheet: SizeMm, jobs: readonly Job[]): { layout: Layout; kept: Job[
     layout = next;
     kept = [...kept, job];
   }
-  return { layout, kept };
+  return { layout: finished(sheet, layout), kept };
 }
 
 function said(

@@ -32,13 +32,26 @@ export interface Layout {
  * gives up after a fixed number of tries beyond that.
  */
 export function layOut(sheet: SizeMm, pieces: readonly SizeMm[], style: CutStyle = 'stopped'): Layout | null {
-  if (pieces.length === 0) return { style: 'edge to edge', placed: [], left: [whole(sheet)] };
+  const found = arrange(sheet, pieces, style);
+  return found && finished(sheet, found);
+}
+
+/** Where the pieces lie, and how they are cut: what of a layout can be had without working out what is left. */
+export type Arrangement = Omit<Layout, 'left'>;
+
+/** The same as `layOut` gives, but for what is left, which takes longer the more pieces there are. */
+export function arrange(
+  sheet: SizeMm,
+  pieces: readonly SizeMm[],
+  style: CutStyle = 'stopped',
+): Arrangement | null {
+  if (pieces.length === 0) return { style: 'edge to edge', placed: [] };
   const area = pieces.reduce((sum, { width, height }) => sum + width * height, 0);
   if (area > sheet.width * sheet.height + slack) return null;
   const straight = search(sheet, pieces, true);
-  if (straight) return finished(sheet, straight, 'edge to edge');
+  if (straight) return { style: 'edge to edge', placed: straight };
   const stopped = style === 'stopped' ? search(sheet, pieces, false) : null;
-  return stopped ? finished(sheet, stopped, 'stopped') : null;
+  return stopped && { style: 'stopped', placed: stopped };
 }
 
 /** How many pieces of one size come out of a sheet. */
@@ -46,7 +59,7 @@ export function mostOf(sheet: SizeMm, piece: SizeMm, style: CutStyle): number {
   const ceiling = Math.floor((sheet.width * sheet.height + slack) / (piece.width * piece.height));
   let most = 0;
   for (let count = 1; count <= ceiling; count++) {
-    if (!layOut(sheet, new Array<SizeMm>(count).fill(piece), style)) break;
+    if (!arrange(sheet, new Array<SizeMm>(count).fill(piece), style)) break;
     most = count;
   }
   return most;
@@ -73,8 +86,9 @@ export function isEdgeToEdge(region: Rect, placed: readonly Rect[]): boolean {
 
 /** Hundredths of a millimetre are the paper's, not the knife's. */
 const slack = 0.01;
-/** Tries before the search gives up. */
-const mostTries = 60_000;
+/** Tries before the search gives up: of a handful all, of many fewer, for each then takes longer and there are more searches. Ours. */
+const triesFor = (pieces: number): number => 60_000 * Math.min(1, (fewPieces / pieces) ** 2);
+const fewPieces = 20;
 
 /** Places pieces one after another at corners that sums of their sides can reach. */
 function search(sheet: SizeMm, pieces: readonly SizeMm[], straight: boolean): Placed[] | null {
@@ -83,9 +97,14 @@ function search(sheet: SizeMm, pieces: readonly SizeMm[], straight: boolean): Pl
   const xs = reachable(lengths, sheet.width);
   const ys = reachable(lengths, sheet.height);
   const placed: Placed[] = [];
+  const mostTries = triesFor(pieces.length);
   let tries = 0;
   const place = (n: number): boolean => {
-    if (n === order.length) return !straight || isEdgeToEdge(whole(sheet), placed);
+    if (n === order.length) {
+      // To look for cuts among many pieces takes as long as many tries.
+      if (pieces.length > fewPieces) tries += pieces.length ** 2;
+      return !straight || isEdgeToEdge(whole(sheet), placed);
+    }
     const piece = order[n]!;
     const { width, height } = pieces[piece]!;
     const before = n > 0 && sameSize(pieces[order[n - 1]!]!, pieces[piece]!) ? placed[n - 1]! : null;
@@ -121,43 +140,61 @@ function reachable(lengths: readonly number[], most: number): number[] {
   return [...sums].sort((a, b) => a - b);
 }
 
-function finished(sheet: SizeMm, placed: readonly Placed[], style: CutStyle): Layout {
-  return { style, placed: [...placed].sort((a, b) => a.piece - b.piece), left: leftOver(sheet, placed) };
+/** The layout of an arrangement: with what is left. */
+export function finished(sheet: SizeMm, { style, placed }: Arrangement): Layout {
+  const left = placed.length === 0 ? [whole(sheet)] : leftOver(sheet, placed);
+  return { style, placed: [...placed].sort((a, b) => a.piece - b.piece), left };
 }
 
 /** The free rest as rectangles: again and again the largest that is still free. */
 function leftOver(sheet: SizeMm, placed: readonly Rect[]): Rect[] {
-  const taken = [...placed];
+  let free = placed.reduce(without, [whole(sheet)]);
   const left: Rect[] = [];
-  for (let rect = largestFree(sheet, taken); rect && left.length < 12; rect = largestFree(sheet, taken)) {
+  for (let rect = largest(free); rect && left.length < 12; rect = largest(free)) {
     left.push(rect);
-    taken.push(rect);
+    free = without(free, rect);
   }
   return left;
 }
 
-function largestFree(sheet: SizeMm, taken: readonly Rect[]): Rect | null {
-  const xs = edges(taken, 'x', 'width', sheet.width);
-  const ys = edges(taken, 'y', 'height', sheet.height);
-  let best: Rect | null = null;
-  for (const [i, x] of xs.entries()) {
-    for (const [j, y] of ys.entries()) {
-      for (const right of xs.slice(i + 1)) {
-        for (const below of ys.slice(j + 1)) {
-          const rect = { x, y, width: right - x, height: below - y };
-          if (rect.width < slack || rect.height < slack || taken.some((other) => overlap(other, rect)))
-            continue;
-          if (!best || areaOf(rect) > areaOf(best) + slack) best = rect;
-        }
-      }
-    }
-  }
-  return best;
+/** The largest rectangles that lie within some of these and clear of another; none of them lies within another. */
+function without(free: readonly Rect[], taken: Rect): Rect[] {
+  const whole = free.filter((rect) => !overlap(rect, taken));
+  const parts = free
+    .filter((rect) => overlap(rect, taken))
+    .flatMap((rect) => [
+      { ...rect, width: taken.x - rect.x },
+      { ...rect, height: taken.y - rect.y },
+      { ...rect, x: taken.x + taken.width, width: rect.x + rect.width - taken.x - taken.width },
+      { ...rect, y: taken.y + taken.height, height: rect.y + rect.height - taken.y - taken.height },
+    ])
+    .filter(({ width, height }) => width >= slack && height >= slack);
+  return [
+    ...whole,
+    ...parts.filter(
+      (part, i) =>
+        !whole.some((rect) => isWithin(part, rect)) &&
+        !parts.some((rect, k) => k !== i && isWithin(part, rect) && (k < i || !isWithin(rect, part))),
+    ),
+  ];
 }
 
-function edges(rects: readonly Rect[], side: 'x' | 'y', length: 'width' | 'height', most: number): number[] {
-  const all = [0, most, ...rects.flatMap((rect) => [rect[side], rect[side] + rect[length]])];
-  return [...new Set(all.map((v) => Math.round(v * 100) / 100))].sort((a, b) => a - b);
+/** Of those that are equally large the one nearest the upper left. */
+function largest(rects: readonly Rect[]): Rect | null {
+  const order = [...rects].sort((a, b) => a.x - b.x || a.y - b.y || a.width - b.width);
+  return order.reduce<Rect | null>(
+    (best, rect) => (best && areaOf(rect) <= areaOf(best) + slack ? best : rect),
+    null,
+  );
+}
+
+function isWithin(a: Rect, b: Rect): boolean {
+  return (
+    a.x >= b.x - slack &&
+    a.y >= b.y - slack &&
+    a.x + a.width <= b.x + b.width + slack &&
+    a.y + a.height <= b.y + b.height + slack
+  );
 }
 
 function overlap(a: Rect, b: Rect): boolean {

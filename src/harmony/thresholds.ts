@@ -125,6 +125,10 @@ export const verdictLimits = {
 
 /** The rest of the page: print, light and dark, warm and cool, weight of the paper. */
 export const pageLimits = {
+  /** Papers that are judged as one kit: each is held against each other. O: of more, a page would stand still. */
+  papers: 60,
+  /** Pieces and mats that a cut list is worked out for. O: the same. */
+  piecesToCut: 120,
   /** Busyness 0–1 from which a print is busy, and below which it is calm. O. */
   busy: 0.4,
   calm: 0.22,

@@ -15,8 +15,10 @@ export const limits = {
   pieces: 500,
   /** How many are cut of one piece of a kit. */
   pieceCount: 500,
-  /** Area of a kit's piece on the page, mm². */
-  areaMm2: 1e9,
+  /** The same that is typed. */
+  pieceCountTyped: 60,
+  /** Area of a kit's pieces on the page, mm²: more than the largest that can be typed, as often as can be typed. */
+  areaMm2: 1e10,
   /** Opinions that one study keeps, of papers that are on it and of those that were. */
   opinions: 5_000,
 } as const;

@@ -13,6 +13,8 @@ import {
   xyzFromLab,
 } from '../colour/spaces.ts';
 
+import { paperLimits } from './limits.ts';
+
 /** How a colour was written. */
 export type ColourNotation = 'hex' | 'CSS' | 'CIELAB, D65' | 'CIELAB, D50' | 'OKLCH' | 'Munsell';
 
@@ -34,6 +36,25 @@ export interface TypedColour {
  * Source: W3C CSS Color 4 for the forms and the white of `lab()`.
  */
 export function parseColourText(text: string): TypedColour | undefined {
+  const colour = anyColour(text);
+  return colour && isThere(colour) ? colour : undefined;
+}
+
+/** Why a text that is written as a colour is none, as a sentence; undefined where it is one, or is not written so at all. */
+export function whyNoColour(text: string): string | undefined {
+  const colour = anyColour(text);
+  if (!colour || isThere(colour)) return undefined;
+  return colour.notation === 'Munsell'
+    ? 'No paper and no ink is that strong. Check the last number: Munsell chroma seldom goes past 20.'
+    : 'There is no such colour: it would be stronger than any light. Check the numbers.';
+}
+
+/** Slips of the pen, as 5PB 4/100 for 4/10, and numbers of colours that no eye can see are none. */
+function isThere({ oklch: [l, c] }: TypedColour): boolean {
+  return l >= -0.01 && l <= 1.01 && c <= paperLimits.chromaTyped;
+}
+
+function anyColour(text: string): TypedColour | undefined {
   const plain = text.trim().replaceAll('−', '-');
   const hex = parseHex(plain);
   if (hex) return typed(oklchFromRgb(hex), 'hex');
@@ -79,7 +100,7 @@ function parseOklch(text: string): Oklch | undefined {
   if (!match) return undefined;
   const l = Number(match[1]) / (match[2] === '%' ? 100 : 1);
   const c = Number(match[3]);
-  if (l < 0 || l > 1 || c < 0 || c > 0.5) return undefined;
+  if (l < 0 || l > 1 || c < 0) return undefined;
   const h = ((Number(match[4]) % 360) + 360) % 360;
   return { l, c, h: c === 0 ? null : h };
 }

@@ -29,6 +29,32 @@ function checkLayout({ placed, left }: Layout, on: SizeMm, pieces: readonly Size
   }
 }
 
+describe('more to cut than a page ever has', () => {
+  it('ends in a sentence, not in a page that stands still', () => {
+    const stock = [{ id: 's', name: 'Kraft', sizeMm: { width: 305, height: 305 } }];
+    const wanted = [{ name: 'tag', from: 's', sizeMm: { width: 20, height: 20 }, count: 1_000_000 }];
+    expect(cutListOf(stock, wanted)).toEqual({
+      sheets: [],
+      short: [],
+      mount: [],
+      says: [
+        'That is 1,000,000 pieces to cut, with their mats. A cut list is worked out for up to 120: choose fewer, or spread them over several kits.',
+      ],
+    });
+  });
+
+  it('is worked out below that, each piece of another size', () => {
+    const stock = [{ id: 's', name: 'Kraft', sizeMm: { width: 305, height: 305 }, count: 9 }];
+    const wanted = Array.from({ length: 40 }, (_, i) => ({
+      name: `tag ${i}`,
+      from: 's',
+      sizeMm: { width: 20 + ((i * 7) % 13), height: 26 + ((i * 5) % 11) },
+    }));
+    const { sheets, short } = cutListOf(stock, wanted);
+    expect(sheets.reduce((sum, { names }) => sum + names.length, short.length)).toBe(40);
+  });
+});
+
 describe('laying pieces out on a sheet', () => {
   it('gets four 5 × 7 in out of one 12 × 12 in with stopped cuts, a 2 × 2 in square left, and three from edge to edge', () => {
     const piece = inches(5, 7);

@@ -1,7 +1,7 @@
 import Color from 'colorjs.io';
 import { describe, expect, it } from 'vitest';
 import { labFromHex } from '../../../src/colour/spaces.ts';
-import { parseColourText } from '../../../src/sheet/plain-text.ts';
+import { parseColourText, whyNoColour } from '../../../src/sheet/plain-text.ts';
 
 describe('a colour that is typed', () => {
   it('is taken as hex, with or without its mark, short or long', () => {
@@ -66,5 +66,38 @@ describe('a colour that is typed', () => {
     ]) {
       expect(parseColourText(text)).toBeUndefined();
     }
+  });
+});
+
+describe('a colour that there is not', () => {
+  // Slips: /100 for /10; L*a*b* that no light makes (negative tristimulus values); chroma past that of any light.
+  it.each(['5PB 4/100', 'Lab 1 160 160', 'Lab 0 -160 -160', 'oklch 0.6 0.9 20'])(
+    '%s is none, and is told from a text that is no colour at all',
+    (text) => {
+      expect(parseColourText(text)).toBeUndefined();
+      expect(whyNoColour(text)).toMatch(/^(No paper and no ink|There is no such colour).*\.$/);
+    },
+  );
+
+  it('is none of those that are there: strong papers, inks, and all that a screen can show', () => {
+    // The strongest chips of the Munsell book lie at /18 and under. From memory.
+    for (const text of [
+      '5PB 4/12',
+      '5R 4/16',
+      '5RP 4/14',
+      '5G 5/10',
+      'Lab 60 42 33',
+      '#0000ff',
+      '#00ff00',
+      '#ff00ff',
+      'black',
+      'white',
+    ])
+      expect([text, whyNoColour(text), parseColourText(text)?.hex]).toEqual([
+        text,
+        undefined,
+        expect.stringMatching(/^#/),
+      ]);
+    expect(whyNoColour('kittens')).toBeUndefined();
   });
 });
