@@ -1,0 +1,60 @@
+import type { Notebook } from '../notebook/model.ts';
+import type { Picture } from '../storage/database.ts';
+import { StorageTrouble } from '../storage/trouble.ts';
+import { isDecodable } from './small-picture.ts';
+
+export interface SavedBundle {
+  readonly blob: Blob;
+  /** Pictures that are kept but could not be put in. */
+  readonly left: number;
+}
+
+/**
+ * A notebook and its pictures as one file that was read back and found whole: it opens again.
+ * @param picture - null where there is none; rejects where it can't be had just now.
+ * @throws StorageTrouble with a sentence where no such file could be made.
+ */
+export async function savedBundle(
+  notebook: Notebook,
+  picture: (id: string) => Promise<Picture | null>,
+): Promise<SavedBundle> {
+  const [{ writeBundle }, { blobGatherer }, { readBundle }] = await Promise.all([
+    import('../storage/bundle-write.ts'),
+    import('../storage/bundle-blob.ts'),
+    import('../storage/bundle-read.ts'),
+  ]);
+  const gatherer = blobGatherer('application/zip');
+  const { pictures, left } = await writeBundle(notebook, { picture, isDecodable }, gatherer.write);
+  const blob = gatherer.blob();
+  let count = 0;
+  let found = 0;
+  try {
+    const back = await readBundle(blob, {
+      newId: (kind) => `${kind}-${++count}`,
+      // Each was decoded before it went in, and its checksum tells that it is the same.
+      thumb: () => Promise.resolve(null),
+      put: (portion) => {
+        found += portion.length;
+        return Promise.resolve();
+      },
+    });
+    if (found !== pictures || !isAsLong(back, notebook)) throw new Error('less came back than went in');
+  } catch (error) {
+    throw new StorageTrouble(
+      'torn',
+      'The backup file was made, but it could not be read back whole, so it is not handed out. Close other pages, free some space, and save again.',
+      { cause: error },
+    );
+  }
+  return { blob, left };
+}
+
+/** Every field was checked as it was read back; this tells that nothing was left out. */
+function isAsLong(one: Notebook, other: Notebook): boolean {
+  return (
+    one.leaves.length === other.leaves.length &&
+    one.drawer.sheets.length === other.drawer.sheets.length &&
+    one.drawer.plains.length === other.drawer.plains.length &&
+    one.drawer.parts.length === other.drawer.parts.length
+  );
+}
