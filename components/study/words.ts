@@ -2,7 +2,7 @@ import { verdictWords as said } from '../../src/drawing/verdict-mark.ts';
 import type { Verdict } from '../../src/harmony/model.ts';
 import type { StudyLeaf } from '../../src/notebook/model.ts';
 
-export const verdicts: readonly Verdict[] = ['holds-together', 'needs-a-bridge', 'pulls-apart'];
+export const verdicts = Object.keys(said) as readonly Verdict[];
 
 /** The three verdicts as they are read: at the head of a leaf, on a tab, on a button. */
 export const verdictWords = Object.fromEntries(

@@ -1,7 +1,8 @@
 import type { SceneNode, Surround } from '../drawing/model.ts';
 
 /** A board's page: pixels at 300 ppi when exported; the scene is laid out in these units. */
-export type BoardSize = 'square' | 'a4' | 'letter';
+export const boardSizes = ['square', 'a4', 'letter'] as const;
+export type BoardSize = (typeof boardSizes)[number];
 
 /** One picture: everything on it, in a box of its own units. */
 export interface Scene {

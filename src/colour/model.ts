@@ -46,4 +46,5 @@ export interface Munsell {
 }
 
 /** Which wheel a sentence speaks of: hue by OKLCH angle, or the twelve-step pigment wheel. */
-export type Wheel = 'eye' | 'painter';
+export const wheels = ['eye', 'painter'] as const;
+export type Wheel = (typeof wheels)[number];

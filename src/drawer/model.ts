@@ -1,4 +1,4 @@
-import type { Part, Plain, Sheet } from '../sheet/model.ts';
+import type { Part, Plain, Sheet, SheetSide } from '../sheet/model.ts';
 
 /** Everything the user owns or can buy. */
 export interface Drawer {
@@ -9,6 +9,6 @@ export interface Drawer {
 
 /** Points at something in the drawer that can be held against an anchor. */
 export type Held =
-  | { readonly kind: 'sheet'; readonly id: string; readonly side: 'A' | 'B' }
+  | { readonly kind: 'sheet'; readonly id: string; readonly side: SheetSide }
   | { readonly kind: 'plain'; readonly id: string }
   | { readonly kind: 'part'; readonly id: string };

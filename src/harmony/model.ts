@@ -4,7 +4,8 @@ import type { Frame, Ink, Places, Plain, Side } from '../sheet/model.ts';
 /** Two or more papers: what was found, as values. Every finding names inks by id and carries its number and source. */
 
 /** Edges that meet, or a gap between them. */
-export type Distance = 'touching' | 'apart';
+export const distances = ['touching', 'apart'] as const;
+export type Distance = (typeof distances)[number];
 
 export type LinkKind = 'repeat' | 'near miss' | 'tonal' | 'neighbour' | 'opposite' | 'unrelated';
 
@@ -71,7 +72,8 @@ export interface Reason {
   readonly sourceIds: readonly string[];
 }
 
-export type Verdict = 'holds-together' | 'needs-a-bridge' | 'pulls-apart';
+export const verdicts = ['holds-together', 'needs-a-bridge', 'pulls-apart'] as const;
+export type Verdict = (typeof verdicts)[number];
 
 /** How the verdict was reached, for "how was this decided?". */
 export interface Decision {

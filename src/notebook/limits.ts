@@ -1,5 +1,8 @@
+import { paperLimits } from '../sheet/limits.ts';
+
 /** How much a notebook holds. Generous for paper crafts; they stop a hostile or a torn file from filling the memory. */
 export const limits = {
+  ...paperLimits,
   /** Characters in a name or a title. */
   name: 300,
   /** Characters in a text. */
@@ -8,12 +11,14 @@ export const limits = {
   sheets: 10_000,
   plains: 10_000,
   parts: 20_000,
-  /** Inks on one side. */
-  inks: 64,
   candidates: 200,
   pieces: 500,
-  /** Corrections by hand of one reading. */
-  corrections: 500,
+  /** How many are cut of one piece of a kit. */
+  pieceCount: 500,
+  /** Area of a kit's piece on the page, mm². */
+  areaMm2: 1e9,
+  /** Opinions that one study keeps, of papers that are on it and of those that were. */
+  opinions: 5_000,
 } as const;
 
 /** Text as it is kept: control characters and marks that turn the reading direction are left out, and it is cut at `most` characters. */

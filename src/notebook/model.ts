@@ -97,6 +97,7 @@ export interface ExerciseLeaf extends LeafBase {
   readonly pointed?: readonly string[];
 }
 
-export type ExerciseAsk = 'verdict' | 'near miss' | 'repeat' | 'opposite';
+export const exerciseAsks = ['verdict', 'near miss', 'repeat', 'opposite'] as const;
+export type ExerciseAsk = (typeof exerciseAsks)[number];
 
 export type Leaf = NoteLeaf | SheetLeaf | StudyLeaf | KitLeaf | BoardLeaf | ExerciseLeaf;

@@ -2,6 +2,10 @@ import type { OklchTuple } from '../colour/model.ts';
 
 /** One piece of paper and what was read from it. Stored as it stands; versioned at the edge by storage. */
 
+/** The two faces of a sheet. */
+export const sheetSides = ['A', 'B'] as const;
+export type SheetSide = (typeof sheetSides)[number];
+
 /** Pixels in, from anywhere: RGBA, 8 bits a channel, sRGB, rows from the top. `data.length` = width × height × 4. */
 export interface PixelImage {
   readonly data: Uint8ClampedArray;
@@ -23,7 +27,8 @@ export interface Card extends Frame {
 }
 
 /** What cannot be read from a picture and is typed or picked instead. */
-export type SpecialFinish = 'foil' | 'glitter' | 'fluorescent' | 'pearl';
+export const specialFinishes = ['foil', 'glitter', 'fluorescent', 'pearl'] as const;
+export type SpecialFinish = (typeof specialFinishes)[number];
 
 /** One printed colour of a side. */
 export interface Ink {
@@ -48,7 +53,8 @@ export interface Ink {
   readonly byHand?: boolean;
 }
 
-export type BaseKind = 'white' | 'cream' | 'kraft' | 'tinted' | 'dark';
+export const baseKinds = ['white', 'cream', 'kraft', 'tinted', 'dark'] as const;
+export type BaseKind = (typeof baseKinds)[number];
 
 /** What lies behind the motifs. */
 export interface Base extends Ink {
@@ -57,7 +63,8 @@ export interface Base extends Ink {
   readonly printed: boolean | null;
 }
 
-export type PrintScale = 'small' | 'medium' | 'large';
+export const printScales = ['small', 'medium', 'large'] as const;
+export type PrintScale = (typeof printScales)[number];
 
 export interface Print {
   /** How much of the side is edge, 0–1. */
@@ -76,7 +83,8 @@ export interface Light {
   readonly note: string;
 }
 
-export type MotifFamily = 'plain' | 'dots' | 'stripe' | 'grid' | 'chevron' | 'text' | 'organic';
+export const motifFamilies = ['plain', 'dots', 'stripe', 'grid', 'chevron', 'text', 'organic'] as const;
+export type MotifFamily = (typeof motifFamilies)[number];
 
 /** What the reader guesses of the pattern; the user corrects it. */
 export interface MotifGuess {
@@ -103,24 +111,27 @@ export interface Side {
   readonly tags?: Tags;
 }
 
-export type Motif =
-  | 'floral'
-  | 'leaf'
-  | 'dot'
-  | 'stripe'
-  | 'chevron'
-  | 'grid'
-  | 'text'
-  | 'heart'
-  | 'star'
-  | 'wood grain'
-  | 'patchwork'
-  | 'bird'
-  | 'fruit'
-  | 'map'
-  | 'abstract';
+export const motifs = [
+  'floral',
+  'leaf',
+  'dot',
+  'stripe',
+  'chevron',
+  'grid',
+  'text',
+  'heart',
+  'star',
+  'wood grain',
+  'patchwork',
+  'bird',
+  'fruit',
+  'map',
+  'abstract',
+] as const;
+export type Motif = (typeof motifs)[number];
 
-export type Finish = 'hand-drawn' | 'watercolour' | 'flat' | 'distressed' | 'photographic';
+export const finishes = ['hand-drawn', 'watercolour', 'flat', 'distressed', 'photographic'] as const;
+export type Finish = (typeof finishes)[number];
 
 export interface Tags {
   readonly motifs?: readonly Motif[];
@@ -152,7 +163,8 @@ export interface ReadOptions {
   readonly card?: Card;
 }
 
-export type WeightGrade = 'cover' | 'text' | 'bond' | 'index';
+export const weightGrades = ['cover', 'text', 'bond', 'index'] as const;
+export type WeightGrade = (typeof weightGrades)[number];
 
 /** Grammage in g/m²; where it was given in pounds, the grade that makes sense of them. */
 export interface Weight {
@@ -209,7 +221,8 @@ export interface Sheet {
   readonly note: string;
 }
 
-export type PlainKind = 'cardstock' | 'letters' | 'ink pad' | 'thread' | 'tape' | 'mist' | 'tag';
+export const plainKinds = ['cardstock', 'letters', 'ink pad', 'thread', 'tape', 'mist', 'tag'] as const;
+export type PlainKind = (typeof plainKinds)[number];
 
 /** A one-colour material. */
 export interface Plain {
@@ -227,7 +240,7 @@ export interface Part {
   readonly id: string;
   readonly name: string;
   readonly sheetId: string;
-  readonly side: 'A' | 'B';
+  readonly side: SheetSide;
   /** On the sheet's picture, as fractions 0–1. */
   readonly frame: Frame;
   /** Corners of its shape, as fractions 0–1 of the frame; default the whole frame. */
@@ -250,7 +263,8 @@ export interface Spot {
 export type Corners = readonly [Spot, Spot, Spot, Spot];
 
 /** Why an ink is set aside. */
-export type AsideReason = 'shadow' | 'shine' | 'table' | 'dirt' | 'not printed';
+export const asideReasons = ['shadow', 'shine', 'table', 'dirt', 'not printed'] as const;
+export type AsideReason = (typeof asideReasons)[number];
 
 /**
  * One correction of a reading by the user's hand. Inks are named by the ids that they have when the correction is made;

@@ -1,11 +1,10 @@
 import * as v from 'valibot';
-import type { Notebook } from '../notebook/model.ts';
 import { pictureHeader } from '../sheet/picture-file.ts';
 import { bundleLimits, notebookEntry, portion } from './bundle-limits.ts';
 import type { BundlePicture } from './bundle-write.ts';
 import type { Picture } from './database.ts';
-import { notebookFromFile } from './notebook-file.ts';
-import { pictureIdsOf, withPictureIds } from './pictures-of.ts';
+import { type Opened, openNotebookFile } from './notebook-file.ts';
+import { asideWithPictureIds, pictureIdsIn, pictureIdsOf, withPictureIds } from './pictures-of.ts';
 import { idSchema } from './schema-ink.ts';
 import { strippedPicture } from './strip-picture.ts';
 import { StorageTrouble } from './trouble.ts';
@@ -27,10 +26,10 @@ export interface BundleTaker {
 /**
  * Opens a bundle, whoever made it, holding no more of it than a portion. Every name, size, checksum, field and picture is
  * checked; pictures are handed on as they are found sound, and whoever takes them must let go of them where this rejects.
- * @returns the notebook, naming the fresh ids.
+ * @returns the notebook, and what of it could not be read; both name the fresh ids.
  * @throws StorageTrouble with one clear sentence, or what `put` throws.
  */
-export async function readBundle(file: Sliced, taker: BundleTaker): Promise<Notebook> {
+export async function readBundle(file: Sliced, taker: BundleTaker): Promise<Opened> {
   if (file.size === 0) throw new StorageTrouble('torn', 'This file is empty. Nothing was changed.');
   if (file.size > bundleLimits.file) throw tooLarge();
   const entries = new Map<string, ZipEntry>();
@@ -43,8 +42,8 @@ export async function readBundle(file: Sliced, taker: BundleTaker): Promise<Note
   if (all > bundleLimits.file) throw tooLarge();
 
   const told = await notebookFrom(file, entries);
-  const notebook = notebookFromFile(told);
-  const wanted = pictureIdsOf(notebook);
+  const { notebook, setAside } = openNotebookFile(told);
+  const wanted = new Set([...pictureIdsOf(notebook), ...pictureIdsIn(setAside)]);
   const names = new Map<string, string>();
   let coming: Promise<BroughtPicture>[] = [];
   let bytes = 0;
@@ -68,7 +67,10 @@ export async function readBundle(file: Sliced, taker: BundleTaker): Promise<Note
     if (coming.length >= portion.pictures || bytes >= portion.bytes) await handOn();
   }
   await handOn();
-  return { ...withPictureIds(notebook, names), id: taker.newId('notebook') };
+  return {
+    notebook: { ...withPictureIds(notebook, names), id: taker.newId('notebook') },
+    setAside: asideWithPictureIds(setAside, names),
+  };
 }
 
 async function decoded(picture: Omit<BroughtPicture, 'thumb'>, taker: BundleTaker): Promise<BroughtPicture> {

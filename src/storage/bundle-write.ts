@@ -3,7 +3,8 @@ import { pictureHeader } from '../sheet/picture-file.ts';
 import { bundleLimits, notebookEntry } from './bundle-limits.ts';
 import type { Picture } from './database.ts';
 import { fileFromNotebook } from './notebook-file.ts';
-import { pictureIdsOf } from './pictures-of.ts';
+import { pictureIdsIn, pictureIdsOf } from './pictures-of.ts';
+import type { RecordKind, SetAside } from './records.ts';
 import { strippedPicture } from './strip-picture.ts';
 import { StorageTrouble } from './trouble.ts';
 import { type Write, zipWriter } from './zip-write.ts';
@@ -24,6 +25,8 @@ export interface BundleSource {
   picture(id: string): Promise<Picture | null>;
   /** Tries a picture's bytes in a real decoder. */
   isDecodable(picture: Blob): Promise<boolean>;
+  /** What could not be read when the notebook was opened goes with it as it was found. */
+  readonly setAside?: readonly SetAside[];
 }
 
 export interface Written {
@@ -44,7 +47,8 @@ export async function writeBundle(notebook: Notebook, source: BundleSource, writ
   const zip = zipWriter(write);
   const listed: BundlePicture[] = [];
   let left = 0;
-  const ids = [...pictureIdsOf(notebook)];
+  const { setAside = [] } = source;
+  const ids = [...new Set([...pictureIdsOf(notebook), ...pictureIdsIn(setAside)])];
   const coming: Promise<Sound>[] = [];
   for (let at = 0; at < ids.length; at++) {
     while (coming.length < ahead && at + coming.length < ids.length) {
@@ -62,7 +66,11 @@ export async function writeBundle(notebook: Notebook, source: BundleSource, writ
     // Pictures are packed already.
     await zip.store(file, bytes);
   }
-  const text = JSON.stringify({ ...fileFromNotebook(notebook), pictures: listed });
+  const text = JSON.stringify({
+    ...fileFromNotebook(notebook),
+    notebook: withAside(notebook, setAside),
+    pictures: listed,
+  });
   const bytes = new TextEncoder().encode(text);
   if (bytes.length > bundleLimits.notebook) {
     throw new StorageTrouble(
@@ -73,6 +81,22 @@ export async function writeBundle(notebook: Notebook, source: BundleSource, writ
   await zip.pack(notebookEntry, bytes);
   await zip.end();
   return { pictures: listed.length, left };
+}
+
+/** Behind what is sound in each list, so that it is found and set aside again. */
+function withAside(notebook: Notebook, setAside: readonly SetAside[]): unknown {
+  if (setAside.length === 0) return notebook;
+  const { leaves, drawer } = notebook;
+  const of = (what: RecordKind) => setAside.filter((one) => one.what === what).map(({ value }) => value);
+  return {
+    ...notebook,
+    leaves: [...leaves, ...of('leaf')],
+    drawer: {
+      sheets: [...drawer.sheets, ...of('sheet')],
+      plains: [...drawer.plains, ...of('plain')],
+      parts: [...drawer.parts, ...of('part')],
+    },
+  };
 }
 
 type Sound = (Omit<BundlePicture, 'file'> & { readonly bytes: Uint8Array<ArrayBuffer> }) | 'none' | 'unsound';

@@ -1,5 +1,6 @@
 import type { Notebook } from '../notebook/model.ts';
 import type { KeptSide, Part } from '../sheet/model.ts';
+import type { SetAside } from './records.ts';
 
 /** Ids of all pictures that a notebook's sheets and parts point at. */
 export function pictureIdsOf(notebook: Notebook): ReadonlySet<string> {
@@ -14,6 +15,32 @@ export function pictureIdsOf(notebook: Notebook): ReadonlySet<string> {
   }
   for (const { pictureId } of parts) if (pictureId !== undefined) ids.add(pictureId);
   return ids;
+}
+
+/** Ids of all pictures that something set aside points at, wherever they stand in it. */
+export function pictureIdsIn(aside: readonly SetAside[]): ReadonlySet<string> {
+  const ids = new Set<string>();
+  for (const { value } of aside) withIds(value, (id) => ids.add(id) && id);
+  return ids;
+}
+
+/** What was set aside with its pictures' ids changed; one that `to` does not know stays as it is. */
+export function asideWithPictureIds(
+  aside: readonly SetAside[],
+  to: ReadonlyMap<string, string>,
+): readonly SetAside[] {
+  return aside.map((one) => ({ ...one, value: withIds(one.value, (id) => to.get(id) ?? id) }));
+}
+
+function withIds(value: unknown, change: (id: string) => string): unknown {
+  if (Array.isArray(value)) return value.map((one) => withIds(one, change));
+  if (typeof value !== 'object' || value === null) return value;
+  return Object.fromEntries(
+    Object.entries(value).map(([key, one]) => [
+      key,
+      key === 'pictureId' && typeof one === 'string' ? change(one) : withIds(one, change),
+    ]),
+  );
 }
 
 /** The notebook with every picture's id changed; ids that `to` does not know become null: a sheet without a picture. */

@@ -1,7 +1,24 @@
 import * as v from 'valibot';
 import { limits } from '../notebook/limits.ts';
-import type { Corners, HandChange, HandMade, LightMark, Spot, Taken } from '../sheet/model.ts';
-import { between, type EntriesOf, frameSchema, idSchema, inkSchema, nameSchema } from './schema-ink.ts';
+import {
+  asideReasons,
+  type Corners,
+  type HandChange,
+  type HandMade,
+  type LightMark,
+  type Spot,
+  specialFinishes,
+  type Taken,
+} from '../sheet/model.ts';
+import {
+  between,
+  type EntriesOf,
+  frameSchema,
+  idSchema,
+  inkSchema,
+  nameSchema,
+  schemaOf,
+} from './schema-ink.ts';
 
 /** What is believed of photographs and of corrections by hand that come from a file or the browser's store. */
 
@@ -10,52 +27,60 @@ const fraction = between(0, 1);
 const spot = v.strictObject({ x: fraction, y: fraction } satisfies EntriesOf<Spot>);
 const corners = v.strictTuple([spot, spot, spot, spot]) satisfies v.GenericSchema<unknown, Corners>;
 
-const light = v.variant('kind', [
-  v.strictObject({
-    kind: v.picklist(['white', 'grey']),
-    frame: frameSchema,
-    reflectance: between(0.02, 1),
-  }),
-  v.strictObject({ kind: v.literal('chart'), frame: frameSchema }),
-]) satisfies v.GenericSchema<unknown, LightMark>;
+const light = schemaOf<LightMark>()(
+  v.variant('kind', [
+    v.strictObject({
+      kind: v.picklist(['white', 'grey']),
+      frame: frameSchema,
+      reflectance: between(0.02, 1),
+    }),
+    v.strictObject({ kind: v.literal('chart'), frame: frameSchema }),
+  ]),
+);
 
-export const takenSchema = v.strictObject({
-  pictureId: idSchema,
-  corners: v.exactOptional(corners),
-  light: v.exactOptional(light),
-} satisfies EntriesOf<Taken>) satisfies v.GenericSchema<unknown, Taken>;
+export const takenSchema = schemaOf<Taken>()(
+  v.strictObject({
+    pictureId: idSchema,
+    corners: v.exactOptional(corners),
+    light: v.exactOptional(light),
+  } satisfies EntriesOf<Taken>),
+);
 
-const change = v.union([
-  v.strictObject({ kind: v.literal('rename'), ink: idSchema, name: nameSchema }),
-  v.strictObject({ kind: v.literal('merge'), from: idSchema, into: idSchema }),
-  v.strictObject({ kind: v.literal('split'), ink: idSchema, spot: v.exactOptional(spot) }),
-  v.strictObject({ kind: v.literal('keep'), ink: idSchema }),
-  v.strictObject({
-    kind: v.literal('set-aside'),
-    ink: idSchema,
-    reason: v.picklist(['shadow', 'shine', 'table', 'dirt', 'not printed']),
-  }),
-  v.strictObject({ kind: v.literal('set-share'), ink: idSchema, share: fraction }),
-  v.strictObject({ kind: v.literal('add'), spot }),
-  v.strictObject({
-    kind: v.literal('add'),
-    hex,
-    special: v.exactOptional(v.picklist(['foil', 'glitter', 'fluorescent', 'pearl'])),
-  }),
-  v.strictObject({ kind: v.literal('move-spot'), ink: idSchema, spot }),
-]) satisfies v.GenericSchema<unknown, HandChange>;
+const change = schemaOf<HandChange>()(
+  v.union([
+    v.strictObject({ kind: v.literal('rename'), ink: idSchema, name: nameSchema }),
+    v.strictObject({ kind: v.literal('merge'), from: idSchema, into: idSchema }),
+    v.strictObject({ kind: v.literal('split'), ink: idSchema, spot: v.exactOptional(spot) }),
+    v.strictObject({ kind: v.literal('keep'), ink: idSchema }),
+    v.strictObject({
+      kind: v.literal('set-aside'),
+      ink: idSchema,
+      reason: v.picklist(asideReasons),
+    }),
+    v.strictObject({ kind: v.literal('set-share'), ink: idSchema, share: fraction }),
+    v.strictObject({ kind: v.literal('add'), spot }),
+    v.strictObject({
+      kind: v.literal('add'),
+      hex,
+      special: v.exactOptional(v.picklist(specialFinishes)),
+    }),
+    v.strictObject({ kind: v.literal('move-spot'), ink: idSchema, spot }),
+  ]),
+);
 
 export const handSchema = v.pipe(
   v.array(
-    v.strictObject({
-      change,
-      inks: v.pipe(
-        v.record(idSchema, inkSchema),
-        v.check((inks) => Object.keys(inks).length <= 4),
-      ),
-      hex: v.exactOptional(hex),
-      share: v.exactOptional(fraction),
-    } satisfies EntriesOf<HandMade>) satisfies v.GenericSchema<unknown, HandMade>,
+    schemaOf<HandMade>()(
+      v.strictObject({
+        change,
+        inks: v.pipe(
+          v.record(idSchema, inkSchema),
+          v.check((inks) => Object.keys(inks).length <= 4),
+        ),
+        hex: v.exactOptional(hex),
+        share: v.exactOptional(fraction),
+      } satisfies EntriesOf<HandMade>),
+    ),
   ),
   v.maxLength(limits.corrections),
 );

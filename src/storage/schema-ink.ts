@@ -1,9 +1,26 @@
 import * as v from 'valibot';
 import { keptName, keptText, limits } from '../notebook/limits.ts';
-import type { Frame, Ink } from '../sheet/model.ts';
+import { type Frame, type Ink, specialFinishes } from '../sheet/model.ts';
 
 /** One schema for every field of T, so that a field added to the model and forgotten here is a compile error. */
 export type EntriesOf<T> = { [K in keyof Required<T>]: v.GenericSchema };
+
+/** A value as it is after it was read: the same, and nothing in it can be written. */
+type Read<T> = T extends string | number | boolean | null | undefined
+  ? T
+  : { readonly [K in keyof T]: Read<T[K]> };
+
+/**
+ * The schema itself, which must take every T and give nothing else: one that lacks a member of a union of the model is a
+ * compile error, for what is made with that member would be stored and never open again.
+ */
+export const schemaOf =
+  <T>() =>
+  <S extends v.GenericSchema<unknown, T>>(
+    schema: S,
+    ..._all: [T] extends [Read<v.InferOutput<S>>] ? [] : ['the model has what this schema does not take']
+  ): S =>
+    schema;
 
 /** Letters, digits and a few marks, so that an id can stand in an address, an attribute and a file name. */
 export const idSchema = v.pipe(v.string(), v.regex(/^[\w][\w .:~-]{0,99}$/));
@@ -16,7 +33,7 @@ export const textSchema = v.pipe(
 export const finite = v.pipe(v.number(), v.finite());
 export const between = (low: number, high: number) => v.pipe(v.number(), v.minValue(low), v.maxValue(high));
 export const share = between(0, 1);
-export const length = between(0, 100_000);
+export const length = between(0, limits.lengthMm);
 export const whole = (most: number) => v.pipe(v.number(), v.integer(), v.minValue(0), v.maxValue(most));
 
 export const frameSchema = v.strictObject({
@@ -25,7 +42,11 @@ export const frameSchema = v.strictObject({
   width: between(0, 1e6),
   height: between(0, 1e6),
 } satisfies EntriesOf<Frame>);
-const oklch = v.strictTuple([between(-0.5, 1.5), between(0, 2), v.nullable(between(0, 360))]);
+const oklch = v.strictTuple([
+  between(limits.oklch.darkest, limits.oklch.lightest),
+  between(0, limits.oklch.chroma),
+  v.nullable(between(0, 360)),
+]);
 
 export const inkEntries = {
   id: idSchema,
@@ -36,7 +57,7 @@ export const inkEntries = {
   share,
   accent: v.boolean(),
   sure: v.exactOptional(share),
-  special: v.exactOptional(v.picklist(['foil', 'glitter', 'fluorescent', 'pearl'])),
+  special: v.exactOptional(v.picklist(specialFinishes)),
   byHand: v.exactOptional(v.boolean()),
 } satisfies EntriesOf<Ink>;
-export const inkSchema = v.strictObject(inkEntries) satisfies v.GenericSchema<unknown, Ink>;
+export const inkSchema = schemaOf<Ink>()(v.strictObject(inkEntries));

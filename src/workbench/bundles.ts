@@ -72,13 +72,23 @@ export function startBundles({ holder, book, pictures, shelf, settings, take }: 
     async open(file) {
       try {
         const { openedBundle } = await import('./open-bundle.ts');
-        const { notebook, unstored } = await openedBundle(file, shelf);
+        const { notebook, setAside, unstored } = await openedBundle(file, shelf);
         if (unstored.length > 0) await pictures.add(unstored);
         replace(notebook, 'open a backup file');
         holder.say(
           'note',
           `“${notebook.title}” is open. The notebook before it is still kept; Undo brings it back.`,
         );
+        if (setAside.length > 0) {
+          const [first] = setAside;
+          const which = first?.name
+            ? `“${first.name}”${setAside.length > 1 ? ' and others' : ''}`
+            : 'no name';
+          holder.say(
+            'trouble',
+            `${setAside.length === 1 ? 'One thing' : `${setAside.length} things`} in “${file.name.slice(0, 80)}” could not be read (${which}) and ${setAside.length === 1 ? 'is' : 'are'} not in the notebook now. Keep the file: ${setAside.length === 1 ? 'it is' : 'they are'} still in it.`,
+          );
+        }
         return true;
       } catch (error) {
         const says =

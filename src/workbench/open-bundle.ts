@@ -1,5 +1,6 @@
 import type { Notebook } from '../notebook/model.ts';
 import type { Picture } from '../storage/database.ts';
+import type { SetAside } from '../storage/records.ts';
 import type { Shelf } from '../storage/shelf.ts';
 import { StorageTrouble } from '../storage/trouble.ts';
 import { newId } from './new-id.ts';
@@ -10,6 +11,8 @@ const mostInMemory = 400_000_000;
 
 export interface OpenedBundle {
   readonly notebook: Notebook;
+  /** What of it could not be read. */
+  readonly setAside: readonly SetAside[];
   /** Pictures that only the page's memory has, because the browser stores nothing. */
   readonly unstored: readonly Picture[];
 }
@@ -26,7 +29,7 @@ export async function openedBundle(file: Blob, shelf: Shelf): Promise<OpenedBund
   const unstored: Picture[] = [];
   let held = 0;
   try {
-    const notebook = await readBundle(file, {
+    const { notebook, setAside } = await readBundle(file, {
       newId,
       thumb: smallPicture,
       async put(portion) {
@@ -48,7 +51,7 @@ export async function openedBundle(file: Blob, shelf: Shelf): Promise<OpenedBund
         unstored.push(...pictures);
       },
     });
-    return { notebook, unstored };
+    return { notebook, setAside, unstored };
   } catch (error) {
     await shelf.removePictures(stored).catch(() => {});
     throw error;

@@ -1,5 +1,6 @@
 import type { Notebook } from '../notebook/model.ts';
 import type { Picture } from '../storage/database.ts';
+import type { SetAside } from '../storage/records.ts';
 import { StorageTrouble } from '../storage/trouble.ts';
 import { isDecodable } from './small-picture.ts';
 
@@ -10,13 +11,14 @@ export interface SavedBundle {
 }
 
 /**
- * A notebook and its pictures as one file that was read back and found whole: it opens again.
+ * A notebook, what was set aside of it, and its pictures as one file that was read back and found whole: it opens again.
  * @param picture - null where there is none; rejects where it can't be had just now.
  * @throws StorageTrouble with a sentence where no such file could be made.
  */
 export async function savedBundle(
   notebook: Notebook,
   picture: (id: string) => Promise<Picture | null>,
+  setAside: readonly SetAside[] = [],
 ): Promise<SavedBundle> {
   const [{ writeBundle }, { blobGatherer }, { readBundle }] = await Promise.all([
     import('../storage/bundle-write.ts'),
@@ -24,12 +26,13 @@ export async function savedBundle(
     import('../storage/bundle-read.ts'),
   ]);
   const gatherer = blobGatherer('application/zip');
-  const { pictures, left } = await writeBundle(notebook, { picture, isDecodable }, gatherer.write);
+  const source = { picture, isDecodable, setAside };
+  const { pictures, left } = await writeBundle(notebook, source, gatherer.write);
   const blob = gatherer.blob();
   let count = 0;
   let found = 0;
   try {
-    const back = await readBundle(blob, {
+    const { notebook: back, setAside: aside } = await readBundle(blob, {
       newId: (kind) => `${kind}-${++count}`,
       // Each was decoded before it went in, and its checksum tells that it is the same.
       thumb: () => Promise.resolve(null),
@@ -38,7 +41,8 @@ export async function savedBundle(
         return Promise.resolve();
       },
     });
-    if (found !== pictures || !isAsLong(back, notebook)) throw new Error('less came back than went in');
+    if (found !== pictures || aside.length !== setAside.length || !isAsLong(back, notebook))
+      throw new Error('less came back than went in');
   } catch (error) {
     throw new StorageTrouble(
       'torn',

@@ -3,6 +3,8 @@ import { strToU8, unzipSync, zipSync } from 'fflate';
 import { describe, expect, it } from 'vitest';
 import type { Notebook } from '../../../src/notebook/model.ts';
 import { bundleLimits } from '../../../src/storage/bundle-limits.ts';
+import { readBundle } from '../../../src/storage/bundle-read.ts';
+import { writeBundle } from '../../../src/storage/bundle-write.ts';
 import type { Picture } from '../../../src/storage/database.ts';
 import { pictureIdsOf } from '../../../src/storage/pictures-of.ts';
 import { StorageTrouble } from '../../../src/storage/trouble.ts';
@@ -159,16 +161,110 @@ describe('a bundle by a hostile hand', () => {
     ],
     ['of a later version', (files) => changed(files, (file) => (file.version = 7)), /later version/],
     [
-      'with a number that is none',
-      (files) => changed(files, (file) => (file.notebook.drawer.sheets[0].count = 'NaN')),
+      'that holds no notebook in its notebook',
+      (files) => changed(files, (file) => (file.notebook = [1])),
       /not whole/,
     ],
-    ['with an endless number', async (files) => endless(files), /not whole/],
   ];
   it.each(cases)('%s is refused in one sentence', async (_, spoil, says) => {
     const bytes = await spoil(unzipSync(await bundled()));
     await expect(open(bytes)).rejects.toThrow(says);
     await expect(open(bytes)).rejects.toBeInstanceOf(StorageTrouble);
+  });
+
+  const damaged: readonly [string, (files: Record<string, Uint8Array>) => Uint8Array][] = [
+    [
+      'with a number that is none',
+      (files) => changed(files, (file) => (file.notebook.drawer.sheets[0].count = 'NaN')),
+    ],
+    ['with an endless number', endless],
+  ];
+  it.each(damaged)('%s opens without that sheet, which is kept with its picture', async (_, spoil) => {
+    const { notebook, setAside, pictures } = await open(spoil(unzipSync(await bundled())));
+    expect(notebook.drawer.sheets.map(({ id }) => id)).toEqual(
+      book.drawer.sheets.slice(1).map(({ id }) => id),
+    );
+    expect(setAside).toMatchObject([
+      {
+        what: 'sheet',
+        name: book.drawer.sheets[0]?.name,
+        why: expect.stringMatching(
+          /^The number of them is (not what it should be|too large: .*) \(at count\)\.$/,
+        ) as string,
+      },
+    ]);
+    expect(pictures).toHaveLength(3);
+    expect(JSON.stringify(setAside)).toContain(pictures[0]?.id);
+  });
+
+  it('with what was set aside in it gives it back the same, with its picture', async () => {
+    const value = { ...book.drawer.sheets[0], count: -3 };
+    const kept = { ...book, drawer: { ...book.drawer, sheets: book.drawer.sheets.slice(1), parts: [] } };
+    const aside = [
+      { what: 'sheet' as const, id: 'x', name: null, value, why: '' },
+      { what: 'leaf' as const, id: null, name: null, value: [1], why: '' },
+    ];
+    const source = {
+      picture: (id: string) => Promise.resolve(picture(id)),
+      isDecodable: () => Promise.resolve(true),
+      setAside: aside,
+    };
+    const parts: Uint8Array<ArrayBuffer>[] = [];
+    expect(await writeBundle(kept, source, (part) => void parts.push(part))).toEqual({
+      pictures: 3,
+      left: 0,
+    });
+    const { notebook, setAside, pictures } = await open(joinedBytes(parts));
+    expect(withoutIds(notebook)).toEqual(withoutIds(kept));
+    expect(pictures).toHaveLength(3);
+    expect(setAside.map(({ what }) => what)).toEqual(['leaf', 'sheet']);
+    expect(setAside[0]?.value).toEqual([1]);
+    expect(setAside[1]?.value).toMatchObject({ count: -3, name: book.drawer.sheets[0]?.name });
+  });
+
+  it('leaves out, and counts, pictures that no bundle with them would open by', async () => {
+    const bad = (id: string): Picture =>
+      id === 'picture-dots'
+        ? { ...picture(id), width: 4 }
+        : picture(id, png.slice(0, id === 'picture-ledger' ? -20 : undefined));
+    const parts: Uint8Array<ArrayBuffer>[] = [];
+    const source = {
+      picture: (id: string) => Promise.resolve(bad(id)),
+      isDecodable: () => Promise.resolve(true),
+    };
+    expect(await writeBundle(book, source, (part) => void parts.push(part))).toEqual({
+      pictures: 1,
+      left: 2,
+    });
+    expect((await open(joinedBytes(parts))).pictures).toHaveLength(1);
+    const none = { ...source, picture: () => Promise.reject(new Error('closed')) };
+    expect(await writeBundle(book, none, () => {})).toEqual({ pictures: 0, left: 3 });
+  });
+
+  it('hands its pictures on in portions, and fetches no more where one is not taken', async () => {
+    const many = {
+      ...book,
+      drawer: {
+        ...book.drawer,
+        parts: [],
+        sheets: Array.from({ length: 40 }, (_, i) => ({
+          ...book.drawer.sheets[0]!,
+          id: `s${i}`,
+          sides: { A: { ...book.drawer.sheets[0]!.sides.A, pictureId: `p${i}` } },
+        })),
+      },
+    };
+    const bytes = await bundled(many);
+    const { portions } = await open(bytes);
+    expect(portions.map(({ length }) => length)).toEqual([16, 16, 8]);
+    let asked = 0;
+    const taker = {
+      newId: (kind: string) => `${kind}-${++asked}`,
+      thumb: () => Promise.resolve(null),
+      put: () => Promise.reject(new StorageTrouble('full', 'No room.')),
+    };
+    await expect(readBundle(new Blob([bytes]), taker)).rejects.toThrow('No room.');
+    expect(asked).toBe(16);
   });
 
   it('that unpacks to very much is not unpacked where it says so, and stops early where it says less', async () => {

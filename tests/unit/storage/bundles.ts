@@ -22,10 +22,13 @@ let count = 0;
 /** What comes out of a bundle, and in which portions. */
 export async function opened(file: Uint8Array | Sliced, isDecodable = true) {
   const portions: (readonly BroughtPicture[])[] = [];
-  const notebook = await readBundle(file instanceof Uint8Array ? new Blob([file.slice()]) : file, {
-    newId: (kind) => `${kind}-${++count}`,
-    thumb: () => (isDecodable ? Promise.resolve(null) : Promise.reject(new Error('no picture'))),
-    put: async (portion) => void portions.push(portion),
-  });
-  return { notebook, portions, pictures: portions.flat() };
+  const { notebook, setAside } = await readBundle(
+    file instanceof Uint8Array ? new Blob([file.slice()]) : file,
+    {
+      newId: (kind) => `${kind}-${++count}`,
+      thumb: () => (isDecodable ? Promise.resolve(null) : Promise.reject(new Error('no picture'))),
+      put: async (portion) => void portions.push(portion),
+    },
+  );
+  return { notebook, setAside, portions, pictures: portions.flat() };
 }

@@ -1,12 +1,17 @@
 import fc from 'fast-check';
+import * as v from 'valibot';
 import { describe, expect, it } from 'vitest';
+import { type BoardSize, boardSizes } from '../../../src/board/model.ts';
 import { migrate, notebookVersion } from '../../../src/storage/migrate.ts';
 import {
   fileFromNotebook,
   notebookFromFile,
+  openNotebookFile,
   parseNotebook,
   serialiseNotebook,
 } from '../../../src/storage/notebook-file.ts';
+import { refusalOf } from '../../../src/storage/refusal.ts';
+import { schemaOf } from '../../../src/storage/schema-ink.ts';
 import { StorageTrouble } from '../../../src/storage/trouble.ts';
 import { sampleNotebook } from '../notebook/sample-notebook.ts';
 import { anyNotebook } from './any-notebook.ts';
@@ -52,6 +57,102 @@ describe('a notebook written as text', () => {
         expect(parseNotebook(serialiseNotebook(read as typeof book))).toEqual(read);
       }),
       { numRuns: 500 },
+    );
+  });
+});
+
+describe('a schema', () => {
+  it('that lacks a member of the model is no longer one that compiles', () => {
+    const some = v.picklist(boardSizes.slice(0, 2) as ['square', 'a4']);
+    // @ts-expect-error -- a board of the third size would be stored and never open again
+    expect(schemaOf<BoardSize>()(some)).toBe(some);
+    const all = v.picklist(boardSizes);
+    expect(schemaOf<BoardSize>()(all)).toBe(all);
+  });
+});
+
+describe('a notebook in which something is not whole', () => {
+  const broken = (spoil: (notebook: Record<string, unknown>) => void) => {
+    const file = JSON.parse(serialiseNotebook(book)) as { notebook: Record<string, unknown> };
+    spoil(file.notebook);
+    return openNotebookFile(file);
+  };
+
+  it('opens without it, and keeps it as it was found', () => {
+    const { notebook, setAside } = broken((of) => {
+      Object.assign((of.drawer as { sheets: object[] }).sheets[0] ?? {}, {
+        weight: { gsm: 10_750, weighed: true },
+      });
+    });
+    expect(notebook.leaves).toEqual(book.leaves);
+    expect(notebook.drawer).toEqual({ ...book.drawer, sheets: book.drawer.sheets.slice(1) });
+    expect(setAside).toEqual([
+      {
+        what: 'sheet',
+        id: book.drawer.sheets[0]?.id,
+        name: book.drawer.sheets[0]?.name,
+        value: { ...book.drawer.sheets[0], weight: { gsm: 10_750, weighed: true } },
+        why: 'The weight is too large: the most that can be kept is 10,000 (at weight.gsm).',
+      },
+    ]);
+  });
+
+  it('opens whatever one place in a leaf, sheet, plain or part becomes, and everything else of it is there', () => {
+    const file = JSON.parse(serialiseNotebook(book)) as unknown;
+    const paths = pathsOf(file).filter((path) => path[1] === 'leaves' || path[1] === 'drawer');
+    const spoilt = fc.constantFrom(null, -1, Infinity, 'x', [], {}, true, 1e308, '__proto__');
+    fc.assert(
+      fc.property(fc.constantFrom(...paths), spoilt, (path, value) => {
+        const other = structuredClone(file);
+        setAt(other, path, value);
+        const opened = openNotebookFile(other);
+        const count = ({ leaves, drawer }: typeof book) =>
+          leaves.length + drawer.sheets.length + drawer.plains.length + drawer.parts.length;
+        if (path.length > 3) {
+          expect(opened.setAside.length).toBeLessThanOrEqual(1);
+          expect(count(opened.notebook) + opened.setAside.length).toBe(count(book));
+        }
+        expect(notebookFromFile(fileFromNotebook(opened.notebook))).toEqual(opened.notebook);
+        expect(refusalOf(opened.notebook)).toBeNull();
+      }),
+      { numRuns: 500 },
+    );
+  });
+
+  it('keeps the first of two with one id, and sets the other aside', () => {
+    const { notebook, setAside } = broken((of) => {
+      const { leaves } = of as unknown as { leaves: object[] };
+      leaves.push(leaves[0] ?? {});
+    });
+    expect(notebook).toEqual(book);
+    expect(setAside).toMatchObject([{ what: 'leaf', value: book.leaves[0] }]);
+  });
+
+  it('gives a title where the title can’t be read, and keeps nothing that is nested without end', () => {
+    const { notebook, setAside } = broken((of) => {
+      Object.assign(of, { title: 7 });
+      let deep: unknown = 1;
+      for (let i = 0; i < 50_000; i++) deep = [deep];
+      (of as unknown as { leaves: unknown[] }).leaves.push(deep, {
+        kind: 'note',
+        id: '../x',
+        title: 'a\u202Eb\n',
+      });
+    });
+    expect(notebook).toEqual({ ...book, title: 'A notebook whose title could not be read' });
+    expect(setAside.map(({ id, name, value }) => ({ id, name, isKept: value !== null }))).toEqual([
+      { id: null, name: null, isKept: false },
+      { id: null, name: 'a b', isKept: true },
+    ]);
+  });
+
+  it('is refused only where there is nothing to open', () => {
+    for (const notebook of [null, 7, [], {}, { id: 'a', title: 'b' }, { id: '__proto__ /', leaves: [] }])
+      expect(() => openNotebookFile({ format: 'quirewise-notebook', version: 1, notebook })).toThrow(
+        StorageTrouble,
+      );
+    expect(() => openNotebookFile({ format: 'quirewise-notebook', version: 99, notebook: book })).toThrow(
+      /later version/,
     );
   });
 });

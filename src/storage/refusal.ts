@@ -1,0 +1,59 @@
+import * as v from 'valibot';
+import { limits } from '../notebook/limits.ts';
+import type { Notebook } from '../notebook/model.ts';
+import { type RecordKind, recordRefused } from './records.ts';
+import { nameSchema } from './schema-ink.ts';
+
+/**
+ * Null where the notebook, stored as it now is, would open again; else why not, as one sentence for the reader. Only
+ * what differs from `before` by identity is looked at, so that a keystroke costs the check of one leaf.
+ */
+export function refusalOf(after: Notebook, before: Notebook | null = null): string | null {
+  const { sheets, plains, parts } = after.drawer;
+  const was = before?.drawer;
+  return (
+    (after.id === before?.id && after.title === before.title ? null : titleRefused(after)) ??
+    listRefused('leaf', after.leaves, before?.leaves, limits.leaves) ??
+    listRefused('sheet', sheets, was?.sheets, limits.sheets) ??
+    listRefused('plain', plains, was?.plains, limits.plains) ??
+    listRefused('part', parts, was?.parts, limits.parts)
+  );
+}
+
+function titleRefused({ title }: Notebook): string | null {
+  return v.is(nameSchema, title) ? null : 'The title of the notebook is too long. Nothing was changed.';
+}
+
+interface WithId {
+  readonly id: string;
+}
+
+function listRefused(
+  what: RecordKind,
+  list: readonly WithId[],
+  before: readonly WithId[] | undefined,
+  most: number,
+): string | null {
+  if (list === before) return null;
+  if (list.length > most) {
+    return `A notebook holds up to ${most.toLocaleString('en')} ${manyOf[what]}, and this one is full. Nothing was changed.`;
+  }
+  let isLonger = before === undefined || list.length > before.length;
+  for (const [at, record] of list.entries()) {
+    if (record === before?.[at]) continue;
+    const why = recordRefused(what, record);
+    if (why !== null) return `That could not be kept. ${why} Nothing was changed.`;
+    if (record.id !== before?.[at]?.id) isLonger = true;
+  }
+  if (isLonger && new Set(list.map((one) => one.id)).size < list.length) {
+    return `That could not be kept: it is in the notebook already. Nothing was changed.`;
+  }
+  return null;
+}
+
+const manyOf: Readonly<Record<RecordKind, string>> = {
+  leaf: 'leaves',
+  sheet: 'sheets of paper',
+  plain: 'plain materials',
+  part: 'cut pieces',
+};
