@@ -38,14 +38,21 @@ export function startBundles({ holder, book, pictures, shelf, settings, take }: 
     const { notebook } = book;
     try {
       const { savedBundle } = await import('./save-bundle.ts');
-      const { blob, left } = await savedBundle(notebook, picture);
+      const { blob, left, unread } = await savedBundle(notebook, picture);
       const now = new Date();
       if (left > 0) {
         holder.say(
           'trouble',
           `This backup holds all but ${left === 1 ? 'one picture' : `${left} pictures`}, which could not be read from this browser’s storage just now. Save another one later, and keep older ones.`,
         );
-      } else {
+      }
+      if (unread > 0) {
+        holder.say(
+          'trouble',
+          `${unread === 1 ? 'One thing' : `${unread} things`} in this backup will not be read when it is opened: the rest opens, and ${unread === 1 ? 'that one is' : 'those are'} kept aside. Keep older backups too.`,
+        );
+      }
+      if (left === 0 && unread === 0) {
         settings.setBackup(notebook.id, now.toISOString());
         if (book.notebook.id === notebook.id) holder.set({ lastBackup: now.toISOString() });
       }

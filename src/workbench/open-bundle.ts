@@ -4,7 +4,7 @@ import type { SetAside } from '../storage/records.ts';
 import type { Shelf } from '../storage/shelf.ts';
 import { StorageTrouble } from '../storage/trouble.ts';
 import { newId } from './new-id.ts';
-import { smallPicture } from './small-picture.ts';
+import { startSmallPictures } from './small-picture.ts';
 
 /** Bytes of pictures that are held in memory where the browser stores nothing. Ours. */
 const mostInMemory = 400_000_000;
@@ -28,10 +28,11 @@ export async function openedBundle(file: Blob, shelf: Shelf): Promise<OpenedBund
   const stored: string[] = [];
   const unstored: Picture[] = [];
   let held = 0;
+  const decoder = startSmallPictures();
   try {
     const { notebook, setAside } = await readBundle(file, {
       newId,
-      thumb: smallPicture,
+      thumb: decoder.small,
       async put(portion) {
         const pictures = portion.map((picture): Picture => ({ ...picture, addedAt }));
         if (unstored.length === 0) {
@@ -55,6 +56,8 @@ export async function openedBundle(file: Blob, shelf: Shelf): Promise<OpenedBund
   } catch (error) {
     await shelf.removePictures(stored).catch(() => {});
     throw error;
+  } finally {
+    decoder.close();
   }
 }
 

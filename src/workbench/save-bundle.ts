@@ -2,12 +2,14 @@ import type { Notebook } from '../notebook/model.ts';
 import type { Picture } from '../storage/database.ts';
 import type { SetAside } from '../storage/records.ts';
 import { StorageTrouble } from '../storage/trouble.ts';
-import { isDecodable } from './small-picture.ts';
+import { startSmallPictures } from './small-picture.ts';
 
 export interface SavedBundle {
   readonly blob: Blob;
   /** Pictures that are kept but could not be put in. */
   readonly left: number;
+  /** Leaves, sheets, plains and parts that are in it and can't be read as they are: they will be set aside when it is opened. */
+  readonly unread: number;
 }
 
 /**
@@ -26,11 +28,13 @@ export async function savedBundle(
     import('../storage/bundle-read.ts'),
   ]);
   const gatherer = blobGatherer('application/zip');
-  const source = { picture, isDecodable, setAside };
-  const { pictures, left } = await writeBundle(notebook, source, gatherer.write);
+  const decoder = startSmallPictures();
+  const source = { picture, isDecodable: decoder.isDecodable, setAside };
+  const { pictures, left } = await writeBundle(notebook, source, gatherer.write).finally(decoder.close);
   const blob = gatherer.blob();
   let count = 0;
   let found = 0;
+  let unread = 0;
   try {
     const { notebook: back, setAside: aside } = await readBundle(blob, {
       newId: (kind) => `${kind}-${++count}`,
@@ -41,7 +45,9 @@ export async function savedBundle(
         return Promise.resolve();
       },
     });
-    if (found !== pictures || aside.length !== setAside.length || !isAsLong(back, notebook))
+    unread = aside.length - setAside.length;
+    // Every field was checked as it was read back; this tells that nothing was left out.
+    if (found !== pictures || lengthOf(back) + aside.length !== lengthOf(notebook) + setAside.length)
       throw new Error('less came back than went in');
   } catch (error) {
     throw new StorageTrouble(
@@ -50,15 +56,8 @@ export async function savedBundle(
       { cause: error },
     );
   }
-  return { blob, left };
+  return { blob, left, unread };
 }
 
-/** Every field was checked as it was read back; this tells that nothing was left out. */
-function isAsLong(one: Notebook, other: Notebook): boolean {
-  return (
-    one.leaves.length === other.leaves.length &&
-    one.drawer.sheets.length === other.drawer.sheets.length &&
-    one.drawer.plains.length === other.drawer.plains.length &&
-    one.drawer.parts.length === other.drawer.parts.length
-  );
-}
+const lengthOf = ({ leaves, drawer }: Notebook): number =>
+  leaves.length + drawer.sheets.length + drawer.plains.length + drawer.parts.length;

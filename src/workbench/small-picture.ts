@@ -1,40 +1,51 @@
 import type { Picture } from '../storage/database.ts';
-import { pictureLimits } from '../workers/picture-limits.ts';
+import type { SmallAnswer, SmallRequest } from '../workers/messages.ts';
 
-/**
- * A picture made small, as the drawer shows it; null where this browser draws nothing outside a page.
- * Rejects where the picture can't be decoded.
- */
-export async function smallPicture(picture: Blob): Promise<Picture['thumb']> {
-  const whole = await createImageBitmap(picture);
-  try {
-    if (typeof OffscreenCanvas === 'undefined') return null;
-    const factor = Math.min(1, pictureLimits.thumbSide / Math.max(whole.width, whole.height));
-    const width = Math.max(1, Math.round(whole.width * factor));
-    const height = Math.max(1, Math.round(whole.height * factor));
-    const canvas = new OffscreenCanvas(width, height);
-    const context = canvas.getContext('2d', { colorSpace: 'srgb' });
-    if (context === null) return null;
-    context.imageSmoothingQuality = 'high';
-    context.drawImage(whole, 0, 0, width, height);
-    // A JPEG has no transparency, and may be what it was made from.
-    const made =
-      picture.type === 'image/png'
-        ? await canvas.convertToBlob({ type: 'image/png' })
-        : await canvas.convertToBlob({ type: 'image/jpeg', quality: 0.92 });
-    return { bytes: await made.arrayBuffer(), type: made.type };
-  } finally {
-    whole.close();
-  }
+/** Decodes pictures in a worker, as many at once as are asked for. */
+export interface SmallPictures {
+  /** A picture made small, as the drawer shows it. Rejects where it can't be decoded. */
+  small(picture: Blob): Promise<Picture['thumb']>;
+  /** Whether this browser's decoder opens it. Where there is no decoder, nothing speaks against it. */
+  isDecodable(picture: Blob): Promise<boolean>;
+  close(): void;
 }
 
-/** Whether this browser's decoder opens it. Where there is no decoder, nothing speaks against it. */
-export async function isDecodable(picture: Blob): Promise<boolean> {
-  if (typeof createImageBitmap === 'undefined') return true;
-  try {
-    (await createImageBitmap(picture)).close();
-    return true;
-  } catch {
-    return false;
+export function startSmallPictures(): SmallPictures {
+  if (typeof Worker === 'undefined') {
+    return {
+      small: () => Promise.reject(new Error('there is no decoder')),
+      isDecodable: () => Promise.resolve(true),
+      close: () => {},
+    };
   }
+  const worker = new Worker(new URL('../workers/small-worker.ts', import.meta.url), { type: 'module' });
+  const waiting = new Map<number, { resolve(answer: SmallAnswer): void; reject(error: Error): void }>();
+  let count = 0;
+  worker.onmessage = ({ data }: MessageEvent<SmallAnswer>) => {
+    waiting.get(data.id)?.resolve(data);
+    waiting.delete(data.id);
+  };
+  const fail = (why: string) => {
+    for (const { reject } of waiting.values()) reject(new Error(why));
+    waiting.clear();
+  };
+  worker.onerror = () => fail('the worker could not be started, or ended');
+  const ask = (picture: Blob, wantsSmall: boolean) =>
+    new Promise<SmallAnswer>((resolve, reject) => {
+      const id = ++count;
+      waiting.set(id, { resolve, reject });
+      worker.postMessage({ id, picture, wantsSmall } satisfies SmallRequest);
+    });
+  return {
+    async small(picture) {
+      const { isSound, thumb } = await ask(picture, true);
+      if (!isSound) throw new Error('the picture could not be decoded');
+      return thumb;
+    },
+    isDecodable: async (picture) => (await ask(picture, false)).isSound,
+    close() {
+      worker.terminate();
+      fail('it was closed');
+    },
+  };
 }
