@@ -3,6 +3,7 @@ import { VitePWA } from 'vite-plugin-pwa';
 import { defineConfig } from 'vitest/config';
 import { chromiumArgs, findChromium } from './.ci/chromium.mjs';
 import { demoNotebook } from './.ci/demo-notebook.mjs';
+import { pageLicences } from './.ci/licences.mjs';
 import { LongFirst } from './.ci/long-first.mjs';
 
 /** Packages that the browser tests need ready before they start, so that no reload happens in mid-run. */
@@ -44,6 +45,8 @@ const shared = {
   minShareCount: 2,
 };
 
+const licences = pageLicences();
+
 export default defineConfig({
   base: './',
   publicDir: 'components/shell/static',
@@ -56,11 +59,12 @@ export default defineConfig({
     chunkSizeWarningLimit: 600,
     rolldownOptions: { input: { main: 'index.html' }, output: { codeSplitting: { groups: [shared] } } },
   },
-  worker: { format: 'es' },
+  worker: { format: 'es', plugins: () => [licences.worker] },
   server: { host: '127.0.0.1', port: 5173 },
   preview: { host: '127.0.0.1', port: 5173 },
   plugins: [
     demoNotebook(),
+    licences.page,
     VitePWA({
       registerType: 'prompt',
       injectRegister: false,
@@ -75,7 +79,7 @@ export default defineConfig({
         icons: [{ src: 'icon.svg', sizes: 'any', type: 'image/svg+xml' }],
       },
       workbox: {
-        globPatterns: ['**/*.{js,css,html,svg,woff2,woff,wasm}'],
+        globPatterns: ['**/*.{js,css,html,svg,woff2,woff,wasm,txt}'],
         globIgnores: ['engine/**', 'cli/**'],
         maximumFileSizeToCacheInBytes: 6 * 1024 * 1024,
         navigateFallback: 'index.html',

@@ -5,6 +5,7 @@ import { existsSync, mkdirSync, readdirSync, readFileSync, renameSync, rmSync, w
 import { dirname, join, relative, sep } from 'node:path';
 import { build } from 'vite';
 import { root } from './fresh.mjs';
+import { licences } from './licences.mjs';
 
 const dist = join(root, 'dist');
 const steps = { page: buildPage, engine: buildEngine, cli: buildCli };
@@ -62,14 +63,21 @@ async function buildCli() {
       },
     });
     mkdirSync(join(dist, 'cli'), { recursive: true });
-    renameSync(join(beside, 'study.js'), join(dist, 'cli', 'study.js'));
+    for (const name of ['licences.txt', 'study.js']) renameSync(join(beside, name), join(dist, 'cli', name));
   } finally {
     rmSync(beside, { recursive: true, force: true });
   }
 }
 
 function common() {
-  return { root, configFile: false, logLevel: quiet ? 'error' : 'warn' };
+  const { page, worker } = licences();
+  return {
+    root,
+    configFile: false,
+    logLevel: quiet ? 'error' : 'warn',
+    plugins: [page],
+    worker: { plugins: () => [worker] },
+  };
 }
 
 /** Declarations of all that the engine shows: types/… as the sources lie, and index.d.ts that leads there. */

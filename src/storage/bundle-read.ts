@@ -1,68 +1,89 @@
 import * as v from 'valibot';
-import type { Notebook } from '../notebook/model.ts';
 import { pictureHeader } from '../sheet/picture-file.ts';
-import { bundleLimits, notebookEntry } from './bundle-limits.ts';
+import { bundleLimits, notebookEntry, portion } from './bundle-limits.ts';
 import type { BundlePicture } from './bundle-write.ts';
 import type { Picture } from './database.ts';
-import { openNotebookFile } from './notebook-file.ts';
+import { type Opened, openNotebookFile } from './notebook-file.ts';
 import { asideWithPictureIds, pictureIdsIn, pictureIdsOf, withPictureIds } from './pictures-of.ts';
-import type { SetAside } from './records.ts';
 import { idSchema } from './schema-ink.ts';
 import { strippedPicture } from './strip-picture.ts';
 import { StorageTrouble } from './trouble.ts';
-import { unzipEntry, type ZipEntry, zipEntries } from './zip-directory.ts';
+import { type Sliced, unzipEntry, type ZipEntry, zipEntries } from './zip-directory.ts';
 
-/** What a sound bundle holds. All ids are fresh, so nothing that is stored can be overwritten by it. */
-export interface Bundle {
-  readonly notebook: Notebook;
-  /** What of the notebook could not be read; the rest is in it. */
-  readonly setAside: readonly SetAside[];
-  readonly pictures: readonly Omit<Picture, 'thumb' | 'addedAt'>[];
+/** A picture out of a bundle, under a fresh id, so that nothing that is stored can be overwritten by it. */
+export type BroughtPicture = Omit<Picture, 'addedAt'>;
+
+/** What is done with a bundle as it is read. */
+export interface BundleTaker {
+  /** Gives a fresh id for the notebook and for each picture. */
+  newId(kind: 'notebook' | 'picture'): string;
+  /** Tries a picture's bytes in a real decoder and gives a small picture of it, or null for none. Rejects where they can't be decoded. */
+  thumb(picture: Blob): Promise<Picture['thumb']>;
+  /** Takes a portion of pictures; the next one is not fetched before it is done. */
+  put(pictures: readonly BroughtPicture[]): Promise<void>;
 }
 
 /**
- * Opens a bundle, whoever made it. Every name, size, checksum, field and picture is checked before anything is given back.
- * @param newId - gives a fresh id for the notebook and for each picture.
- * @param isDecodable - tries a picture's bytes in a real decoder.
- * @throws StorageTrouble with one clear sentence; nothing has been changed then.
+ * Opens a bundle, whoever made it, holding no more of it than a portion. Every name, size, checksum, field and picture is
+ * checked; pictures are handed on as they are found sound, and whoever takes them must let go of them where this rejects.
+ * @returns the notebook, and what of it could not be read; both name the fresh ids.
+ * @throws StorageTrouble with one clear sentence, or what `put` throws.
  */
-export async function readBundle(
-  bytes: Uint8Array,
-  newId: (kind: 'notebook' | 'picture') => string,
-  isDecodable: (picture: Blob) => Promise<boolean>,
-): Promise<Bundle> {
-  if (bytes.length === 0) throw new StorageTrouble('torn', 'This file is empty. Nothing was changed.');
-  if (bytes.length > bundleLimits.file) throw tooLarge();
+export async function readBundle(file: Sliced, taker: BundleTaker): Promise<Opened> {
+  if (file.size === 0) throw new StorageTrouble('torn', 'This file is empty. Nothing was changed.');
+  if (file.size > bundleLimits.file) throw tooLarge();
   const entries = new Map<string, ZipEntry>();
-  for (const entry of zipEntries(bytes, bundleLimits.entries)) {
+  let all = 0;
+  for (const entry of await zipEntries(file, bundleLimits)) {
     if (!isPlainName(entry.name) || entries.has(entry.name)) throw hostile();
     entries.set(entry.name, entry);
+    all += entry.size;
   }
-  const all = [...entries.values()].reduce((sum, entry) => sum + entry.size, 0);
-  if (all > bundleLimits.all) throw tooLarge();
+  if (all > bundleLimits.file) throw tooLarge();
 
-  const file = notebookFrom(bytes, entries);
-  const { notebook, setAside } = openNotebookFile(file);
-  const listed = picturesListed(file);
+  const told = await notebookFrom(file, entries);
+  const { notebook, setAside } = openNotebookFile(told);
   const wanted = new Set([...pictureIdsOf(notebook), ...pictureIdsIn(setAside)]);
   const names = new Map<string, string>();
-  const pictures: Bundle['pictures'][number][] = [];
-  for (const picture of listed) {
+  let coming: Promise<BroughtPicture>[] = [];
+  let bytes = 0;
+  const handOn = async () => {
+    const pictures = await Promise.all(coming);
+    coming = [];
+    bytes = 0;
+    if (pictures.length > 0) await taker.put(pictures);
+  };
+  for (const picture of picturesListed(told)) {
     if (names.has(picture.id)) throw hostile();
     if (!wanted.has(picture.id)) continue;
-    const checked = await checkedPicture(bytes, entries.get(picture.file), picture, isDecodable);
-    const id = newId('picture');
+    const sound = await checkedPicture(file, entries.get(picture.file), picture);
+    const id = taker.newId('picture');
     names.set(picture.id, id);
-    pictures.push({ ...checked, id });
+    const one = decoded({ ...sound, id }, taker);
+    // It is waited for with its portion; until then its failing must not count as unheard.
+    one.catch(() => {});
+    coming.push(one);
+    bytes += sound.bytes.byteLength;
+    if (coming.length >= portion.pictures || bytes >= portion.bytes) await handOn();
   }
+  await handOn();
   return {
-    notebook: { ...withPictureIds(notebook, names), id: newId('notebook') },
+    notebook: { ...withPictureIds(notebook, names), id: taker.newId('notebook') },
     setAside: asideWithPictureIds(setAside, names),
-    pictures,
   };
 }
 
-function notebookFrom(bytes: Uint8Array, entries: ReadonlyMap<string, ZipEntry>): unknown {
+async function decoded(picture: Omit<BroughtPicture, 'thumb'>, taker: BundleTaker): Promise<BroughtPicture> {
+  try {
+    return { ...picture, thumb: await taker.thumb(new Blob([picture.bytes], { type: picture.type })) };
+  } catch (error) {
+    throw new StorageTrouble('torn', 'A picture in this file is torn. Nothing was changed.', {
+      cause: error,
+    });
+  }
+}
+
+async function notebookFrom(file: Sliced, entries: ReadonlyMap<string, ZipEntry>): Promise<unknown> {
   const entry = entries.get(notebookEntry);
   if (entry === undefined) {
     throw new StorageTrouble(
@@ -71,7 +92,7 @@ function notebookFrom(bytes: Uint8Array, entries: ReadonlyMap<string, ZipEntry>)
     );
   }
   if (entry.size > bundleLimits.notebook) throw tooLarge();
-  const text = new TextDecoder('utf-8').decode(unzipEntry(bytes, entry));
+  const text = new TextDecoder('utf-8').decode(await unzipEntry(file, entry));
   try {
     return JSON.parse(text);
   } catch (error) {
@@ -103,16 +124,15 @@ function picturesListed(file: unknown): readonly BundlePicture[] {
 }
 
 async function checkedPicture(
-  bytes: Uint8Array,
+  file: Sliced,
   entry: ZipEntry | undefined,
   listed: BundlePicture,
-  isDecodable: (picture: Blob) => Promise<boolean>,
-): Promise<Omit<Bundle['pictures'][number], 'id'>> {
+): Promise<Omit<BroughtPicture, 'id' | 'thumb'>> {
   if (entry === undefined) {
     throw new StorageTrouble('torn', 'A picture is missing in this file. Nothing was changed.');
   }
   if (entry.size > bundleLimits.picture) throw tooLarge();
-  const raw = unzipEntry(bytes, entry);
+  const raw = await unzipEntry(file, entry);
   const header = pictureHeader(raw);
   const { type, width, height } = listed;
   if (header?.mime !== type || header.width !== width || header.height !== height) {
@@ -121,11 +141,7 @@ async function checkedPicture(
       'A picture in this file is not what the file says it is. Nothing was changed.',
     );
   }
-  const stripped = strippedPicture(raw, type);
-  if (!(await isDecodable(new Blob([stripped], { type })))) {
-    throw new StorageTrouble('torn', 'A picture in this file is torn. Nothing was changed.');
-  }
-  return { bytes: stripped.buffer, type, width, height };
+  return { bytes: strippedPicture(raw, type).buffer, type, width, height };
 }
 
 /** No way out of the folder, no absolute path, no odd characters. */

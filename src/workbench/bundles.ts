@@ -1,11 +1,8 @@
 import type { Notebook } from '../notebook/model.ts';
-import { bundleLimits } from '../storage/bundle-limits.ts';
-import type { Picture } from '../storage/database.ts';
 import { fileName } from '../storage/file-names.ts';
 import type { KeptLine, Shelf } from '../storage/shelf.ts';
 import { StorageTrouble, troubleFrom } from '../storage/trouble.ts';
 import type { Book } from './book.ts';
-import { newId } from './new-id.ts';
 import type { Pictures } from './pictures.ts';
 import type { ReadyFile } from './session-types.ts';
 import type { Settings } from './settings.ts';
@@ -34,44 +31,71 @@ export function startBundles({ holder, book, pictures, shelf, settings, take }: 
   const replace = (notebook: Notebook, says: string) =>
     book.dispatchAll([{ do: 'replace notebook', notebook }], says);
 
-  return {
-    async save() {
-      const { notebook } = book;
-      try {
-        const { bundleOf } = await import('../storage/bundle-write.ts');
-        const parts = await bundleOf(notebook, pictures.get);
-        const now = new Date();
+  /** What the page's memory has not is asked of the shelf itself, which says so where it can't answer just now. */
+  const picture = async (id: string) => (await pictures.get(id)) ?? shelf.picture(id);
+
+  const save = async (): Promise<ReadyFile | null> => {
+    const { notebook } = book;
+    try {
+      const { savedBundle } = await import('./save-bundle.ts');
+      const { blob, left, unread } = await savedBundle(notebook, picture);
+      const now = new Date();
+      if (left > 0) {
+        holder.say(
+          'trouble',
+          `This backup holds all but ${left === 1 ? 'one picture' : `${left} pictures`}, which could not be read from this browser’s storage just now. Save another one later, and keep older ones.`,
+        );
+      }
+      if (unread > 0) {
+        holder.say(
+          'trouble',
+          `${unread === 1 ? 'One thing' : `${unread} things`} in this backup will not be read when it is opened: the rest opens, and ${unread === 1 ? 'that one is' : 'those are'} kept aside. Keep older backups too.`,
+        );
+      }
+      if (left === 0 && unread === 0) {
         settings.setBackup(notebook.id, now.toISOString());
         if (book.notebook.id === notebook.id) holder.set({ lastBackup: now.toISOString() });
-        const blob = new Blob(parts, { type: 'application/zip' });
-        return { name: fileName(notebook.title, 'quire', now), blob };
-      } catch (error) {
-        const says =
-          error instanceof StorageTrouble
-            ? error.message
-            : 'The backup file could not be made: there may be too little memory. Close other pages and try again.';
-        holder.say('trouble', says);
-        return null;
       }
+      return { name: fileName(notebook.title, 'quire', now), blob };
+    } catch (error) {
+      const says =
+        error instanceof StorageTrouble
+          ? error.message
+          : 'The backup file could not be made: there may be too little memory. Close other pages and try again.';
+      holder.say('trouble', says);
+      return null;
+    }
+  };
+  /** A file of many pictures takes its time; whoever asks again meanwhile gets the same one. */
+  let saving: Promise<ReadyFile | null> | null = null;
+
+  return {
+    save() {
+      saving ??= save().finally(() => {
+        saving = null;
+      });
+      return saving;
     },
     async open(file) {
       try {
-        if (file.size > bundleLimits.file) {
-          throw new StorageTrouble(
-            'large',
-            'This file holds more than a notebook can, and was not opened. Nothing was changed.',
-          );
-        }
-        const { readBundle } = await import('../storage/bundle-read.ts');
-        const bytes = new Uint8Array(await file.arrayBuffer());
-        const bundle = await readBundle(bytes, newId, isDecodable);
-        const addedAt = new Date().toISOString();
-        await pictures.add(bundle.pictures.map((picture): Picture => ({ ...picture, thumb: null, addedAt })));
-        replace(bundle.notebook, 'open a backup file');
+        const { openedBundle } = await import('./open-bundle.ts');
+        const { notebook, setAside, unstored } = await openedBundle(file, shelf);
+        if (unstored.length > 0) await pictures.add(unstored);
+        replace(notebook, 'open a backup file');
         holder.say(
           'note',
-          `“${bundle.notebook.title}” is open. The notebook before it is still kept; Undo brings it back.`,
+          `“${notebook.title}” is open. The notebook before it is still kept; Undo brings it back.`,
         );
+        if (setAside.length > 0) {
+          const [first] = setAside;
+          const which = first?.name
+            ? `“${first.name}”${setAside.length > 1 ? ' and others' : ''}`
+            : 'no name';
+          holder.say(
+            'trouble',
+            `${setAside.length === 1 ? 'One thing' : `${setAside.length} things`} in “${file.name.slice(0, 80)}” could not be read (${which}) and ${setAside.length === 1 ? 'is' : 'are'} not in the notebook now. Keep the file: ${setAside.length === 1 ? 'it is' : 'they are'} still in it.`,
+          );
+        }
         return true;
       } catch (error) {
         const says =
@@ -104,13 +128,4 @@ export function startBundles({ holder, book, pictures, shelf, settings, take }: 
       await shelf.remove(id).catch((error: unknown) => holder.say('trouble', troubleFrom(error).message));
     },
   };
-}
-
-async function isDecodable(picture: Blob): Promise<boolean> {
-  try {
-    (await createImageBitmap(picture)).close();
-    return true;
-  } catch {
-    return false;
-  }
 }

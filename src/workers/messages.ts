@@ -77,3 +77,18 @@ export interface EncodedPicture {
   readonly width: number;
   readonly height: number;
 }
+
+/** What the page asks of the worker that makes pictures small. */
+export interface SmallRequest {
+  readonly id: number;
+  readonly picture: Blob;
+  /** False where only this is wanted: whether it can be decoded. */
+  readonly wantsSmall: boolean;
+}
+
+export interface SmallAnswer {
+  readonly id: number;
+  /** Whether it could be decoded. */
+  readonly isSound: boolean;
+  readonly thumb: Pick<EncodedPicture, 'bytes' | 'type'> | null;
+}

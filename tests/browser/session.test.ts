@@ -1,6 +1,6 @@
 import { afterAll, afterEach, describe, expect, it, vi } from 'vitest';
 import { emptyNotebook } from '../../src/notebook/empty.ts';
-import { bundleOf } from '../../src/storage/bundle-write.ts';
+import { writeBundle } from '../../src/storage/bundle-write.ts';
 import { openShelf } from '../../src/storage/shelf.ts';
 import { type ReadClient, startReadClient } from '../../src/workbench/read-client.ts';
 import { Session } from '../../src/workbench/session.ts';
@@ -109,17 +109,21 @@ describe('a bundle', () => {
     const bytes = new Uint8Array(await (await paper('x.png', '#123456')).arrayBuffer());
     const idat = indexOf(bytes, 'IDAT');
     bytes.fill(0xaa, idat + 10, idat + 200);
-    const parts = await bundleOf(notebook, (id) =>
-      Promise.resolve({
-        id,
-        bytes: bytes.buffer,
-        type: 'image/png',
-        width: 240,
-        height: 240,
-        thumb: null,
-        addedAt: '',
-      }),
-    );
+    const picture = {
+      id: '',
+      bytes: bytes.buffer,
+      type: 'image/png' as const,
+      width: 240,
+      height: 240,
+      thumb: null,
+      addedAt: '',
+    };
+    const parts: Uint8Array<ArrayBuffer>[] = [];
+    const source = {
+      picture: (id: string) => Promise.resolve({ ...picture, id }),
+      isDecodable: () => Promise.resolve(true),
+    };
+    await writeBundle(notebook, source, (part) => void parts.push(part));
     expect(await session.openBundle(new File(parts, 'bad.quire'))).toBe(false);
     expect(session.state.notebook).toBe(notebook);
     expect(session.state.messages.at(-1)?.says).toContain(
