@@ -113,7 +113,7 @@ export class QwFind extends QwElement {
       html`<span class="verdict">${verdictMark(found, 28)} ${name ? `${name}: ` : ''}${verdictInSentence(found)}</span> `;
     const table = of ? inkTable(of.anchor, of.candidate) : inkTable();
     return html`<li>
-      <qw-miniature .paper=${paper}></qw-miniature>
+      <qw-miniature .picture=${paper.picture} .bands=${paper.bands}></qw-miniature>
       <div>
         <p class="name">
           <b>${at + 1} ${paper.name}</b> <small>${paper.about}</small>

@@ -1,3 +1,4 @@
+import { heldOfKey } from '../../src/drawer/find.ts';
 import type { Held } from '../../src/drawer/model.ts';
 import type { PictureTarget } from '../../src/workbench/session-types.ts';
 import type { Command, Scene } from './command.ts';
@@ -5,7 +6,6 @@ import { askForFiles, pictureTypes } from './files.ts';
 import { addToKit, readIntoKit } from './kit-commands.ts';
 import { newStudy } from './leaf-kinds.ts';
 import { lookCloser } from './sheet-commands.ts';
-import { heldByKey } from './views.ts';
 
 type Role = 'anchor' | 'candidate';
 type Wanted = Role | 'piece';
@@ -20,7 +20,7 @@ export const drawerCommands: Readonly<Record<string, Command>> = {
     if (app.opened !== 'drawer') app.open('drawer');
   },
   'qw-take': (scene, { key, as }: { key: string; as: Wanted | 'look' }) => {
-    const held = heldByKey(scene.session.state.notebook.drawer, key);
+    const held = heldOfKey(scene.session.state.notebook.drawer, key);
     if (!held) return;
     // A kit takes many: the drawer stays open.
     if (as === 'piece') return addToKit(scene.session, held);
@@ -31,13 +31,13 @@ export const drawerCommands: Readonly<Record<string, Command>> = {
     scene.app.open(null);
   },
   'qw-put-out': ({ session }, { key }: { key: string }) => {
-    const held = heldByKey(session.state.notebook.drawer, key);
+    const held = heldOfKey(session.state.notebook.drawer, key);
     if (held?.kind === 'sheet') session.dispatch({ do: 'remove sheet', sheetId: held.id });
     else if (held?.kind === 'plain') session.dispatch({ do: 'remove plain', plainId: held.id });
     else if (held) session.dispatch({ do: 'remove part', partId: held.id });
   },
   'qw-drop-paper': ({ session, hold }, { key, as }: { key: string; as: Wanted }) => {
-    const held = heldByKey(session.state.notebook.drawer, key);
+    const held = heldOfKey(session.state.notebook.drawer, key);
     if (held && as === 'piece') addToKit(session, held);
     else if (held && as !== 'piece') hold(held, as);
   },

@@ -1,3 +1,4 @@
+import { sheetById } from '../../src/drawer/by-id.ts';
 import type { Frame } from '../../src/sheet/model.ts';
 import type { QwFurther } from '../study/qw-further.ts';
 import type { Command, Scene } from './command.ts';
@@ -8,10 +9,7 @@ export const furtherCommands: Readonly<Record<string, Command>> = {
   'qw-keep-part': (scene, { frame, name }: { frame: Frame; name: string }) => {
     const held = pairOn(scene)?.held;
     const { session } = scene;
-    const sheet =
-      held?.kind === 'sheet'
-        ? session.state.notebook.drawer.sheets.find(({ id }) => id === held.id)
-        : undefined;
+    const sheet = held?.kind === 'sheet' ? sheetById(session.state.notebook.drawer, held.id) : undefined;
     if (held?.kind !== 'sheet' || !sheet) return;
     const { width, height } = sheet.sizeMm;
     const sizeMm = { width: width * frame.width, height: height * frame.height };

@@ -1,3 +1,4 @@
+import { partById, sheetById } from '../drawer/by-id.ts';
 import type { Held } from '../drawer/model.ts';
 import type { Notebook } from '../notebook/model.ts';
 import type { KeptSide, Part } from '../sheet/model.ts';
@@ -123,11 +124,11 @@ export interface PictureSource {
 
 /** The kept side and picture of a held paper; null for plains and for what is gone. */
 export function sourceOf(notebook: Notebook, held: Held): PictureSource | null {
-  const { sheets, parts } = notebook.drawer;
+  const { drawer } = notebook;
   if (held.kind === 'plain') return null;
-  const part = held.kind === 'part' ? (parts.find((one) => one.id === held.id) ?? null) : null;
+  const part = held.kind === 'part' ? (partById(drawer, held.id) ?? null) : null;
   const at = held.kind === 'sheet' ? held : part === null ? null : { id: part.sheetId, side: part.side };
-  const kept = at === null ? undefined : sheets.find((sheet) => sheet.id === at.id)?.sides[at.side];
+  const kept = at === null ? undefined : sheetById(drawer, at.id)?.sides[at.side];
   return kept === undefined ? null : { kept, part, pictureId: part?.pictureId ?? kept.pictureId };
 }
 

@@ -1,3 +1,4 @@
+import { sheetById } from '../drawer/by-id.ts';
 import { nameOfHeld, sideOfHeld } from '../drawer/find.ts';
 import type { Held } from '../drawer/model.ts';
 import { emptyNotebook } from '../notebook/empty.ts';
@@ -189,7 +190,7 @@ export const Session = {
       cancelReading: readings.cancel,
       pictureUrl: (held, size = 'full') => pictures.url(book.notebook, held, size),
       takenUrl(sheetId, side) {
-        const kept = book.notebook.drawer.sheets.find((sheet) => sheet.id === sheetId)?.sides[side];
+        const kept = sheetById(book.notebook.drawer, sheetId)?.sides[side];
         const id = kept?.taken?.pictureId ?? kept?.pictureId ?? null;
         return id === null ? null : pictures.urlOf(id);
       },
