@@ -116,10 +116,7 @@ export const Session = {
     const closing = new AbortController();
     const demo = async (): Promise<Notebook> => {
       const made = await (options.makeDemo ?? makeDemo)(newId('demo'));
-      void made.draw((picture) => {
-        pictures.arrived(picture);
-        holder.set({ pictures: holder.state.pictures + 1 });
-      }, closing.signal);
+      void made.draw((picture) => pictures.arrived(picture), closing.signal);
       return made.notebook;
     };
 
