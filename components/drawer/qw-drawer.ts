@@ -61,11 +61,13 @@ export class QwDrawer extends QwElement {
     scroller: () => this.renderRoot.querySelector('.rail .papers'),
     lineHeight: 60,
     gap: 10,
+    around: 6,
   });
   private readonly grid = new LongList(this, {
     scroller: () => this.renderRoot.querySelector('.panel'),
     lineHeight: 152,
     gap: 16,
+    around: 3,
   });
   private readonly head = new ResizeObserver(([entry]) => {
     const height = entry?.borderBoxSize[0]?.blockSize ?? 0;

@@ -15,12 +15,12 @@ export interface LongListOptions {
   readonly lineHeight: number;
   /** Room between two lines, in CSS pixels. */
   readonly gap: number;
+  /** Lines that are drawn above and below those in view, so that Tab and a quick hand find the next ones there. */
+  readonly around: number;
 }
 
 /** Up to so many lines a list is drawn whole: the browser's own search finds all of it then. Ours. */
 const shortList = 40;
-/** Lines that are drawn above and below those in view, so that Tab and a quick hand find the next ones there. Ours. */
-const linesAround = 6;
 
 /** Draws of a long list only the lines in view, those near them, and the one that has the keyboard. */
 export class LongList {
@@ -60,15 +60,26 @@ export class LongList {
     this.controller.getVirtualizer().scrollOffset = 0;
   }
 
+  /** What is known of a line's height. */
+  private heightOf(element: Element): number {
+    const index = Number((element as HTMLElement).dataset.index);
+    return this.controller.getVirtualizer().measurementsCache[index]?.size ?? this.options.lineHeight;
+  }
+
   private settings(count: number, before: number, inHand: number | null) {
-    const { scroller, lineHeight, gap } = this.options;
+    const { scroller, lineHeight, gap, around } = this.options;
     return {
       count,
       gap,
       scrollMargin: before,
-      overscan: linesAround,
+      overscan: around,
       getScrollElement: scroller,
       estimateSize: () => lineHeight,
+      // Told by the browser once the line stands there: asking at once would lay the page out anew for every line.
+      measureElement: (element: Element, entry: ResizeObserverEntry | undefined) => {
+        const height = entry?.borderBoxSize[0]?.blockSize;
+        return height === undefined ? this.heightOf(element) : Math.round(height);
+      },
       // What is drawn before it is known how much room there is.
       initialRect: { width: 0, height: 900 },
       rangeExtractor: (range: Parameters<typeof defaultRangeExtractor>[0]) => {
