@@ -71,7 +71,8 @@ export class QwDrawer extends QwElement {
   });
   private readonly head = new ResizeObserver(([entry]) => {
     const height = entry?.borderBoxSize[0]?.blockSize ?? 0;
-    if (height > 0) this.headHeight = Math.round(height);
+    // In the next frame: a new height inside the same one would be reported as a loop.
+    if (height > 0) requestAnimationFrame(() => (this.headHeight = Math.round(height)));
   });
 
   protected override async scheduleUpdate(): Promise<void> {

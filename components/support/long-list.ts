@@ -72,6 +72,8 @@ export class LongList {
       count,
       gap,
       scrollMargin: before,
+      // A new height inside the frame in which it was told of would be reported as a loop.
+      useAnimationFrameWithResizeObserver: true,
       overscan: around,
       getScrollElement: scroller,
       estimateSize: () => lineHeight,
