@@ -15,6 +15,7 @@ const heavy = [
   'lit/directives/style-map.js',
   'lit/directives/live.js',
   'lit/directives/ref.js',
+  '@tanstack/lit-virtual',
   'culori/fn',
   'd3-scale',
   'd3-color',

@@ -29,20 +29,22 @@ export const drawerStyles = css`
     writing-mode: vertical-rl;
     font: 500 16px/1 var(--qw-serif);
   }
-  .rail ul {
-    display: flex;
-    flex-direction: column;
-    gap: 10px;
+  .papers {
     width: 100%;
     min-height: 0;
     padding: 8px 0 20px;
-    align-items: center;
     overflow-y: auto;
+    overflow-anchor: none;
     scrollbar-width: none;
+  }
+  .papers ul,
+  .grid {
+    display: flow-root;
   }
   .mini {
     display: block;
     width: 60px;
+    margin: 0 auto;
   }
   .mini:hover {
     outline: 2px solid var(--qw-ink);
@@ -52,10 +54,15 @@ export const drawerStyles = css`
     display: flex;
     flex-direction: column;
     height: 100%;
-    padding: 10px 18px var(--foot, 0);
+    padding: 0 18px var(--foot, 0);
     background: var(--qw-leaf);
     box-shadow: 0 0 24px var(--qw-lift);
     overflow-y: auto;
+    overflow-anchor: none;
+  }
+  .head {
+    flex: none;
+    padding: 10px 0 4px;
   }
   .top {
     display: flex;
@@ -71,11 +78,13 @@ export const drawerStyles = css`
     margin: 8px 0 14px;
   }
   .grid {
+    flex: none;
+    margin-bottom: 32px;
+  }
+  .row {
     display: grid;
     grid-template-columns: repeat(3, minmax(0, 1fr));
-    gap: 16px 14px;
-    padding: 4px 4px 32px;
-    margin: 0 -4px;
+    gap: 14px;
   }
   .one {
     display: block;
@@ -86,8 +95,7 @@ export const drawerStyles = css`
     outline-offset: 2px;
   }
   .picked {
-    grid-column: 1 / -1;
-    order: -1;
+    margin-bottom: 16px;
     padding-bottom: 14px;
     border-bottom: 1px solid var(--qw-rule);
   }

@@ -5,7 +5,10 @@ export interface DrawerPaper {
   readonly name: string;
   /** What it is: "sheet, side A", "plain cardstock". */
   readonly about: string;
-  /** Address of its picture, or null: then its inks are drawn as bands by share. */
+  /**
+   * Address of its picture, or null: then its inks are drawn as bands by share. May be worked out when it is read, so it is
+   * read only of what is drawn.
+   */
   readonly picture: string | null;
   readonly bands: readonly Band[];
   /** Titles of the leaves that it lies on: putting it out takes it off them. */

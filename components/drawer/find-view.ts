@@ -36,6 +36,8 @@ export interface FindView {
   readonly places: readonly PlaceView[];
   /** How many there are with those that are not shown yet. */
   readonly all: number;
+  /** Whether the answer is there, is still looked for, or can't be had; while it is looked for, the last one may stand. */
+  readonly state: 'found' | 'looking' | 'stopped';
 }
 
 export interface PlaceView {

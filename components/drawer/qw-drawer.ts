@@ -1,21 +1,29 @@
 import { html, nothing, type PropertyValues } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
+import { ref } from 'lit/directives/ref.js';
 import { repeat } from 'lit/directives/repeat.js';
+import { styleMap } from 'lit/directives/style-map.js';
+import { placeAfter } from '../support/arrows.ts';
 import { controls } from '../support/controls.ts';
 import { QwElement } from '../support/element.ts';
 import { emit } from '../support/emit.ts';
+import { LongList } from '../support/long-list.ts';
 import { paperType } from '../support/paper-type.ts';
 import { ownTurn } from '../support/turn.ts';
 import { drawerStyles } from './drawer-styles.ts';
 import type { DrawerPaper } from './drawer-view.ts';
+import { foundInWords, leavesInWords, papersNamed, shows, wantedWords } from './drawer-words.ts';
 import './qw-miniature.ts';
 
 /** What a paper can be taken out for. */
 export type TakeAs = 'anchor' | 'candidate' | 'piece' | 'look';
 
+/** Papers beside each other in the open drawer. */
+const abreast = 3;
+
 /**
  * The drawer: a rail of miniature papers, and the open drawer that slides over the page. Papers can be dragged
- * from both; Escape shuts it.
+ * from both; Escape shuts it, and the arrows go from paper to paper. Of many papers only those in view are drawn.
  * @slot new - further ways to put something in, in the open drawer
  * @fires qw-drawer - `{ open }`, it wants to be opened or shut
  * @fires qw-take - `{ key, as }`, a paper is taken out
@@ -35,22 +43,58 @@ export class QwDrawer extends QwElement {
   @property({ type: Boolean, attribute: 'on-study' }) onStudy = false;
   /** True where the open leaf is a kit. */
   @property({ type: Boolean, attribute: 'on-kit' }) onKit = false;
+  /** Grows when pictures arrive: papers are asked for theirs anew. */
+  @property({ type: Number }) pictures = 0;
+  /** The leaves that papers lie on; another value says that this may have changed. */
+  @property({ attribute: false }) leaves: unknown = null;
   @state() private sought = '';
   @state() private picked: string | null = null;
+  /** Place of the paper that has the keyboard, among those that are listed. */
+  @state() private inHand: number | null = null;
+  /** How high the head of the open drawer is, in CSS pixels. */
+  @state() private headHeight = 0;
   @query('.shut') private shut!: HTMLButtonElement | null;
+  /** What takes the keyboard once it is drawn. */
+  private next: string | null = null;
+
+  private readonly rail = new LongList(this, {
+    scroller: () => this.renderRoot.querySelector('.rail .papers'),
+    lineHeight: 60,
+    gap: 10,
+    around: 6,
+  });
+  private readonly grid = new LongList(this, {
+    scroller: () => this.renderRoot.querySelector('.panel'),
+    lineHeight: 152,
+    gap: 16,
+    around: 3,
+  });
+  private readonly head = new ResizeObserver(([entry]) => {
+    const height = entry?.borderBoxSize[0]?.blockSize ?? 0;
+    // In the next frame: a new height inside the same one would be reported as a loop.
+    if (height > 0) requestAnimationFrame(() => (this.headHeight = Math.round(height)));
+  });
 
   protected override async scheduleUpdate(): Promise<void> {
     if (!this.hasUpdated) await ownTurn();
     super.scheduleUpdate();
   }
 
+  protected override willUpdate(changed: PropertyValues<this>): void {
+    if (!changed.has('open')) return;
+    this.inHand = null;
+    this.grid.rewind();
+  }
+
   override render() {
-    return html`<aside aria-label="Drawer" @keydown=${this.onKey}>
-      ${this.open ? this.panel() : this.rail()}
+    return html`<aside aria-label="Drawer" @keydown=${this.onKey} @focusin=${this.onFocus} @focusout=${this.onFocus}>
+      ${this.open ? this.panel() : this.shutRail()}
     </aside>`;
   }
 
   protected override updated(changed: PropertyValues<this>): void {
+    if (this.next !== null) this.renderRoot.querySelector<HTMLElement>(this.next)?.focus();
+    this.next = null;
     if (!changed.has('open')) return;
     if (this.open) (this.renderRoot.querySelector<HTMLElement>('.picked .one') ?? this.shut)?.focus();
     else if (changed.get('open') === true) {
@@ -59,84 +103,112 @@ export class QwDrawer extends QwElement {
     }
   }
 
-  private rail() {
+  private shutRail() {
+    const { papers } = this;
+    const lines = this.rail.lines(papers.length, 0, this.inHand);
     return html`<div class="rail">
       <button type="button" class="pull" aria-expanded="false" @click=${() => this.ask(true)}><span>Drawer</span></button>
-      <ul>
-        ${repeat(
-          this.papers,
-          ({ key }) => key,
-          (paper) =>
-            html`<li>
-              <button
-                type="button"
-                class="mini"
-                title=${paper.name}
-                aria-label=${shows(paper)}
-                draggable="true"
-                @dragstart=${(event: DragEvent) => carry(event, paper.key)}
-                @click=${() => this.pick(paper.key)}
-              >
-                <qw-miniature .paper=${paper}></qw-miniature>
-              </button>
-            </li>`,
-        )}
-      </ul>
+      <div class="papers">
+        <ul style=${styleMap({ 'min-height': `${this.rail.height()}px` })}>
+          ${repeat(
+            lines,
+            ({ index }) => papers[index]!.key,
+            ({ index, above }) => this.mini(papers[index]!, index, above),
+          )}
+        </ul>
+      </div>
     </div>`;
+  }
+
+  private mini(paper: DrawerPaper, index: number, above: number) {
+    return html`<li aria-setsize=${this.papers.length} aria-posinset=${index + 1} style=${styleMap({ 'margin-top': `${above}px` })}>
+      <button
+        type="button"
+        class="mini"
+        data-at=${index}
+        title=${paper.name}
+        aria-label=${shows(paper)}
+        draggable="true"
+        @dragstart=${(event: DragEvent) => carry(event, paper.key)}
+        @click=${() => this.pick(paper.key)}
+      >
+        <qw-miniature .picture=${paper.picture} .bands=${paper.bands}></qw-miniature>
+      </button>
+    </li>`;
+  }
+
+  /** What is listed in the open drawer, and the paper that was picked, which lies above the others. */
+  private listed() {
+    const found = papersNamed(this.papers, this.sought);
+    const picked = this.wanted ? undefined : found.find(({ key }) => key === this.picked);
+    return { found, picked, rest: picked ? found.filter((paper) => paper !== picked) : found };
   }
 
   private panel() {
-    const sought = this.sought.trim().toLowerCase();
-    const found = this.papers.filter(({ name, about }) => `${name} ${about}`.toLowerCase().includes(sought));
+    const { found, picked, rest } = this.listed();
+    const row = this.inHand === null ? null : Math.floor(this.inHand / abreast);
+    const lines = this.grid.lines(Math.ceil(rest.length / abreast), this.headHeight, row);
     return html`<div class="panel">
-      <div class="top">
-        <h2>${this.wanted ? wantedWords[this.wanted] : 'Drawer'}</h2>
-        <button type="button" class="word shut" @click=${() => this.ask(false)}><span>Shut</span></button>
+      <div class="head" ${ref(this.onHead)}>
+        <div class="top">
+          <h2>${this.wanted ? wantedWords[this.wanted] : 'Drawer'}</h2>
+          <button type="button" class="word shut" @click=${() => this.ask(false)}><span>Shut</span></button>
+        </div>
+        <div class="find">
+          ${
+            this.papers.length > 6
+              ? html`<input class="field" type="search" aria-label="Find a paper by name" placeholder="Find by name" .value=${this.sought} @input=${this.onSeek} />`
+              : nothing
+          }
+          <button type="button" class="slip" @click=${() => emit(this, 'qw-add-pictures', { as: this.wanted })}>
+            Add pictures of papers
+          </button>
+          ${
+            this.onStudy && this.papers.length > 1
+              ? html`<button type="button" class="word" @click=${() => emit(this, 'qw-look-further', { way: 'drawer' })}><span>Best first against the anchor</span></button>`
+              : nothing
+          }
+        </div>
+        <slot name="new"></slot>
+        ${this.papers.length === 0 ? html`<p class="empty">Nothing here yet: photograph a paper, and drop the picture on the page.</p>` : nothing}
+        <p class=${found.length || !this.papers.length ? 'unseen' : 'empty'} aria-live="polite">${this.sought.trim() ? foundInWords(found.length) : nothing}</p>
+        ${picked ? html`<div class="picked">${this.one(picked, null)} ${this.ways(picked)}</div>` : nothing}
       </div>
-      <div class="find">
-        ${
-          this.papers.length > 6
-            ? html`<input class="field" type="search" aria-label="Find a paper by name" placeholder="Find by name" .value=${this.sought} @input=${this.onSeek} />`
-            : nothing
-        }
-        <button type="button" class="slip" @click=${() => emit(this, 'qw-add-pictures', { as: this.wanted })}>
-          Add pictures of papers
-        </button>
-        ${
-          this.onStudy && this.papers.length > 1
-            ? html`<button type="button" class="word" @click=${() => emit(this, 'qw-look-further', { way: 'drawer' })}><span>Best first against the anchor</span></button>`
-            : nothing
-        }
-      </div>
-      <slot name="new"></slot>
-      ${this.papers.length === 0 ? html`<p class="empty">Nothing here yet: photograph a paper, and drop the picture on the page.</p>` : nothing}
-      ${this.papers.length && !found.length ? html`<p class="empty">No paper of that name.</p>` : nothing}
-      <ul class="grid">
+      <div class="grid" role="list" aria-label="Papers" style=${styleMap({ 'min-height': `${this.grid.height()}px` })}>
         ${repeat(
-          found,
-          ({ key }) => key,
-          (paper) => this.paper(paper),
+          lines,
+          ({ index }) => index,
+          ({ index, above }) => this.row(rest, index, above),
         )}
-      </ul>
+      </div>
     </div>`;
   }
 
-  private paper(paper: DrawerPaper) {
-    const picked = this.picked === paper.key;
-    return html`<li class=${picked ? 'picked' : ''}>
-      <button
-        type="button"
-        class="one"
-        draggable="true"
-        aria-expanded=${this.wanted ? nothing : picked}
-        @dragstart=${(event: DragEvent) => carry(event, paper.key)}
-        @click=${() => this.onPaper(paper.key)}
-      >
-        <qw-miniature .paper=${paper}></qw-miniature>
-        <b>${paper.name}</b><small>${paper.about}</small>
-      </button>
-      ${picked && !this.wanted ? this.ways(paper) : nothing}
-    </li>`;
+  private row(papers: readonly DrawerPaper[], row: number, above: number) {
+    const from = row * abreast;
+    return html`<div class="row" role="presentation" data-index=${row} style=${styleMap({ 'margin-top': `${above}px` })} ${ref(this.grid.measure)}>
+      ${repeat(
+        papers.slice(from, from + abreast),
+        ({ key }) => key,
+        (paper, i) =>
+          html`<div role="listitem" aria-setsize=${papers.length} aria-posinset=${from + i + 1}>${this.one(paper, from + i)}</div>`,
+      )}
+    </div>`;
+  }
+
+  private one(paper: DrawerPaper, at: number | null) {
+    return html`<button
+      type="button"
+      class="one"
+      data-at=${at ?? nothing}
+      draggable="true"
+      aria-expanded=${this.wanted ? nothing : at === null}
+      @dragstart=${(event: DragEvent) => carry(event, paper.key)}
+      @click=${() => this.onPaper(paper.key)}
+    >
+      <qw-miniature .picture=${paper.picture} .bands=${paper.bands}></qw-miniature>
+      <b>${paper.name}</b><small>${paper.about}</small>
+    </button>`;
   }
 
   private ways({ key, name, liesOn = [] }: DrawerPaper) {
@@ -156,8 +228,14 @@ export class QwDrawer extends QwElement {
   }
 
   private onPaper(key: string): void {
-    if (this.wanted) emit(this, 'qw-take', { key, as: this.wanted });
-    else this.picked = this.picked === key ? null : key;
+    if (this.wanted) {
+      emit(this, 'qw-take', { key, as: this.wanted });
+      return;
+    }
+    const isPicked = this.picked === key;
+    this.picked = isPicked ? null : key;
+    if (isPicked) this.handTo(papersNamed(this.papers, this.sought).findIndex((paper) => paper.key === key));
+    else this.next = '.picked .one';
   }
 
   private pick(key: string): void {
@@ -170,34 +248,44 @@ export class QwDrawer extends QwElement {
   }
 
   private onKey(event: KeyboardEvent): void {
-    if (event.key !== 'Escape' || !this.open) return;
-    event.stopPropagation();
-    this.ask(false);
+    if (event.key === 'Escape' && this.open) {
+      event.stopPropagation();
+      this.ask(false);
+      return;
+    }
+    const at = placeOf(event.target);
+    if (at === null || event.altKey || event.ctrlKey || event.metaKey || event.shiftKey) return;
+    const last = (this.open ? this.listed().rest : this.papers).length - 1;
+    const to = placeAfter(event.key, at, last, this.open ? abreast : 1);
+    if (to === null) return;
+    event.preventDefault();
+    this.handTo(to);
   }
+
+  /** The keyboard goes to the paper at this place, wherever it stands. */
+  private handTo(at: number): void {
+    this.inHand = at;
+    this.next = `.papers [data-at='${at}'], .grid [data-at='${at}']`;
+  }
+
+  /** The paper that has the keyboard stays drawn, however far it is scrolled away. */
+  private onFocus(event: FocusEvent): void {
+    this.inHand = placeOf(event.type === 'focusin' ? event.target : event.relatedTarget);
+  }
+
+  private readonly onHead = (head: Element | undefined): void => {
+    this.head.disconnect();
+    if (head) this.head.observe(head);
+  };
 
   private ask(open: boolean): void {
     emit(this, 'qw-drawer', { open });
   }
 }
 
-const wantedWords = {
-  anchor: 'Choose the anchor',
-  candidate: 'Choose a candidate',
-  piece: 'Choose pieces',
-} as const;
-
-/** A miniature opens the drawer at its paper; the two sides of a sheet have one name. */
-function shows({ name, about }: DrawerPaper): string {
-  return `Show ${name}${about.startsWith('side') ? `, ${about},` : ''} in the drawer`;
-}
-
-/** "“Hearts” and 2 more leaves"; a leaf without a title is only counted. */
-function leavesInWords(titles: readonly string[]): string {
-  const named = titles.find((title) => title !== '');
-  const others = titles.length - (named === undefined ? 0 : 1);
-  const counted = (more: string) => `${others}${more} ${others === 1 ? 'leaf' : 'leaves'}`;
-  if (named === undefined) return counted('');
-  return others === 0 ? `“${named}”` : `“${named}” and ${counted(' more')}`;
+function placeOf(target: EventTarget | null): number | null {
+  const at = target instanceof HTMLElement ? target.dataset.at : undefined;
+  return at === undefined ? null : Number(at);
 }
 
 function carry(event: DragEvent, key: string): void {

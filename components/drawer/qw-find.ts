@@ -32,7 +32,7 @@ export class QwFind extends QwElement {
     const { view } = this;
     if (!view) return nothing;
     return html`<section class="row" aria-labelledby="head">
-      <div class="margin" aria-hidden="true"><b>the drawer</b><span>${counted(view.all)}</span></div>
+      <div class="margin" aria-hidden="true"><b>the drawer</b><span>${isWaiting(view) ? nothing : counted(view.all)}</span></div>
       <div class="text">
         <h3 id="head" tabindex="-1">What else have I?</h3>
         <qw-choice
@@ -46,8 +46,8 @@ export class QwFind extends QwElement {
           @qw-choose=${this.onBy}
         ></qw-choice>
         ${view.by === 'ink' ? this.inks(view) : nothing} ${this.filters(view)}
-        <p class="unseen" aria-live="polite">${counted(view.all)}</p>
-        ${view.places.length ? html`<ol>${view.places.map((place, at) => this.place(view, place, at))}</ol>` : html`<p class="none">${this.nothing(view)}</p>`}
+        <p class="unseen" aria-live="polite">${isWaiting(view) ? nothing : counted(view.all)}</p>
+        ${view.places.length ? html`<ol aria-busy=${view.state === 'looking'}>${view.places.map((place, at) => this.place(view, place, at))}</ol>` : html`<p class="none" aria-live="polite">${this.nothing(view)}</p>`}
         ${
           view.all > view.places.length
             ? html`<button type="button" class="word" @click=${() => emit(this, 'qw-find-more', {})}><span>Show more of the ${view.all}</span></button>`
@@ -114,7 +114,7 @@ export class QwFind extends QwElement {
       html`<span class="verdict">${verdictMark(found, 28)} ${name ? `${name}: ` : ''}${verdictInSentence(found)}</span> `;
     const table = of ? inkTable(of.anchor, of.candidate) : inkTable();
     return html`<li>
-      <qw-miniature .paper=${paper}></qw-miniature>
+      <qw-miniature .picture=${paper.picture} .bands=${paper.bands}></qw-miniature>
       <div>
         <p class="name">
           <b>${at + 1} ${paper.name}</b> <small>${paper.about}</small>
@@ -129,7 +129,9 @@ export class QwFind extends QwElement {
     </li>`;
   }
 
-  private nothing({ by }: FindView): string {
+  private nothing({ by, state }: FindView): string {
+    if (state === 'looking') return 'Looking through the drawer…';
+    if (state === 'stopped') return 'The drawer could not be looked through. Choose once more to try again.';
     if (by === 'ink') return 'Nothing in the drawer repeats this ink with these conditions.';
     if (by === 'bridge') return 'Nothing in the drawer would stand between the two with these conditions.';
     return 'Nothing in the drawer fits these conditions.';
@@ -150,6 +152,11 @@ export class QwFind extends QwElement {
     const filter = { ...this.view.filter, [name]: name === 'count' ? Number(value) : value };
     emit(this, 'qw-find-filter', { filter });
   }
+}
+
+/** True while there is nothing to tell yet. */
+function isWaiting({ places, state }: FindView): boolean {
+  return places.length === 0 && state !== 'found';
 }
 
 function counted(all: number): string {

@@ -1,8 +1,8 @@
-import { css, html, nothing } from 'lit';
+import { css, html } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { styleMap } from 'lit/directives/style-map.js';
 import { QwElement } from '../support/element.ts';
-import { bandsOf, type DrawerPaper } from './drawer-view.ts';
+import { type Band, bandsOf } from './drawer-view.ts';
 
 /** A paper in small: its picture, or its inks as bands. Only a picture: whatever names it stands beside it. */
 @customElement('qw-miniature')
@@ -25,13 +25,13 @@ export class QwMiniature extends QwElement {
     }
   `;
 
-  @property({ attribute: false }) paper: DrawerPaper | null = null;
+  /** Address of the picture, or null. */
+  @property({ attribute: false }) picture: string | null = null;
+  @property({ attribute: false }) bands: readonly Band[] = [];
 
   override render() {
-    const { paper } = this;
-    if (!paper) return nothing;
-    return paper.picture
-      ? html`<img src=${paper.picture} alt="" draggable="false" />`
-      : html`<div style=${styleMap({ background: bandsOf(paper.bands) })}></div>`;
+    return this.picture
+      ? html`<img src=${this.picture} alt="" decoding="async" draggable="false" />`
+      : html`<div style=${styleMap({ background: bandsOf(this.bands) })}></div>`;
   }
 }

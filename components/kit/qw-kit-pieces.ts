@@ -41,7 +41,7 @@ export class QwKitPieces extends QwElement {
     const { paper, index } = piece;
     const member = view.kit?.members[at];
     return html`<li>
-      <qw-miniature .paper=${paper}></qw-miniature>
+      <qw-miniature .picture=${paper.picture} .bands=${paper.bands}></qw-miniature>
       <div class="what">
         <p><b>${at + 1} ${paper.name}</b> <small>${piece.isPhoto ? 'photograph' : paper.about}</small></p>
         ${member ? this.inks(member) : nothing}

@@ -1,5 +1,6 @@
 import { demoNotebook } from '../../src/demo/notebook.ts';
 import { pairNames, sideOfHeld } from '../../src/drawer/find.ts';
+import { filterChoices, findPlaces } from '../../src/drawer/look-through.ts';
 import { compare } from '../../src/harmony/compare.ts';
 import type { Change } from '../../src/harmony/model.ts';
 import { asks, mark, questions } from '../../src/notebook/exercise.ts';
@@ -7,7 +8,6 @@ import type { ExerciseLeaf, KitLeaf, StudyLeaf } from '../../src/notebook/model.
 import { readSide } from '../../src/sheet/read-side.ts';
 import { relabel } from '../../src/sheet/relabel.ts';
 import { colourablesIn, findColourIt } from '../../src/workbench/colour-it.ts';
-import { filterChoices, findPlaces } from '../../src/workbench/drawer-rank.ts';
 import { findKit } from '../../src/workbench/kit.ts';
 import { supposedInk, supposeOn } from '../../src/workbench/what-if.ts';
 import { noFilter } from '../drawer/find-view.ts';
@@ -55,6 +55,7 @@ place('qw-find', {
     ink: 'B',
     filter: noFilter,
     choices: filterChoices(drawer),
+    state: 'found',
     places: found.places.map(({ held, verdict, says, of }) => ({
       paper: paper(held.id),
       verdict,

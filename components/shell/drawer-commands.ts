@@ -1,3 +1,4 @@
+import { heldOfKey } from '../../src/drawer/find.ts';
 import type { Held } from '../../src/drawer/model.ts';
 import type { PictureTarget } from '../../src/workbench/session-types.ts';
 import type { CommandMap, Scene } from './command.ts';
@@ -5,7 +6,6 @@ import { askForFiles, pictureTypes } from './files.ts';
 import { addToKit, readIntoKit } from './kit-commands.ts';
 import { newStudy } from './leaf-kinds.ts';
 import { lookCloser } from './sheet-commands.ts';
-import { heldByKey } from './views.ts';
 
 /** The drawer opened and shut, papers taken out of it, pictures put into it. */
 export const drawerCommands = {
@@ -17,7 +17,7 @@ export const drawerCommands = {
     if (app.opened !== 'drawer') app.open('drawer');
   },
   'qw-take': (scene, { key, as }) => {
-    const held = heldByKey(scene.session.state.notebook.drawer, key);
+    const held = heldOfKey(scene.session.state.notebook.drawer, key);
     if (!held) return;
     // A kit takes many: the drawer stays open.
     if (as === 'piece') return addToKit(scene.session, held);
@@ -28,13 +28,13 @@ export const drawerCommands = {
     scene.app.open(null);
   },
   'qw-put-out': ({ session }, { key }) => {
-    const held = heldByKey(session.state.notebook.drawer, key);
+    const held = heldOfKey(session.state.notebook.drawer, key);
     if (held?.kind === 'sheet') session.dispatch({ do: 'remove sheet', sheetId: held.id });
     else if (held?.kind === 'plain') session.dispatch({ do: 'remove plain', plainId: held.id });
     else if (held) session.dispatch({ do: 'remove part', partId: held.id });
   },
   'qw-drop-paper': ({ session, hold }, { key, as }) => {
-    const held = heldByKey(session.state.notebook.drawer, key);
+    const held = heldOfKey(session.state.notebook.drawer, key);
     if (held && as === 'piece') addToKit(session, held);
     else if (held && as !== 'piece') hold(held, as);
   },

@@ -1,3 +1,4 @@
+import { sheetById } from '../../src/drawer/by-id.ts';
 import type { QwFurther } from '../study/qw-further.ts';
 import type { CommandMap, Scene } from './command.ts';
 import { openWhatIf, pairOn } from './what-if-commands.ts';
@@ -7,10 +8,7 @@ export const furtherCommands = {
   'qw-keep-part': (scene, { frame, name }) => {
     const held = pairOn(scene)?.held;
     const { session } = scene;
-    const sheet =
-      held?.kind === 'sheet'
-        ? session.state.notebook.drawer.sheets.find(({ id }) => id === held.id)
-        : undefined;
+    const sheet = held?.kind === 'sheet' ? sheetById(session.state.notebook.drawer, held.id) : undefined;
     if (held?.kind !== 'sheet' || !sheet) return;
     const { width, height } = sheet.sizeMm;
     const sizeMm = { width: width * frame.width, height: height * frame.height };

@@ -138,6 +138,8 @@ export class QwApp extends QwElement implements AppHost {
       </main>
       <qw-drawer
         .papers=${drawerPapers(session)}
+        .pictures=${book.pictures}
+        .leaves=${book.notebook.leaves}
         .wanted=${this.wanted}
         ?open=${this.opened === 'drawer'}
         ?on-study=${leaf?.kind === 'study'}

@@ -1,5 +1,6 @@
 import { html, nothing, type PropertyValues } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
+import { sheetById } from '../../src/drawer/by-id.ts';
 import type { Held } from '../../src/drawer/model.ts';
 import type { SheetLeaf } from '../../src/notebook/model.ts';
 import type { Session, SessionState } from '../../src/workbench/session-types.ts';
@@ -69,7 +70,8 @@ export class QwOpenSheet extends QwElement {
 
   /** The side that is looked at; A where there is no B (any more). */
   private held({ sheetId }: SheetLeaf): Extract<Held, { kind: 'sheet' }> {
-    const sheet = this.session?.state.notebook.drawer.sheets.find(({ id }) => id === sheetId);
+    const drawer = this.session?.state.notebook.drawer;
+    const sheet = drawer && sheetById(drawer, sheetId);
     return { kind: 'sheet', id: sheetId, side: sheet?.sides.B ? this.face : 'A' };
   }
 

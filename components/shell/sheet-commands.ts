@@ -1,3 +1,4 @@
+import { partById, sheetById } from '../../src/drawer/by-id.ts';
 import type { Held } from '../../src/drawer/model.ts';
 import type { CommandMap, Scene } from './command.ts';
 import { plainFrom } from './plain-of.ts';
@@ -14,9 +15,9 @@ export const sheetCommands = {
 /** The leaf of a sheet is made when it is first looked at; a part is looked at on its sheet. False for a plain, which has none. */
 export function lookCloser({ app, session }: Scene, held: Held): boolean {
   const { leaves, drawer } = session.state.notebook;
-  const part = held.kind === 'part' ? drawer.parts.find(({ id }) => id === held.id) : undefined;
+  const part = held.kind === 'part' ? partById(drawer, held.id) : undefined;
   const at = held.kind === 'sheet' ? held : part ? { id: part.sheetId, side: part.side } : null;
-  const sheet = drawer.sheets.find(({ id }) => id === at?.id);
+  const sheet = at ? sheetById(drawer, at.id) : undefined;
   if (!at || !sheet) return false;
   app.faces.set(sheet.id, at.side);
   const known = leaves.find((leaf) => leaf.kind === 'sheet' && leaf.sheetId === sheet.id);

@@ -1,3 +1,4 @@
+import { sheetById } from '../../src/drawer/by-id.ts';
 import type { Held } from '../../src/drawer/model.ts';
 import type { HandChange, HandMade, Ink, KeptSide, LightMark, Side, Weight } from '../../src/sheet/model.ts';
 import { weightFromPounds, weightFromScales } from '../../src/sheet/weight.ts';
@@ -62,7 +63,7 @@ function plainInk(ink: Ink): Ink {
 
 function tell(session: Session, at: SheetSide, change: SheetDetails): unknown {
   const { name, count, note, sizeMm, weight, side, motifs, finishes } = change;
-  const sheet = session.state.notebook.drawer.sheets.find(({ id }) => id === at.id);
+  const sheet = sheetById(session.state.notebook.drawer, at.id);
   if (!sheet) return;
   if (sizeMm) return session.resizeSheet(at.id, sizeMm);
   if (side) {
@@ -105,5 +106,5 @@ function weightOf(given: GivenWeight, { width, height }: { width: number; height
 }
 
 function keptOf(session: Session, { id, side }: SheetSide): KeptSide | undefined {
-  return session.state.notebook.drawer.sheets.find((sheet) => sheet.id === id)?.sides[side];
+  return sheetById(session.state.notebook.drawer, id)?.sides[side];
 }

@@ -1,3 +1,4 @@
+import { sheetById } from '../../src/drawer/by-id.ts';
 import { spotsInside } from '../../src/drawer/places.ts';
 import type { Corners, Places, Sheet, Side, SizeMm, Spot } from '../../src/sheet/model.ts';
 import { relabel } from '../../src/sheet/relabel.ts';
@@ -41,8 +42,8 @@ export function sheetView(
   found: Found,
   places: Places | null,
 ): Omit<SheetView, 'spotReads'> | null {
-  const { sheets, parts } = session.state.notebook.drawer;
-  const sheet = sheets.find(({ id }) => id === sheetId);
+  const { drawer } = session.state.notebook;
+  const sheet = sheetById(drawer, sheetId);
   const kept = sheet?.sides[face];
   if (!sheet || !kept) return null;
   const side = relabel(kept.reading, 'anchor');
@@ -61,7 +62,7 @@ export function sheetView(
     hand: kept.hand ?? [],
     spots: spotsOf(places, side),
     blocks: found.blocks.map((frame) => ({ frame })),
-    parts: parts
+    parts: drawer.parts
       .filter((part) => part.sheetId === sheetId && part.side === face)
       .map((part) => ({ key: `part:${part.id}`, name: part.name, size: unbroken(sizeWords(part.sizeMm)) })),
     weightSays: weightSays(sheet),

@@ -1,3 +1,4 @@
+import { partById, plainById, sheetById } from '../../src/drawer/by-id.ts';
 import { allHeld, heldKey, otherSideOfHeld, sideOfHeld } from '../../src/drawer/find.ts';
 import type { Drawer, Held } from '../../src/drawer/model.ts';
 import type { Opinion, StudyLeaf } from '../../src/notebook/model.ts';
@@ -40,7 +41,7 @@ export function paperView(
 /** Whether its picture shows the table too, and has not been straightened since. */
 function liesOnTable({ state }: Session, held: Held): boolean {
   if (held.kind !== 'sheet') return false;
-  const kept = state.notebook.drawer.sheets.find(({ id }) => id === held.id)?.sides[held.side];
+  const kept = sheetById(state.notebook.drawer, held.id)?.sides[held.side];
   return kept?.pictureId != null && !kept.taken && state.onTable.includes(kept.pictureId);
 }
 
@@ -58,82 +59,98 @@ export function candidateViews(
 }
 
 /**
- * Everything in the drawer, sheets first. What has not changed since it was last asked for is the same object, and so
- * is the whole, so that it is not drawn again.
+ * Everything in the drawer, sheets first: the same list for as long as nothing of the drawer changes, and the same paper
+ * for as long as the thing itself does not. A paper's picture and the leaves it lies on are asked for when they are read,
+ * so that a drawer of ten thousand fetches what is in view and no more.
  */
 export function drawerPapers(session: Session): readonly DrawerPaper[] {
-  const before = papersBefore.get(session) ?? [];
-  const lies = leavesByThing(session.state.notebook);
-  const known = new Map(before.map((paper) => [paper.key, paper]));
-  const papers = allHeld(session.state.notebook.drawer).flatMap((held) => {
-    const paper = drawerPaper(session, held);
-    const fresh = paper && { ...paper, liesOn: lies.get(held.id) ?? [] };
-    const same = fresh === null ? undefined : known.get(fresh.key);
-    return fresh === null ? [] : [same !== undefined && isSamePaper(same, fresh) ? same : fresh];
+  const { drawer } = session.state.notebook;
+  const before = papersBefore.get(session);
+  if (before?.drawer === drawer) return before.papers;
+  const made = before?.made ?? new WeakMap<object, ReadonlyMap<string, DrawerPaper>>();
+  const papers = allHeld(drawer).flatMap((held) => {
+    const thing = thingOf(drawer, held);
+    if (thing === undefined) return [];
+    const key = heldKey(held);
+    const known = made.get(thing);
+    const paper = known?.get(key) ?? lazyPaper(session, held);
+    if (paper !== null && !known?.has(key)) made.set(thing, new Map([...(known ?? []), [key, paper]]));
+    return paper ?? [];
   });
-  if (papers.length === before.length && papers.every((paper, i) => paper === before[i])) return before;
-  papersBefore.set(session, papers);
+  papersBefore.set(session, { drawer, papers, made });
   return papers;
 }
 
-const papersBefore = new WeakMap<Session, readonly DrawerPaper[]>();
+interface PapersBefore {
+  readonly drawer: Drawer;
+  readonly papers: readonly DrawerPaper[];
+  /** By the sheet, plain or part. */
+  readonly made: WeakMap<object, ReadonlyMap<string, DrawerPaper>>;
+}
 
-function isSamePaper(one: DrawerPaper, other: DrawerPaper): boolean {
+const papersBefore = new WeakMap<Session, PapersBefore>();
+
+function thingOf(drawer: Drawer, { kind, id }: Held): object | undefined {
+  return { sheet: sheetById, plain: plainById, part: partById }[kind](drawer, id);
+}
+
+function lazyPaper(session: Session, held: Held): DrawerPaper | null {
+  const said = paperWords(session, held);
   return (
-    one.name === other.name &&
-    one.about === other.about &&
-    one.picture === other.picture &&
-    one.liesOn?.join() === other.liesOn?.join() &&
-    one.bands.length === other.bands.length &&
-    one.bands.every(({ hex, share }, i) => hex === other.bands[i]?.hex && share === other.bands[i]?.share)
+    said && {
+      ...said,
+      get picture() {
+        return session.pictureUrl(held, 'thumb');
+      },
+      get liesOn() {
+        return leavesByThing(session.state.notebook).get(held.id) ?? [];
+      },
+    }
   );
 }
 
 /** A held paper in small, or null where it has left the drawer. */
 export function drawerPaper(session: Session, held: Held): DrawerPaper | null {
+  const said = paperWords(session, held);
+  return said && { ...said, picture: session.pictureUrl(held, 'thumb') };
+}
+
+function paperWords(session: Session, held: Held): Omit<DrawerPaper, 'picture'> | null {
   const { drawer } = session.state.notebook;
   const bands = bandsIn(drawer, held);
-  if (!bands) return null;
-  return {
-    key: heldKey(held),
-    name: plainName(drawer, held) ?? session.nameOf(held),
-    about: aboutHeld(drawer, held),
-    picture: session.pictureUrl(held, 'thumb'),
-    bands,
-  };
+  return (
+    bands && {
+      key: heldKey(held),
+      name: plainName(drawer, held) ?? session.nameOf(held),
+      about: aboutHeld(drawer, held),
+      bands,
+    }
+  );
 }
 
 function bandsIn(drawer: Drawer, held: Held): DrawerPaper['bands'] | null {
   if (held.kind === 'plain') {
-    const plain = drawer.plains.find(({ id }) => id === held.id);
+    const plain = plainById(drawer, held.id);
     return plain ? [{ hex: plain.ink.hex, share: 1 }] : null;
   }
   const reading = sideOfHeld(drawer, held);
   return reading && [reading.base, ...reading.inks].map(({ hex, share }) => ({ hex, share }));
 }
 
-/** The held thing that a key of the drawer names, or null. */
-export function heldByKey(drawer: Drawer, key: string): Held | null {
-  return allHeld(drawer).find((held) => heldKey(held) === key) ?? null;
-}
-
 function plainName(drawer: Drawer, held: Held): string | null {
-  return held.kind === 'sheet' ? (drawer.sheets.find(({ id }) => id === held.id)?.name ?? null) : null;
+  return held.kind === 'sheet' ? (sheetById(drawer, held.id)?.name ?? null) : null;
 }
 
 function aboutHeld(drawer: Drawer, held: Held): string {
-  if (held.kind === 'sheet') {
-    const sheet = drawer.sheets.find(({ id }) => id === held.id);
-    return sheet?.sides.B ? `side ${held.side}` : 'sheet';
-  }
+  if (held.kind === 'sheet') return sheetById(drawer, held.id)?.sides.B ? `side ${held.side}` : 'sheet';
   if (held.kind === 'part') return 'part of a sheet';
-  return drawer.plains.find(({ id }) => id === held.id)?.kind ?? 'plain';
+  return plainById(drawer, held.id)?.kind ?? 'plain';
 }
 
 function factsOf(drawer: Drawer, held: Held, side: Side): readonly string[] {
   const facts = [];
   if (held.kind === 'sheet') {
-    const sheet = drawer.sheets.find(({ id }) => id === held.id);
+    const sheet = sheetById(drawer, held.id);
     facts.push(`side ${held.side} of ${sheet?.sides.B ? 'two' : 'one'}`);
     if (sheet?.weight) facts.push(weightWords(sheet.weight));
   } else facts.push(aboutHeld(drawer, held));

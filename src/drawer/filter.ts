@@ -1,5 +1,6 @@
 import type { BaseKind, Finish, Motif, PrintScale, Side } from '../sheet/model.ts';
 import { inkWord } from '../sheet/words.ts';
+import { partById, sheetById } from './by-id.ts';
 import { allHeld, nameOfHeld, sideOfHeld } from './find.ts';
 import type { Drawer, Held } from './model.ts';
 
@@ -40,9 +41,9 @@ function allows<T>(list: readonly T[] | undefined, value: T | null): boolean {
 
 function countOf(drawer: Drawer, held: Held): number {
   if (held.kind === 'plain') return Infinity;
-  const part = held.kind === 'part' ? drawer.parts.find(({ id }) => id === held.id) : undefined;
+  const part = held.kind === 'part' ? partById(drawer, held.id) : undefined;
   const sheetId = held.kind === 'part' ? part?.sheetId : held.id;
-  return drawer.sheets.find(({ id }) => id === sheetId)?.count ?? 0;
+  return sheetById(drawer, sheetId ?? '')?.count ?? 0;
 }
 
 function allowsOne<T>(list: readonly T[] | undefined, values: readonly T[] | undefined): boolean {
@@ -50,7 +51,7 @@ function allowsOne<T>(list: readonly T[] | undefined, values: readonly T[] | und
 }
 
 function textOf(drawer: Drawer, held: Held, side: Side): string {
-  const note = held.kind === 'sheet' ? (drawer.sheets.find((sheet) => sheet.id === held.id)?.note ?? '') : '';
+  const note = held.kind === 'sheet' ? (sheetById(drawer, held.id)?.note ?? '') : '';
   const inks = [side.base, ...side.inks].flatMap((ink) => [inkWord(ink), ink.name]);
   const drawn = [...(side.tags?.motifs ?? []), ...(side.tags?.finishes ?? [])];
   return [nameOfHeld(drawer, held), note, side.base.kind, ...inks, ...drawn].join(' ');

@@ -1,6 +1,7 @@
 import type { Owned } from '../harmony/model.ts';
-import type { Side } from '../sheet/model.ts';
+import type { Plain, Sheet, Side } from '../sheet/model.ts';
 import { sideOfPlain } from '../sheet/plain.ts';
+import { partById, plainById, sheetById } from './by-id.ts';
 import type { Drawer, Held } from './model.ts';
 
 /** A key that tells held things apart: "sheet:rose-vine:A", "plain:kraft", "part:3". */
@@ -8,29 +9,55 @@ export function heldKey(held: Held): string {
   return held.kind === 'sheet' ? `sheet:${held.id}:${held.side}` : `${held.kind}:${held.id}`;
 }
 
+/** The thing of the drawer that a key names, or null where it is not there (any more). */
+export function heldOfKey(drawer: Drawer, key: string): Held | null {
+  const [, kind, rest = ''] = /^(sheet|plain|part):(.*)$/su.exec(key) ?? [];
+  const face = kind === 'sheet' ? rest.slice(-2) : '';
+  const held: Held | null =
+    kind === 'plain' || kind === 'part'
+      ? { kind, id: rest }
+      : face === ':A' || face === ':B'
+        ? { kind: 'sheet', id: rest.slice(0, -2), side: face === ':A' ? 'A' : 'B' }
+        : null;
+  return held !== null && isHeld(drawer, held) ? held : null;
+}
+
+function isHeld(drawer: Drawer, held: Held): boolean {
+  if (held.kind === 'sheet') return sheetById(drawer, held.id)?.sides[held.side] !== undefined;
+  return (held.kind === 'plain' ? plainById : partById)(drawer, held.id) !== undefined;
+}
+
 /** The side that is held, or null where it is no longer in the drawer. A plain gives a side of one colour. */
 export function sideOfHeld(drawer: Drawer, held: Held): Side | null {
   switch (held.kind) {
     case 'sheet':
-      return drawer.sheets.find((sheet) => sheet.id === held.id)?.sides[held.side]?.reading ?? null;
+      return sheetById(drawer, held.id)?.sides[held.side]?.reading ?? null;
     case 'plain': {
-      const plain = drawer.plains.find((one) => one.id === held.id);
-      return plain === undefined ? null : sideOfPlain(plain);
+      const plain = plainById(drawer, held.id);
+      return plain === undefined ? null : plainSide(plain);
     }
     case 'part':
-      return drawer.parts.find((part) => part.id === held.id)?.reading ?? null;
+      return partById(drawer, held.id)?.reading ?? null;
   }
 }
+
+/** Made once a plain, so that what is worked out from a side can be kept with it. */
+function plainSide(plain: Plain): Side {
+  const before = plainSides.get(plain);
+  if (before !== undefined) return before;
+  const side = sideOfPlain(plain);
+  plainSides.set(plain, side);
+  return side;
+}
+
+const plainSides = new WeakMap<Plain, Side>();
 
 /** The name to show; a sheet with two sides says which. */
 export function nameOfHeld(drawer: Drawer, held: Held): string {
   const gone = 'a paper that is no longer in the drawer';
-  if (held.kind !== 'sheet') {
-    const list: readonly { id: string; name: string }[] =
-      held.kind === 'plain' ? drawer.plains : drawer.parts;
-    return list.find((one) => one.id === held.id)?.name ?? gone;
-  }
-  const sheet = drawer.sheets.find((one) => one.id === held.id);
+  if (held.kind === 'plain') return plainById(drawer, held.id)?.name ?? gone;
+  if (held.kind === 'part') return partById(drawer, held.id)?.name ?? gone;
+  const sheet = sheetById(drawer, held.id);
   if (sheet === undefined) return gone;
   return sheet.sides.B === undefined ? sheet.name : `${sheet.name}, side ${held.side}`;
 }
@@ -45,8 +72,7 @@ export function pairNames(
   candidate: Held,
 ): { readonly anchor: string; readonly candidate: string } {
   const bare = (held: Held) =>
-    (held.kind === 'sheet' ? drawer.sheets.find((sheet) => sheet.id === held.id)?.name : undefined) ??
-    nameOfHeld(drawer, held);
+    (held.kind === 'sheet' ? sheetById(drawer, held.id)?.name : undefined) ?? nameOfHeld(drawer, held);
   const names = { anchor: bare(anchor), candidate: bare(candidate) };
   return names.anchor !== names.candidate
     ? names
@@ -63,26 +89,39 @@ export function otherSideOfHeld(drawer: Drawer, held: Held): Side | null {
 export function ownedFrom(drawer: Drawer, except: readonly string[] = []): Owned {
   return {
     plains: drawer.plains,
-    sheets: drawer.sheets
-      .filter((sheet) => !except.includes(sheet.id))
-      .map((sheet) => ({
-        id: sheet.id,
-        name: sheet.name,
-        sides:
-          sheet.sides.B === undefined
-            ? [sheet.sides.A.reading]
-            : [sheet.sides.A.reading, sheet.sides.B.reading],
-      })),
+    sheets: drawer.sheets.filter((sheet) => !except.includes(sheet.id)).map(ownedSheet),
   };
 }
 
-/** Everything that can be held, sheets first, each side by itself. */
-export function allHeld(drawer: Drawer): readonly Held[] {
-  const sheets = drawer.sheets.flatMap((sheet): readonly Held[] => {
-    const front = { kind: 'sheet', id: sheet.id, side: 'A' } as const;
-    return sheet.sides.B === undefined ? [front] : [front, { ...front, side: 'B' }];
-  });
-  const plains = drawer.plains.map((plain): Held => ({ kind: 'plain', id: plain.id }));
-  const parts = drawer.parts.map((part): Held => ({ kind: 'part', id: part.id }));
-  return [...sheets, ...plains, ...parts];
+function ownedSheet(sheet: Sheet): OwnedSheet {
+  const before = ownedSheets.get(sheet);
+  if (before !== undefined) return before;
+  const { id, name, sides } = sheet;
+  const owned = {
+    id,
+    name,
+    sides: sides.B === undefined ? [sides.A.reading] : [sides.A.reading, sides.B.reading],
+  };
+  ownedSheets.set(sheet, owned);
+  return owned;
 }
+
+type OwnedSheet = Owned['sheets'][number];
+const ownedSheets = new WeakMap<Sheet, OwnedSheet>();
+
+/** Everything that can be held, sheets first, each side by itself. The same list for the same drawer. */
+export function allHeld(drawer: Drawer): readonly Held[] {
+  const before = allOf.get(drawer);
+  if (before !== undefined) return before;
+  const all: Held[] = [];
+  for (const { id, sides } of drawer.sheets) {
+    all.push({ kind: 'sheet', id, side: 'A' });
+    if (sides.B !== undefined) all.push({ kind: 'sheet', id, side: 'B' });
+  }
+  for (const { id } of drawer.plains) all.push({ kind: 'plain', id });
+  for (const { id } of drawer.parts) all.push({ kind: 'part', id });
+  allOf.set(drawer, all);
+  return all;
+}
+
+const allOf = new WeakMap<Drawer, readonly Held[]>();

@@ -1,4 +1,5 @@
 import { deltaE2000 } from '../colour/difference.ts';
+import type { Lab } from '../colour/model.ts';
 import { labFromOklch, oklchFromTuple } from '../colour/spaces.ts';
 import { repeatLimit } from '../harmony/links.ts';
 import type { Distance, Ranked } from '../harmony/model.ts';
@@ -26,7 +27,7 @@ export interface Repeating {
 /** "What have I that repeats this ink?" One line a paper, closest first; the limit is that of a repeat at the distance. */
 export function repeatsOfInk(drawer: Drawer, ink: Ink, options: SearchOptions = {}): readonly Repeating[] {
   const limit = repeatLimit(options.distance ?? 'apart');
-  const lab = labFromOklch(oklchFromTuple(ink.oklch));
+  const lab = labOf(ink);
   return filterHeld(drawer, options.filter ?? {})
     .flatMap((held): Repeating[] => {
       const side = sideOfHeld(drawer, held);
@@ -34,12 +35,22 @@ export function repeatsOfInk(drawer: Drawer, ink: Ink, options: SearchOptions = 
       const all = [side.base, ...side.inks].map((one) => ({
         held,
         ink: one,
-        deltaE00: deltaE2000(lab, labFromOklch(oklchFromTuple(one.oklch))),
+        deltaE00: deltaE2000(lab, labOf(one)),
       }));
       const closest = all.reduce((best, one) => (one.deltaE00 < best.deltaE00 ? one : best));
       return closest.deltaE00 <= limit ? [closest] : [];
     })
     .sort((one, other) => one.deltaE00 - other.deltaE00);
+}
+
+const labs = new WeakMap<Ink, Lab>();
+
+function labOf(ink: Ink): Lab {
+  const before = labs.get(ink);
+  if (before !== undefined) return before;
+  const lab = labFromOklch(oklchFromTuple(ink.oklch));
+  labs.set(ink, lab);
+  return lab;
 }
 
 /** A paper of the drawer in its place, with its comparison. */

@@ -5,6 +5,7 @@ import { inksOf } from './decision.ts';
 import { freePartOf } from './free-part.ts';
 import { said } from './ink-word.ts';
 import { keepsPrint } from './keeps-print.ts';
+import { likelySwaps } from './likely-swaps.ts';
 import { type MeasuredInk, measureColour } from './measured.ts';
 import { sizeOf } from './meeting.ts';
 import type { Change, CompareOptions, RemedyKind, Role } from './model.ts';
@@ -154,12 +155,15 @@ function turnIdeas(told: Told, { otherSide }: CompareOptions): Idea[] {
 }
 
 function swapIdeas(told: Told, { owned }: CompareOptions): Idea[] {
-  return (owned?.sheets ?? []).flatMap(({ name, sides }) =>
-    sides.map((side, at): Idea => {
+  const sheets = owned?.sheets ?? [];
+  const likely = likelySwaps(told, sheets);
+  return sheets.flatMap(({ name, sides }) =>
+    sides.flatMap((side, at): Idea[] => {
+      if (!likely.has(side)) return [];
       const changes: Change[] = [{ kind: 'replace', of: 'candidate', side }];
       const which = sides.length > 1 ? `side ${'AB'.charAt(at) || at + 1} of ${name}` : name;
       const say = words.swap(told.names.candidate, which, told.names.anchor);
-      return { kind: 'swap', words: say, changes, inks: [], effort: remedyEffort.swap };
+      return [{ kind: 'swap', words: say, changes, inks: [], effort: remedyEffort.swap }];
     }),
   );
 }

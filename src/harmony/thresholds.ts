@@ -197,6 +197,8 @@ export const remedyEffort = {
   trimUpToShare: 0.05,
   /** Side of the largest square without the ink that is enough to use, as a part of the sheet's longer side: 76 mm of 305. O. */
   trimFreePart: 0.25,
+  /** Sides of other sheets that are tried in full in a candidate's place; of more, the first of a ranking. O. */
+  swapsTried: 12,
   /** Remedies shown at most, and found at least where a pair does not hold. */
   most: 6,
   least: 2,

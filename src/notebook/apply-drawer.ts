@@ -1,3 +1,4 @@
+import { indexById, sheetById } from '../drawer/by-id.ts';
 import type { Drawer } from '../drawer/model.ts';
 import type { Sheet } from '../sheet/model.ts';
 import type { DrawerEdit, SheetChange } from './edit-kinds.ts';
@@ -14,7 +15,7 @@ export function applyDrawerEdit(notebook: Notebook, edit: DrawerEdit): Notebook 
     case 'add plain':
       return withDrawer(notebook, { plains: added(drawer.plains, edit.plain, limits.plains) });
     case 'add part':
-      return drawer.sheets.some((sheet) => sheet.id === edit.part.sheetId)
+      return sheetById(drawer, edit.part.sheetId) !== undefined
         ? withDrawer(notebook, { parts: added(drawer.parts, edit.part, limits.parts) })
         : notebook;
     case 'update sheet':
@@ -56,7 +57,7 @@ export function applyDrawerEdit(notebook: Notebook, edit: DrawerEdit): Notebook 
 
 function setSide(notebook: Notebook, edit: Extract<DrawerEdit, { do: 'set side' }>): Notebook {
   const { sheetId, side, kept } = edit;
-  const sheet = notebook.drawer.sheets.find((one) => one.id === sheetId);
+  const sheet = sheetById(notebook.drawer, sheetId);
   // A sheet without a side A would be no sheet.
   if (sheet === undefined || (kept === null && (side === 'A' || sheet.sides.B === undefined)))
     return notebook;
@@ -83,7 +84,7 @@ interface Kept {
 }
 
 function added<T extends Kept>(list: readonly T[], item: T, most: number): readonly T[] {
-  return list.length >= most || list.some((other) => other.id === item.id) ? list : [...list, item];
+  return list.length >= most || indexById(list, item.id) >= 0 ? list : [...list, item];
 }
 
 function without<T extends Kept>(list: readonly T[], id: string): readonly T[] {
@@ -92,7 +93,7 @@ function without<T extends Kept>(list: readonly T[], id: string): readonly T[] {
 }
 
 function changed<T extends Kept>(list: readonly T[], id: string, change: Partial<NoInfer<T>>): readonly T[] {
-  const at = list.findIndex((item) => item.id === id);
+  const at = indexById(list, id);
   const before = list[at];
   if (before === undefined) return list;
   const keys = Object.keys(change) as (keyof T)[];

@@ -1,3 +1,4 @@
+import { indexById } from '../drawer/by-id.ts';
 import type { Held } from '../drawer/model.ts';
 import { withHand } from '../sheet/hand.ts';
 import type { HandMade, Places, Side } from '../sheet/model.ts';
@@ -47,7 +48,7 @@ function withCorrected(notebook: Notebook, of: Held, change: (kept: Corrected) =
   const { drawer } = notebook;
   if (of.kind === 'plain') return notebook;
   if (of.kind === 'part') {
-    const at = drawer.parts.findIndex((part) => part.id === of.id);
+    const at = indexById(drawer.parts, of.id);
     const part = drawer.parts[at];
     if (part === undefined) return notebook;
     const after = change(part);
@@ -55,7 +56,7 @@ function withCorrected(notebook: Notebook, of: Held, change: (kept: Corrected) =
     const { asRead: _, hand: __, ...rest } = part;
     return { ...notebook, drawer: { ...drawer, parts: drawer.parts.with(at, { ...rest, ...after }) } };
   }
-  const at = drawer.sheets.findIndex((sheet) => sheet.id === of.id);
+  const at = indexById(drawer.sheets, of.id);
   const sheet = drawer.sheets[at];
   const kept = sheet?.sides[of.side];
   if (sheet === undefined || kept === undefined) return notebook;

@@ -1,10 +1,11 @@
+import { partById } from '../drawer/by-id.ts';
 import { heldKey, otherSideOfHeld, ownedFrom, pairNames, sideOfHeld } from '../drawer/find.ts';
 import type { Drawer, Held } from '../drawer/model.ts';
 import { compare } from '../harmony/compare.ts';
 import type { Comparison, Distance } from '../harmony/model.ts';
 import { rank } from '../harmony/rank.ts';
 import type { StudyLeaf } from '../notebook/model.ts';
-import type { Places, Plain, Side } from '../sheet/model.ts';
+import type { Places, Side } from '../sheet/model.ts';
 import { ownTask } from './own-task.ts';
 import type { RankedCandidate } from './session-types.ts';
 
@@ -32,7 +33,6 @@ const drawersKept = 2;
 export function startComparisons(): Comparisons {
   /** Papers are few and drawers change seldom, so all that was worked out from a drawer is kept. Newest first. */
   let all: readonly Known[] = [];
-  const plains = new WeakMap<Plain, Side>();
   const lying = new WeakMap<Side, Places>();
 
   const knownOf = (drawer: Drawer): Known => {
@@ -42,22 +42,13 @@ export function startComparisons(): Comparisons {
     all = [known, ...all.filter((one) => one !== before)].slice(0, drawersKept);
     return known;
   };
-  const sideOf = (drawer: Drawer, held: Held): Side | null => {
-    if (held.kind !== 'plain') return sideOfHeld(drawer, held);
-    const plain = drawer.plains.find((one) => one.id === held.id);
-    const side = plain === undefined ? undefined : plains.get(plain);
-    if (plain === undefined || side !== undefined) return side ?? null;
-    const fresh = sideOfHeld(drawer, held);
-    if (fresh !== null) plains.set(plain, fresh);
-    return fresh;
-  };
 
   const comparison: Comparisons['of'] = (drawer, anchor, candidate, distance) => {
     const known = knownOf(drawer).comparisons;
     const key = `${heldKey(anchor)}|${heldKey(candidate)}|${distance}`;
     const before = known.get(key);
     if (before !== undefined) return before;
-    const sides = [sideOf(drawer, anchor), sideOf(drawer, candidate)] as const;
+    const sides = [sideOfHeld(drawer, anchor), sideOfHeld(drawer, candidate)] as const;
     const fresh =
       sides[0] === null || sides[1] === null
         ? null
@@ -99,9 +90,9 @@ export function startComparisons(): Comparisons {
       const key = [anchor, ...candidates].map(heldKey).join('|') + distance;
       const before = rankings.get(key);
       if (before !== undefined) return before;
-      const anchorSide = sideOf(drawer, anchor);
+      const anchorSide = sideOfHeld(drawer, anchor);
       const there = candidates.flatMap((held, index) => {
-        const side = sideOf(drawer, held);
+        const side = sideOfHeld(drawer, held);
         return side === null ? [] : [{ held, index, side }];
       });
       const sides = there.map((one) => one.side);
@@ -133,7 +124,7 @@ const mostAhead = 6;
 /** True where two drawers hold the very same things: an edit that was tried gives another drawer than when it is made. */
 function isSame(one: Drawer, other: Drawer): boolean {
   const same = (a: readonly unknown[], b: readonly unknown[]) =>
-    a.length === b.length && a.every((item, i) => item === b[i]);
+    a === b || (a.length === b.length && a.every((item, i) => item === b[i]));
   return same(one.sheets, other.sheets) && same(one.plains, other.plains) && same(one.parts, other.parts);
 }
 
@@ -162,5 +153,5 @@ function withOther(otherSide: Side | null): { readonly otherSide?: Side } {
 
 function sheetOf(drawer: Drawer, held: Held): string {
   if (held.kind !== 'part') return held.id;
-  return drawer.parts.find((part) => part.id === held.id)?.sheetId ?? '';
+  return partById(drawer, held.id)?.sheetId ?? '';
 }

@@ -1,3 +1,4 @@
+import { partById, plainById, sheetById } from '../drawer/by-id.ts';
 import { nameOfHeld, sideOfHeld } from '../drawer/find.ts';
 import type { Drawer, Held } from '../drawer/model.ts';
 import { tooManyPapers } from '../harmony/cut-sentences.ts';
@@ -56,7 +57,7 @@ const plainSheetMm: SizeMm = { width: 304.8, height: 304.8 };
 function cutsOf(drawer: Drawer, wanted: readonly Wanted[]): CutList {
   const cuts = cutListOf(stockOf(drawer, wanted), wanted);
   const names = new Set(
-    cuts.sheets.flatMap(({ stock }) => (drawer.plains.some(({ id }) => id === stock.id) ? [stock.name] : [])),
+    cuts.sheets.flatMap(({ stock }) => (plainById(drawer, stock.id) ? [stock.name] : [])),
   );
   if (names.size === 0) return cuts;
   const assumed = `Taken to be 12 × 12 in, as most plains are sold: ${[...names].join(', ')}. A smaller sheet holds fewer pieces.`;
@@ -65,11 +66,11 @@ function cutsOf(drawer: Drawer, wanted: readonly Wanted[]): CutList {
 
 function wantedOf(drawer: Drawer, piece: KitPiece, name: string): Wanted[] {
   const { held, role, count = 1, mat } = piece;
-  const part = held.kind === 'part' ? drawer.parts.find(({ id }) => id === held.id) : undefined;
+  const part = held.kind === 'part' ? partById(drawer, held.id) : undefined;
   const sizeMm = piece.sizeMm ?? part?.sizeMm ?? null;
   // A photograph is cut from no sheet of the drawer; a part is cut from the sheet it lies on.
   const from = role === 'photo' ? photoStock(held.id) : part ? part.sheetId : held.id;
-  const isThere = mat && drawer.plains.some(({ id }) => id === mat.plainId);
+  const isThere = mat && plainById(drawer, mat.plainId) !== undefined;
   return [
     { name, from, sizeMm, count, ...(isThere ? { mat: { from: mat.plainId, borderMm: mat.borderMm } } : {}) },
   ];
@@ -103,7 +104,7 @@ function namesApart(drawer: Drawer, held: readonly Held[]): string[] {
     const both =
       one.kind === 'sheet' &&
       held.some((other) => other.kind === 'sheet' && other.id === one.id && other.side !== one.side);
-    const bare = one.kind === 'sheet' ? drawer.sheets.find(({ id }) => id === one.id)?.name : undefined;
+    const bare = one.kind === 'sheet' ? sheetById(drawer, one.id)?.name : undefined;
     const name = both || bare === undefined ? nameOfHeld(drawer, one) : bare;
     const times = (seen.get(name) ?? 0) + 1;
     seen.set(name, times);

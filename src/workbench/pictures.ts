@@ -1,10 +1,11 @@
+import { partById, sheetById } from '../drawer/by-id.ts';
 import type { Held } from '../drawer/model.ts';
 import type { Notebook } from '../notebook/model.ts';
 import type { KeptSide, Part } from '../sheet/model.ts';
 import type { Picture } from '../storage/database.ts';
 import type { Shelf } from '../storage/shelf.ts';
 
-/** Pictures in memory: those not stored yet, and addresses of those that are shown. */
+/** Pictures in memory: those not stored yet, and addresses of those that are shown or were lately. */
 export interface Pictures {
   /** Keeps a picture: on the shelf where that works, in memory until it does where not. */
   add(pictures: readonly Picture[]): Promise<void>;
@@ -17,30 +18,109 @@ export interface Pictures {
   from(id: string, file: Blob): void;
   /** The file that a picture was read from, at its full size, or the stored picture where it is not at hand. */
   best(id: string): Promise<Blob | null>;
-  /** A blob: address, or null while it is being fetched; `onArrive` is called when it is there. */
+  /**
+   * A blob: address, or null while it is being fetched; `onArrive` is called once for all that came in one turn of the
+   * screen. What is not asked for any more is let go once there are many.
+   */
   url(notebook: Notebook, held: Held, size: 'full' | 'thumb'): string | null;
   /** The same of a picture by its id. */
   urlOf(id: string): string | null;
   close(): void;
 }
 
-export function holdPictures(shelf: Shelf, onArrive: () => void): Pictures {
+export interface PictureLimits {
+  /** Addresses that are kept, at least. */
+  readonly kept: number;
+  /** None is let go that was asked for within this time, in ms. */
+  readonly keptMs: number;
+  /** Pictures that are fetched at the same time. */
+  readonly atOnce: number;
+  /** Pictures that wait to be fetched; of more, those asked for first are forgotten until they are asked for again. */
+  readonly waiting: number;
+  /** Wait in which further arrivals join the first, in ms. */
+  readonly joinMs: number;
+}
+
+/** Ours. A screen of the drawer shows some thirty, a study up to eight at a time; 16 ms is a turn of the screen. */
+const usual: PictureLimits = { kept: 300, keptMs: 20_000, atOnce: 6, waiting: 80, joinMs: 16 };
+
+interface Address {
+  /** Null while it is fetched and where there is none. */
+  url: string | null;
+  askedAt: number;
+}
+
+export function holdPictures(
+  shelf: Shelf,
+  onArrive: () => void,
+  limits: PictureLimits = usual,
+  now = () => performance.now(),
+): Pictures {
   const pending = new Map<string, Picture>();
   /** Handles of files, which the browser keeps on its disk. */
   const files = new Map<string, Blob>();
-  /** Address, or null while fetched and where there is none. */
-  const urls = new Map<string, string | null>();
+  /** Those asked for last stand last. */
+  const urls = new Map<string, Address>();
+  /** What is still to be fetched: the newest is fetched first, for it is what is in view now. */
+  const wanted: { readonly key: string; readonly make: () => Promise<Blob | null> }[] = [];
+  let underway = 0;
+  let telling: ReturnType<typeof setTimeout> | null = null;
 
   const get = async (id: string): Promise<Picture | null> =>
     pending.get(id) ?? (await shelf.picture(id).catch(() => null));
 
-  const fetch = async (key: string, make: () => Promise<Blob | null>) => {
-    urls.set(key, null);
+  const tell = () => {
+    telling ??= setTimeout(() => {
+      telling = null;
+      letGo();
+      onArrive();
+    }, limits.joinMs);
+  };
+
+  const letGo = () => {
+    for (const [key, { url, askedAt }] of urls) {
+      if (urls.size <= limits.kept || askedAt > now() - limits.keptMs) return;
+      if (url !== null) URL.revokeObjectURL(url);
+      urls.delete(key);
+    }
+  };
+
+  const address = (key: string, make: () => Promise<Blob | null>): string | null => {
+    const known = urls.get(key);
+    const entry: Address = known ?? { url: null, askedAt: 0 };
+    entry.askedAt = now();
+    urls.delete(key);
+    urls.set(key, entry);
+    if (known === undefined) {
+      wanted.push({ key, make });
+      // Scrolled past before its turn came.
+      if (wanted.length > limits.waiting) urls.delete(wanted.shift()!.key);
+      fetchNext();
+    }
+    return entry.url;
+  };
+
+  const fetchNext = () => {
+    while (underway < limits.atOnce) {
+      const next = wanted.pop();
+      if (next === undefined) return;
+      const entry = urls.get(next.key);
+      // It may have been let go while it waited.
+      if (entry === undefined) continue;
+      underway++;
+      void fetch(next.key, entry, next.make).finally(() => {
+        underway--;
+        fetchNext();
+      });
+    }
+  };
+
+  const fetch = async (key: string, entry: Address, make: () => Promise<Blob | null>) => {
     const blob = await make().catch(() => null);
     // It may have been let go, or found by another, meanwhile.
-    if (blob === null || urls.get(key) !== null) return;
-    urls.set(key, URL.createObjectURL(blob));
-    onArrive();
+    if (blob === null || urls.get(key) !== entry || entry.url !== null) return;
+    entry.url = URL.createObjectURL(blob);
+    tell();
   };
 
   const storePending = async () => {
@@ -59,8 +139,9 @@ export function holdPictures(shelf: Shelf, onArrive: () => void): Pictures {
       await storePending().catch(() => {});
     },
     arrived(picture) {
-      for (const [key, url] of urls) if (url === null && key.includes(picture.id)) urls.delete(key);
+      for (const [key, { url }] of urls) if (url === null && key.includes(picture.id)) urls.delete(key);
       void this.add([picture]);
+      tell();
     },
     storePending,
     get,
@@ -80,14 +161,10 @@ export function holdPictures(shelf: Shelf, onArrive: () => void): Pictures {
       return picture === null ? null : new Blob([picture.bytes], { type: picture.type });
     },
     urlOf(id) {
-      const key = `full ${id}`;
-      if (!urls.has(key)) {
-        void fetch(key, async () => {
-          const picture = await get(id);
-          return picture === null ? null : new Blob([picture.bytes], { type: picture.type });
-        });
-      }
-      return urls.get(key) ?? null;
+      return address(`full ${id}`, async () => {
+        const picture = await get(id);
+        return picture === null ? null : new Blob([picture.bytes], { type: picture.type });
+      });
     },
     url(notebook, held, size) {
       const source = sourceOf(notebook, held);
@@ -96,20 +173,19 @@ export function holdPictures(shelf: Shelf, onArrive: () => void): Pictures {
       const { part } = source;
       const key =
         part === null ? `${size} ${id}` : `part ${id} ${JSON.stringify([part.frame, part.outline ?? null])}`;
-      if (!urls.has(key)) {
-        void fetch(key, async () => {
-          const picture = await get(id);
-          if (picture === null) return null;
-          if (part !== null) return cut(picture, part);
-          const { bytes, type } = size === 'thumb' ? (picture.thumb ?? picture) : picture;
-          return new Blob([bytes], { type });
-        });
-      }
-      return urls.get(key) ?? null;
+      return address(key, async () => {
+        const picture = await get(id);
+        if (picture === null) return null;
+        if (part !== null) return cut(picture, part);
+        const { bytes, type } = size === 'thumb' ? (picture.thumb ?? picture) : picture;
+        return new Blob([bytes], { type });
+      });
     },
     close() {
-      for (const url of urls.values()) if (url !== null) URL.revokeObjectURL(url);
+      if (telling !== null) clearTimeout(telling);
+      for (const { url } of urls.values()) if (url !== null) URL.revokeObjectURL(url);
       urls.clear();
+      wanted.length = 0;
     },
   };
 }
@@ -123,11 +199,11 @@ export interface PictureSource {
 
 /** The kept side and picture of a held paper; null for plains and for what is gone. */
 export function sourceOf(notebook: Notebook, held: Held): PictureSource | null {
-  const { sheets, parts } = notebook.drawer;
+  const { drawer } = notebook;
   if (held.kind === 'plain') return null;
-  const part = held.kind === 'part' ? (parts.find((one) => one.id === held.id) ?? null) : null;
+  const part = held.kind === 'part' ? (partById(drawer, held.id) ?? null) : null;
   const at = held.kind === 'sheet' ? held : part === null ? null : { id: part.sheetId, side: part.side };
-  const kept = at === null ? undefined : sheets.find((sheet) => sheet.id === at.id)?.sides[at.side];
+  const kept = at === null ? undefined : sheetById(drawer, at.id)?.sides[at.side];
   return kept === undefined ? null : { kept, part, pictureId: part?.pictureId ?? kept.pictureId };
 }
 

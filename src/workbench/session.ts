@@ -1,3 +1,4 @@
+import { sheetById } from '../drawer/by-id.ts';
 import { nameOfHeld, sideOfHeld } from '../drawer/find.ts';
 import type { Held } from '../drawer/model.ts';
 import { emptyNotebook } from '../notebook/empty.ts';
@@ -120,10 +121,7 @@ export const Session = {
     const closing = new AbortController();
     const demo = async (): Promise<Notebook> => {
       const made = await (options.makeDemo ?? makeDemo)(newId('demo'));
-      void made.draw((picture) => {
-        pictures.arrived(picture);
-        holder.set({ pictures: holder.state.pictures + 1 });
-      }, closing.signal);
+      void made.draw((picture) => pictures.arrived(picture), closing.signal);
       return made.notebook;
     };
 
@@ -194,7 +192,7 @@ export const Session = {
       cancelReading: readings.cancel,
       pictureUrl: (held, size = 'full') => pictures.url(book.notebook, held, size),
       takenUrl(sheetId, side) {
-        const kept = book.notebook.drawer.sheets.find((sheet) => sheet.id === sheetId)?.sides[side];
+        const kept = sheetById(book.notebook.drawer, sheetId)?.sides[side];
         const id = kept?.taken?.pictureId ?? kept?.pictureId ?? null;
         return id === null ? null : pictures.urlOf(id);
       },

@@ -1,3 +1,4 @@
+import { sheetById } from '../drawer/by-id.ts';
 import type { Held } from '../drawer/model.ts';
 import { spotsInside } from '../drawer/places.ts';
 import { correctedBy } from '../notebook/apply-hand.ts';
@@ -47,7 +48,7 @@ interface Tools {
 
 export function startSheetWork({ book, pictures, places, client, readings }: Tools): SheetWork {
   const find = (sheetId: string, side: 'A' | 'B') => {
-    const sheet = book.notebook.drawer.sheets.find((one) => one.id === sheetId);
+    const sheet = sheetById(book.notebook.drawer, sheetId);
     const kept = sheet?.sides[side];
     return sheet === undefined || kept === undefined ? null : { sheet, kept };
   };
@@ -128,7 +129,7 @@ export function startSheetWork({ book, pictures, places, client, readings }: Too
     },
 
     async resize(sheetId, sizeMm) {
-      const sheet = book.notebook.drawer.sheets.find((one) => one.id === sheetId);
+      const sheet = sheetById(book.notebook.drawer, sheetId);
       if (sheet === undefined) return;
       const sides = await Promise.all(
         (['A', 'B'] as const).map(async (side): Promise<readonly Edit[]> => {

@@ -1,3 +1,4 @@
+import { sheetById } from '../drawer/by-id.ts';
 import { nameOfHeld } from '../drawer/find.ts';
 import type { Held } from '../drawer/model.ts';
 import type { Edit } from '../notebook/edits.ts';
@@ -25,7 +26,7 @@ function heldBy(edit: Edit): Held | null {
 
 /** A sheet goes with both its sides. */
 function nameOf({ drawer }: Notebook, held: Held): string {
-  const sheet = held.kind === 'sheet' ? drawer.sheets.find(({ id }) => id === held.id) : undefined;
+  const sheet = held.kind === 'sheet' ? sheetById(drawer, held.id) : undefined;
   return sheet?.name ?? nameOfHeld(drawer, held);
 }
 

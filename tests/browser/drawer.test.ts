@@ -99,6 +99,154 @@ describe('the drawer', () => {
     expect(element.shadowRoot!.activeElement?.className).toBe('pull');
   });
 
+  describe('with a thousand papers', () => {
+    /** Papers that note when their picture is asked for. */
+    function many() {
+      const asked = new Set<string>();
+      const all = Array.from({ length: 1000 }, (_, n): DrawerPaper => {
+        const key = `k-${n}`;
+        return {
+          ...papers[0]!,
+          key,
+          name: `Paper ${n}`,
+          get picture() {
+            asked.add(key);
+            return null;
+          },
+        };
+      });
+      return { all, asked };
+    }
+
+    const settled = async (element: HTMLElement) => {
+      for (let turn = 0; turn < 6; turn++) await new Promise(requestAnimationFrame);
+      await drawn(element);
+    };
+
+    async function stands(open: boolean) {
+      const { all, asked } = many();
+      const style = 'height: 600px; width: 400px; overflow: hidden';
+      const element = await standAlone('qw-drawer', { style, papers: all, open, onStudy: true });
+      await settled(element);
+      return { element, asked, all };
+    }
+
+    it.each([true, false])(
+      'draws those in view and asks only for their pictures (open: %s)',
+      async (open) => {
+        const { element, asked } = await stands(open);
+        const [one, scroller] = open ? ['.one', '.panel'] : ['.mini', '.papers'];
+        const drawnPapers = () => [...element.shadowRoot!.querySelectorAll(one)];
+        expect(drawnPapers().length).toBeGreaterThan(5);
+        expect(drawnPapers().length).toBeLessThan(80);
+        expect(asked.size).toBeLessThan(120);
+        expect(asked.has('k-900')).toBe(false);
+        const box = within(element, scroller);
+        // As high as all of them.
+        expect(box.scrollHeight).toBeGreaterThan(open ? 40_000 : 60_000);
+        box.scrollTop = box.scrollHeight;
+        await settled(element);
+        box.scrollTop = box.scrollHeight;
+        await settled(element);
+        expect(
+          drawnPapers().at(-1)!.textContent + (drawnPapers().at(-1)!.getAttribute('title') ?? ''),
+        ).toContain('Paper 999');
+        expect(drawnPapers().length).toBeLessThan(80);
+        expect(asked.has('k-500')).toBe(false);
+      },
+    );
+
+    it.each([true, false])(
+      'says of each which of how many it is, and has nothing that axe finds (open: %s)',
+      async (open) => {
+        const { element } = await stands(open);
+        const items = [...element.shadowRoot!.querySelectorAll(open ? '[role=listitem]' : 'li')];
+        expect(items.map((item) => item.getAttribute('aria-posinset'))).toEqual(
+          items.map((_, n) => `${n + 1}`),
+        );
+        expect(new Set(items.map((item) => item.getAttribute('aria-setsize')))).toEqual(new Set(['1000']));
+        element.style.overflow = 'auto';
+        expect(await axeTroubles()).toEqual([]);
+      },
+    );
+
+    it('goes from paper to paper by the arrows, to the last by End, and keeps the one in hand when it is scrolled away', async () => {
+      const { element } = await stands(true);
+      const inHand = () => element.shadowRoot!.activeElement;
+      const press = async (key: string) => {
+        inHand()!.dispatchEvent(new KeyboardEvent('keydown', { key, bubbles: true, cancelable: true }));
+        await settled(element);
+      };
+      within(element, '.one').focus();
+      for (const [key, name] of [
+        ['ArrowRight', 'Paper 1'],
+        ['ArrowDown', 'Paper 4'],
+        ['ArrowLeft', 'Paper 3'],
+        ['ArrowUp', 'Paper 0'],
+        ['ArrowUp', 'Paper 0'],
+        ['End', 'Paper 999'],
+        ['Home', 'Paper 0'],
+      ] as const) {
+        await press(key);
+        expect(inHand()!.querySelector('b')!.textContent).toBe(name);
+      }
+      within(element, '.panel').scrollTop = 20_000;
+      await settled(element);
+      expect(inHand()!.querySelector('b')!.textContent).toBe('Paper 0');
+      expect(element.shadowRoot!.querySelectorAll('.one').length).toBeLessThan(80);
+      await press('ArrowRight');
+      expect(inHand()!.querySelector('b')!.textContent).toBe('Paper 1');
+    });
+
+    it('shows a paper that is picked above the others, in hand, and puts it back in its place', async () => {
+      const { element } = await stands(true);
+      const inHand = () => element.shadowRoot!.activeElement as HTMLElement;
+      within(element, '.panel').scrollTop = 20_000;
+      await settled(element);
+      const far = [...element.shadowRoot!.querySelectorAll<HTMLElement>('.grid .one')].at(-1)!;
+      const name = far.querySelector('b')!.textContent;
+      far.focus();
+      far.click();
+      await settled(element);
+      expect(inHand().closest('.picked')!.querySelector('b')!.textContent).toBe(name);
+      expect(inHand().getAttribute('aria-expanded')).toBe('true');
+      expect(inHand().getBoundingClientRect().top).toBeLessThan(700);
+      inHand().click();
+      await settled(element);
+      expect(inHand().closest('.grid')).not.toBeNull();
+      expect(inHand().querySelector('b')!.textContent).toBe(name);
+    });
+
+    it('finds one of them by name, and says how many there are of that name', async () => {
+      const { element } = await stands(true);
+      const field = within<HTMLInputElement>(element, 'input');
+      field.value = 'paper 77';
+      field.dispatchEvent(new InputEvent('input'));
+      await settled(element);
+      const names = [...element.shadowRoot!.querySelectorAll('.grid b')].map((one) => one.textContent);
+      expect(names).toEqual(['Paper 77', ...Array.from({ length: 10 }, (_, n) => `Paper 77${n}`)]);
+      expect(within(element, '[aria-live]').textContent).toBe('11 papers of that name');
+    });
+
+    it('draws a picture once it has come', async () => {
+      let address: string | null = null;
+      const all = many().all.map((paper) => ({ ...paper, picture: null }));
+      const withPicture = {
+        ...all[0]!,
+        get picture() {
+          return address;
+        },
+      };
+      const element = await standAlone('qw-drawer', { papers: [withPicture, ...all.slice(1)], pictures: 0 });
+      const first = () => within(element, 'qw-miniature').shadowRoot!.querySelector('img');
+      expect(first()).toBeNull();
+      address = 'data:image/gif;base64,R0lGODlhAQABAIAAAAAAAP///yH5BAEAAAAALAAAAAABAAEAAAIBRAA7';
+      Object.assign(element, { pictures: 1 });
+      await settled(element);
+      expect(first()!.src).toBe(address);
+    });
+  });
+
   it('carries a dragged paper by its key', async () => {
     const element = await standAlone('qw-drawer', { papers });
     const dataTransfer = new DataTransfer();

@@ -23,6 +23,7 @@ const view: FindView = {
   choices: { bases: ['cream', 'kraft'], scales: ['small'], motifs: ['dot'], mostCount: 3 },
   places: [place, { ...place, paper: { ...paper, key: 'p', name: 'Dahlia' }, held: true }],
   all: 30,
+  state: 'found',
 };
 
 describe('the drawer looked through', () => {
@@ -73,6 +74,18 @@ describe('the drawer looked through', () => {
       { filter: { ...noFilter, base: 'kraft' } },
       { filter: { ...noFilter, count: 2 } },
     ]);
+  });
+
+  it('says that it is looking, and where it could not look, and counts nothing meanwhile', async () => {
+    for (const [state, says] of [
+      ['looking', 'Looking through the drawer…'],
+      ['stopped', 'The drawer could not be looked through.'],
+    ] as const) {
+      const element = await standAlone('qw-find', { view: { ...view, places: [], all: 0, state } });
+      expect(within(element, '.none').textContent).toContain(says);
+      expect(within(element, 'section').textContent).not.toMatch(/papers? fits?/);
+      expect(await axeTroubles()).toEqual([]);
+    }
   });
 
   it('says so where nothing fits', async () => {

@@ -60,7 +60,12 @@ describe('a pair that needs a bridge', () => {
       .click();
     await page.locator('qw-candidates .tab').nth(tabs).waitFor();
     await page.locator('qw-find').getByText('What repeats an ink').click();
-    expect(await page.locator('qw-find ol').textContent()).toMatch(/repeats the ink/);
+    await page.locator('qw-find ol', { hasText: 'repeats the ink' }).waitFor();
+    await page.locator('qw-find').getByText('What holds with').click();
+    await page.locator('qw-find ol', { hasText: 'holds together' }).waitFor();
+    await page.locator('qw-find select').first().selectOption('plain');
+    await page.locator('qw-find ol > li small', { hasText: 'cardstock' }).first().waitFor();
+    expect(await page.locator('qw-find ol > li small', { hasText: /^sheet$|^side/ }).count()).toBe(0);
     expect(reader.errors).toEqual([]);
     await reader.close();
   });

@@ -1,7 +1,9 @@
 import { describe, expect, it } from 'vitest';
+import { indexById, sheetById } from '../../../src/drawer/by-id.ts';
 import {
   allHeld,
   heldKey,
+  heldOfKey,
   nameOfHeld,
   otherSideOfHeld,
   ownedFrom,
@@ -47,6 +49,60 @@ describe('what is held', () => {
     expect(otherSideOfHeld(drawer, ledger)).toBe(drawer.sheets[1]?.sides.B?.reading);
     expect(otherSideOfHeld(drawer, bunting)).toBeNull();
     expect(otherSideOfHeld(drawer, kraft)).toBeNull();
+  });
+});
+
+describe('a key of the drawer', () => {
+  it('leads back to what it names, whatever stands in the id, and to nothing that is not there', () => {
+    for (const held of allHeld(drawer)) expect(heldOfKey(drawer, heldKey(held))).toEqual(held);
+    const odd = { ...drawer, sheets: [{ ...drawer.sheets[0]!, id: 'a:B\n:A' }] };
+    expect(heldOfKey(odd, 'sheet:a:B\n:A:A')).toEqual({ kind: 'sheet', id: 'a:B\n:A', side: 'A' });
+    for (const key of [
+      '',
+      'sheet:bunting',
+      'sheet:bunting:B',
+      'sheet:gone:A',
+      'plain:gone',
+      'part:',
+      'leaf:a',
+    ])
+      expect(heldOfKey(drawer, key)).toBeNull();
+  });
+});
+
+describe('a large drawer', () => {
+  it('is not walked through for every paper in it', () => {
+    let asked = 0;
+    const sheets = Array.from({ length: 2000 }, (_, n) => ({
+      ...drawer.sheets[0]!,
+      get id() {
+        asked += 1;
+        return `s${n}`;
+      },
+    }));
+    const large = { ...drawer, sheets };
+    for (const held of allHeld(large)) {
+      expect(sideOfHeld(large, held)).not.toBeNull();
+      nameOfHeld(large, held);
+      heldOfKey(large, heldKey(held));
+    }
+    // Once for the list of all, once for the index.
+    expect(asked).toBeLessThanOrEqual(2 * sheets.length);
+  });
+
+  it('is looked up as it stands after an edit, and the first of two with one id is the one', () => {
+    const [first, second] = drawer.sheets;
+    const twice = [first!, { ...second!, id: first!.id }];
+    expect(sheetById({ ...drawer, sheets: twice }, first!.id)).toBe(first);
+    expect(indexById(drawer.sheets, 'gone')).toBe(-1);
+    const less = drawer.sheets.slice(1);
+    expect(sheetById({ ...drawer, sheets: less }, first!.id)).toBeUndefined();
+    expect(indexById(less, second!.id)).toBe(0);
+  });
+
+  it('lists the same things until it changes', () => {
+    expect(allHeld(drawer)).toBe(allHeld(drawer));
+    expect(allHeld({ ...drawer, plains: [] })).not.toEqual(allHeld(drawer));
   });
 });
 

@@ -122,6 +122,7 @@ describe('the numbers that judge', () => {
           "punch": 3,
           "strip": 1,
           "swap": 0.5,
+          "swapsTried": 12,
           "trim": 2.5,
           "trimFreePart": 0.25,
           "trimUpToShare": 0.05,

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { heldKey, sideOfHeld } from '../../../src/drawer/find.ts';
+import { filterChoices, findPlaces } from '../../../src/drawer/look-through.ts';
 import { compare } from '../../../src/harmony/compare.ts';
 import type { StudyLeaf } from '../../../src/notebook/model.ts';
 import type { Side } from '../../../src/sheet/model.ts';
-import { filterChoices, findPlaces } from '../../../src/workbench/drawer-rank.ts';
 import { bunting, dots, ledger, sampleNotebook } from '../notebook/sample-notebook.ts';
 
 const notebook = sampleNotebook();
