@@ -1,5 +1,5 @@
 import { demoSheets, drawDemoSheet } from '../../src/demo/sheets.ts';
-import { compare } from '../../src/harmony/compare.ts';
+import { advise } from '../../src/harmony/advise.ts';
 import type { Reading } from '../../src/sheet/model.ts';
 import { readWithPlaces } from '../../src/sheet/read-side.ts';
 import '../board/qw-board.ts';
@@ -23,7 +23,8 @@ const [first, second] = demoSheets.slice(0, 2).map(({ id, name }) => paper(id, n
 if (first && second) show(first, second);
 
 function show(anchor: Shown, candidate: Shown): void {
-  const comparison = compare(anchor.reading.side, candidate.reading.side, {
+  const comparison = advise(anchor.reading.side, candidate.reading.side, {
+    places: { anchor: anchor.reading.places, candidate: candidate.reading.places },
     names: { anchor: anchor.name, candidate: candidate.name },
   });
   const pair = {
@@ -44,7 +45,7 @@ function show(anchor: Shown, candidate: Shown): void {
   place('qw-mounted', { as: 'anchor', paper: viewOf(anchor, comparison.anchor) });
   place('qw-verdict', { comparison });
   place('qw-reasons', { comparison });
-  place('qw-remedies', { comparison });
+  place('qw-remedies', { comparison, remedies: comparison.remedies });
   place('qw-opinion', { first: true });
   place('qw-opinion', { reading: comparison.verdict, opinion: { verdict: 'pulls-apart', likes: true } });
   place('qw-drawer', { papers });

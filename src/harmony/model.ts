@@ -114,21 +114,33 @@ export type Change =
 
 export type Role = 'anchor' | 'candidate';
 
-/** Two sides compared. The screen, the terminal, the board and the exercise all read this one value. */
+/**
+ * Two sides compared: it follows from the two sides, how they lie and what they are called, and from nothing else. The
+ * screen, the terminal, the board and the exercise all read this one value.
+ */
 export interface Comparison {
   /** Inks relabelled A, B, C … (base first). */
   readonly anchor: Side;
   /** Inks relabelled a, b, c … (base first). */
   readonly candidate: Side;
+  /** As it was judged: papers with a strip between them lie apart. */
   readonly distance: Distance;
+  /** True where a neutral strip or mat lies between the two. */
+  readonly strip: boolean;
+  /** What the sentences call them. */
+  readonly names: { readonly anchor: string; readonly candidate: string };
   readonly verdict: Verdict;
   readonly decision: Decision;
   readonly links: readonly Link[];
   /** Weightiest first, troubles before ties of equal weight. */
   readonly reasons: readonly Reason[];
-  readonly remedies: readonly Remedy[];
   /** What a ranking goes by after the verdict. */
   readonly standing?: Standing;
+}
+
+/** A comparison with what could mend it. */
+export interface Advised extends Comparison {
+  readonly remedies: readonly Remedy[];
 }
 
 /** The numbers of the order in a ranking, after the verdict: first by worst, then answered, then intrudes. */
@@ -160,15 +172,17 @@ export interface CompareOptions {
   readonly distance?: Distance;
   /** Names to use in sentences. Default "the anchor" / "the candidate". */
   readonly names?: { readonly anchor?: string; readonly candidate?: string };
-  /** The other side of the candidate, where there is one: makes 'turn' possible. */
-  readonly otherSide?: Side;
-  readonly owned?: Owned;
-  /** Where the inks lie, where that is known: a colour can be cut away only where enough of the sheet is without it. */
-  readonly places?: { readonly anchor?: Places; readonly candidate?: Places };
   /** True where a neutral strip or mat lies between the two; they then count as apart. Default false. */
   readonly strip?: boolean;
-  /** Skip the search for remedies. Default false. */
-  readonly withoutRemedies?: boolean;
+}
+
+/** What there is to mend a pair with. Nothing of it changes the comparison. */
+export interface MendOptions {
+  readonly owned?: Owned;
+  /** The other side of the candidate, where there is one: makes 'turn' possible. */
+  readonly otherSide?: Side;
+  /** Where the inks lie, where that is known: a colour can be cut away only where enough of the sheet is without it. */
+  readonly places?: { readonly anchor?: Places; readonly candidate?: Places };
 }
 
 /** One place in a ranking: which of the given sides, and its comparison (its parts may be computed when read). */
