@@ -1,4 +1,5 @@
 import { demoSheets, drawDemoSheet } from '../../src/demo/sheets.ts';
+import { gapIn } from '../../src/drawing/strip-gap.ts';
 import { advise } from '../../src/harmony/advise.ts';
 import type { Reading } from '../../src/sheet/model.ts';
 import { readWithPlaces } from '../../src/sheet/read-side.ts';
@@ -39,7 +40,7 @@ function show(anchor: Shown, candidate: Shown): void {
     bands: [side.base, ...side.inks],
   }));
   place('qw-wheel', { ...pair, links: comparison.links });
-  place('qw-strip', pair);
+  place('qw-strip', { ...pair, gap: gapIn(comparison.reasons) });
   place('qw-palette', { paper: pair.anchor });
   place('qw-paper', { paper: pair.anchor, picture: anchor.picture, places: anchor.reading.places });
   place('qw-mounted', { as: 'anchor', paper: viewOf(anchor, comparison.anchor) });
