@@ -1,5 +1,7 @@
 import type { Wheel } from '../colour/model.ts';
-import type { Frame, Ink, Places, Plain, Side } from '../sheet/model.ts';
+import type { Frame, Ink, Plain, Side } from '../sheet/model.ts';
+
+export type { Advised, MendOptions, Owned, OwnedSheet } from './mend-model.ts';
 
 /** Two or more papers: what was found, as values. Every finding names inks by id and carries its number and source. */
 
@@ -138,11 +140,6 @@ export interface Comparison {
   readonly standing?: Standing;
 }
 
-/** A comparison with what could mend it. */
-export interface Advised extends Comparison {
-  readonly remedies: readonly Remedy[];
-}
-
 /** The numbers of the order in a ranking, after the verdict: first by worst, then answered, then intrudes. */
 export interface Standing {
   /** Weight of the worst unanswered trouble, 0–1; less is better. */
@@ -153,20 +150,6 @@ export interface Standing {
   readonly intrudes: number;
 }
 
-/** What the person has to mend with; harmony does not know the drawer and gets it as this value. */
-export interface Owned {
-  readonly plains: readonly Plain[];
-  /** Other sheets: a name and the sides they could show. */
-  readonly sheets: readonly OwnedSheet[];
-}
-
-export interface OwnedSheet {
-  readonly id: string;
-  readonly name: string;
-  /** Side A, and side B where there is one. */
-  readonly sides: readonly Side[];
-}
-
 export interface CompareOptions {
   /** Default 'apart'. */
   readonly distance?: Distance;
@@ -174,15 +157,6 @@ export interface CompareOptions {
   readonly names?: { readonly anchor?: string; readonly candidate?: string };
   /** True where a neutral strip or mat lies between the two; they then count as apart. Default false. */
   readonly strip?: boolean;
-}
-
-/** What there is to mend a pair with. Nothing of it changes the comparison. */
-export interface MendOptions {
-  readonly owned?: Owned;
-  /** The other side of the candidate, where there is one: makes 'turn' possible. */
-  readonly otherSide?: Side;
-  /** Where the inks lie, where that is known: a colour can be cut away only where enough of the sheet is without it. */
-  readonly places?: { readonly anchor?: Places; readonly candidate?: Places };
 }
 
 /** One place in a ranking: which of the given sides, and its comparison (its parts may be computed when read). */
