@@ -29,14 +29,16 @@ export {
   rgbFromLab,
 } from './colour/spaces.ts';
 export { tradeWord } from './colour/trade-words.ts';
-export { compare } from './harmony/compare.ts';
+export { advise as compare, adviseAll as rank } from './harmony/advise.ts';
 export type {
+  Advised,
   CompareOptions,
   Comparison,
   Decision,
   Distance,
   Link,
   LinkKind,
+  MendOptions,
   Owned,
   OwnedSheet,
   Ranked,
@@ -46,7 +48,7 @@ export type {
   RemedyKind,
   Verdict,
 } from './harmony/model.ts';
-export { rank } from './harmony/rank.ts';
+export { remediesFor } from './harmony/remedies.ts';
 export type { FoundCorners } from './sheet/corners.ts';
 export { findCorners } from './sheet/corners.ts';
 export type { HandOptions } from './sheet/hand.ts';

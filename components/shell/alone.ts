@@ -1,5 +1,6 @@
 import { demoSheets, drawDemoSheet } from '../../src/demo/sheets.ts';
-import { compare } from '../../src/harmony/compare.ts';
+import { gapIn } from '../../src/drawing/strip-gap.ts';
+import { advise } from '../../src/harmony/advise.ts';
 import type { Reading } from '../../src/sheet/model.ts';
 import { readWithPlaces } from '../../src/sheet/read-side.ts';
 import '../board/qw-board.ts';
@@ -23,7 +24,8 @@ const [first, second] = demoSheets.slice(0, 2).map(({ id, name }) => paper(id, n
 if (first && second) show(first, second);
 
 function show(anchor: Shown, candidate: Shown): void {
-  const comparison = compare(anchor.reading.side, candidate.reading.side, {
+  const comparison = advise(anchor.reading.side, candidate.reading.side, {
+    places: { anchor: anchor.reading.places, candidate: candidate.reading.places },
     names: { anchor: anchor.name, candidate: candidate.name },
   });
   const pair = {
@@ -38,13 +40,13 @@ function show(anchor: Shown, candidate: Shown): void {
     bands: [side.base, ...side.inks],
   }));
   place('qw-wheel', { ...pair, links: comparison.links });
-  place('qw-strip', pair);
+  place('qw-strip', { ...pair, gap: gapIn(comparison.reasons) });
   place('qw-palette', { paper: pair.anchor });
   place('qw-paper', { paper: pair.anchor, picture: anchor.picture, places: anchor.reading.places });
   place('qw-mounted', { as: 'anchor', paper: viewOf(anchor, comparison.anchor) });
   place('qw-verdict', { comparison });
   place('qw-reasons', { comparison });
-  place('qw-remedies', { comparison });
+  place('qw-remedies', { comparison, remedies: comparison.remedies });
   place('qw-opinion', { first: true });
   place('qw-opinion', { reading: comparison.verdict, opinion: { verdict: 'pulls-apart', likes: true } });
   place('qw-drawer', { papers });

@@ -51,10 +51,14 @@ export function candidateViews(
   shelf: PlacesShelf,
   study: StudyLeaf,
 ): readonly CandidateView[] {
-  return session.rank(study.id).flatMap(({ index, held, comparison }) => {
+  const { anchor, distance, shown } = study;
+  return session.rank(study.id).flatMap(({ index, held, comparison }, place, all) => {
     const paper = paperView(session, shelf, held, 'candidate');
     const opinion: Opinion = study.opinions[heldKey(held)] ?? { verdict: null, likes: null };
-    return paper ? [{ ...paper, side: comparison.candidate, index, comparison, opinion }] : [];
+    // Only what is shown is mended: the first, where none is chosen.
+    const isShown = all.some((one) => one.index === shown) ? index === shown : place === 0;
+    const remedies = isShown && anchor ? session.remedies(anchor, held, distance) : null;
+    return paper ? [{ ...paper, side: comparison.candidate, index, comparison, remedies, opinion }] : [];
   });
 }
 

@@ -2,6 +2,7 @@ import { css } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import type { Drawing, NamedSide, Surround } from '../../src/drawing/model.ts';
 import { lightnessStrip } from '../../src/drawing/strip.ts';
+import type { Stretch } from '../../src/drawing/strip-gap.ts';
 import type { ColourRegion } from '../../src/harmony/model.ts';
 import { ChartElement } from '../support/chart-element.ts';
 import { baseStyles } from '../support/tokens.ts';
@@ -23,6 +24,8 @@ export class QwStrip extends ChartElement {
   @property({ attribute: false }) others: readonly NamedSide[] = [];
   /** Stretches of colour to outline. */
   @property({ attribute: false }) regions: readonly ColourRegion[] = [];
+  /** The stretch of lightness that the pair leaves empty, as its reasons tell it. */
+  @property({ attribute: false }) gap: Stretch | null = null;
   /** Default 'grey'. */
   @property({ reflect: true }) surround: Surround = 'grey';
 
@@ -46,12 +49,12 @@ export class QwStrip extends ChartElement {
   }
 
   protected override draw(): Drawing | null {
-    const { anchor, candidate, others, surround, regions } = this;
+    const { anchor, candidate, others, surround, regions, gap } = this;
     return (
       anchor &&
       lightnessStrip(
         { anchor, ...(candidate ? { candidate } : {}), others, regions },
-        { surround, width: drawnWidth(this.room) },
+        { surround, gap, width: drawnWidth(this.room) },
       )
     );
   }

@@ -3,6 +3,7 @@ import { customElement, property } from 'lit/decorators.js';
 import { styleMap } from 'lit/directives/style-map.js';
 import type { Wheel } from '../../src/colour/model.ts';
 import { regionSays } from '../../src/drawing/region.ts';
+import { gapIn } from '../../src/drawing/strip-gap.ts';
 import { surroundTones } from '../../src/drawing/surround.ts';
 import type { ColourIt, Comparison } from '../../src/harmony/model.ts';
 import type { Surround } from '../../src/notebook/model.ts';
@@ -64,7 +65,7 @@ export class QwColourIt extends QwElement {
           found.regions.length
             ? html`<div class="charts" style=${styleMap({ background: mat, color: text })}>
                 <qw-wheel .anchor=${anchor} .candidate=${candidate} .regions=${found.regions} .wheel=${this.wheel} .surround=${this.surround}></qw-wheel>
-                <qw-strip .anchor=${anchor} .candidate=${candidate} .regions=${found.regions} .surround=${this.surround}></qw-strip>
+                <qw-strip .anchor=${anchor} .candidate=${candidate} .gap=${gapIn(comparison.reasons)} .regions=${found.regions} .surround=${this.surround}></qw-strip>
               </div>
               <p class="soft">The dashed outline on wheel and strip is where such a colour lies.</p>
               <ul>${found.regions.map((region) => html`<li>${regionSays(region)}</li>`)}</ul>`

@@ -3,6 +3,7 @@ import { customElement, property } from 'lit/decorators.js';
 import { styleMap } from 'lit/directives/style-map.js';
 import type { Wheel } from '../../src/colour/model.ts';
 import type { NamedSide } from '../../src/drawing/model.ts';
+import { gapIn } from '../../src/drawing/strip-gap.ts';
 import { surroundTones } from '../../src/drawing/surround.ts';
 import type { Distance } from '../../src/harmony/model.ts';
 import type { Surround } from '../../src/notebook/model.ts';
@@ -87,6 +88,7 @@ export class QwMats extends QwElement {
       <qw-strip
         .anchor=${named(anchor)}
         .candidate=${shown ? named(shown) : null}
+        .gap=${shown ? gapIn(shown.comparison.reasons) : null}
         .surround=${this.surround}
         .lit=${this.lit}
       ></qw-strip>

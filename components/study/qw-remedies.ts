@@ -19,6 +19,7 @@ export class QwRemedies extends QwElement {
   static override styles = [controls, ruled, chipStyle, styles()];
 
   @property({ attribute: false }) comparison: Comparison | null = null;
+  @property({ attribute: false }) remedies: readonly Remedy[] = [];
 
   protected override async scheduleUpdate(): Promise<void> {
     if (!this.hasUpdated) await ownTurn();
@@ -26,7 +27,7 @@ export class QwRemedies extends QwElement {
   }
 
   override render() {
-    const remedies = this.comparison?.remedies ?? [];
+    const { remedies } = this;
     if (!this.comparison || remedies.length === 0) return nothing;
     const cautions = [...new Set(remedies.flatMap(({ caution }) => caution ?? []))];
     const table = inkTable(this.comparison.anchor, this.comparison.candidate);

@@ -136,7 +136,7 @@ export class QwStudy extends QwElement {
     const reasons = html`<qw-reasons .comparison=${comparison} .lit=${this.lit}></qw-reasons>`;
     if (this.supposed) return html`${verdict}${reasons}`;
     return html`${this.tries() ? verdict : nothing}${reasons}
-      <qw-remedies .comparison=${comparison}></qw-remedies>
+      <qw-remedies .comparison=${comparison} .remedies=${shown.remedies ?? []}></qw-remedies>
       <slot name="further"></slot>
       <qw-opinion
         .opinion=${shown.opinion}

@@ -1,6 +1,6 @@
 import { oklchFromHex, tupleFromOklch } from '../../src/colour/spaces.ts';
 import type { NamedSide } from '../../src/drawing/model.ts';
-import type { Comparison, Link } from '../../src/harmony/model.ts';
+import type { Advised, Link } from '../../src/harmony/model.ts';
 import type { Base, Ink, Side } from '../../src/sheet/model.ts';
 
 /** Hand-made values for the page that shows each element alone, and for the elements' tests. Nothing is computed here. */
@@ -58,10 +58,12 @@ export const links: readonly Link[] = [
   { ...link('opposite', 'C', 'b', 52.4, 170), wheels: ['eye', 'painter'] },
 ];
 
-export const comparison: Comparison = {
+export const comparison: Advised = {
   anchor: bunting.side,
   candidate: ledger.side,
   distance: 'apart',
+  strip: false,
+  names: { anchor: bunting.name, candidate: ledger.name },
   verdict: 'needs-a-bridge',
   decision: {
     rule: 'One near miss that nothing answers, and more than one tie.',
@@ -159,12 +161,12 @@ function link(
 }
 
 function reason(
-  kind: Comparison['reasons'][number]['kind'],
+  kind: Advised['reasons'][number]['kind'],
   weighs: number,
   says: string,
   inks: readonly string[],
   figure: string,
   source: string,
-): Comparison['reasons'][number] {
+): Advised['reasons'][number] {
   return { kind, weighs, says, inks, evidence: {}, figure, source, sourceIds: [] };
 }

@@ -1,7 +1,7 @@
 import { turnedWords } from '../drawing/kind-words.ts';
 import type { NamedSide, SceneNode } from '../drawing/model.ts';
 import { capital, inksOf } from '../drawing/says.ts';
-import type { Comparison } from '../harmony/model.ts';
+import type { Comparison, Remedy } from '../harmony/model.ts';
 import { verdictWords } from '../harmony/sentences.ts';
 import {
   type FindingsSet,
@@ -22,11 +22,11 @@ export const caution = 'Judged on a screen: a guide. A snippet in the light of t
 
 /**
  * A comparison as a picture to share: both papers, their inks, wheel and strip, the verdict, the three weightiest
- * reasons with number and source, what could mend it where it does not hold, and the user's title and words. Reads the
- * comparison and nothing else. Where there is much to say, the papers, the words, the remedies and at last the type give way,
+ * reasons with number and source, what could mend it where it does not hold and that was worked out, and the user's
+ * title and words. Reads what it is given and nothing else. Where there is much to say, the papers, the words, the remedies and at last the type give way,
  * so that nothing leaves the page.
  */
-export function boardOf(comparison: Comparison, options: BoardOptions = {}): Board {
+export function boardOf(comparison: MaybeAdvised, options: BoardOptions = {}): Board {
   const size = options.size ?? 'square';
   const page = pageOf(size);
   const anchor: NamedSide = { side: comparison.anchor, name: options.names?.anchor ?? 'the anchor' };
@@ -58,8 +58,11 @@ export function boardOf(comparison: Comparison, options: BoardOptions = {}): Boa
   };
 }
 
+/** A comparison, with or without what could mend it. */
+type MaybeAdvised = Comparison & { readonly remedies?: readonly Remedy[] };
+
 interface Content {
-  readonly comparison: Comparison;
+  readonly comparison: MaybeAdvised;
   readonly options: BoardOptions;
   readonly page: Page;
   readonly anchor: NamedSide;
@@ -143,8 +146,8 @@ function layOut(content: Content, plan: Plan): { nodes: SceneNode[]; free: numbe
 }
 
 /** The first remedies, where the pair does not hold as it is and the page has room. */
-function mending(comparison: Comparison, plan: Plan, set: FindingsSet): Block[] {
-  const remedies = comparison.remedies.slice(0, 3);
+function mending(comparison: MaybeAdvised, plan: Plan, set: FindingsSet): Block[] {
+  const remedies = (comparison.remedies ?? []).slice(0, 3);
   if (comparison.verdict === 'holds-together' || plan.remedies === 'none' || remedies.length === 0) return [];
   return [plan.remedies === 'frames' ? remediesBlock(remedies, set) : remedyLines(remedies, set)];
 }

@@ -1,5 +1,6 @@
 import type { Drawing, NamedSide, SceneNode, Surround } from '../drawing/model.ts';
 import { lightnessStrip } from '../drawing/strip.ts';
+import { gapIn, type Stretch } from '../drawing/strip-gap.ts';
 import { surroundTones } from '../drawing/surround.ts';
 import { hueWheel } from '../drawing/wheel.ts';
 import type { Comparison } from '../harmony/model.ts';
@@ -32,7 +33,15 @@ export function matBlock(
     { ...(options.wheel ? { wheel: options.wheel } : {}), ...surroundIn(options) },
   );
   const place = page.width === page.height ? placeWide : placeUpright;
-  const { nodes, height } = place({ papers, wheel, options, k: page.k, width, edge: width * paper });
+  const { nodes, height } = place({
+    papers,
+    gap: gapIn(comparison.reasons),
+    wheel,
+    options,
+    k: page.k,
+    width,
+    edge: width * paper,
+  });
   return {
     height,
     nodes: [{ type: 'rect', x: 0, y: 0, width, height, fill: surroundTones(options.surround).mat }, ...nodes],
@@ -41,6 +50,7 @@ export function matBlock(
 
 interface MatParts {
   readonly papers: MatPapers;
+  readonly gap: Stretch | null;
   readonly wheel: Drawing;
   readonly options: BoardOptions;
   readonly k: number;
@@ -51,7 +61,7 @@ interface MatParts {
 /** What one unit of the strip's own drawing measures on a board, times `k`: its letters come out nearly as large as the wheel's. */
 const stripUnit = { wide: 3, upright: 3.5 } as const;
 
-function placeWide({ papers, wheel, options, k, width, edge }: MatParts): Block {
+function placeWide({ papers, gap, wheel, options, k, width, edge }: MatParts): Block {
   const pad = 76 * k;
   const look = { edge, k, ...surroundIn(options) };
   const left = paperBlock(papers.anchor, { ...look, picture: options.pictures?.anchor, role: 'anchor' });
@@ -65,7 +75,7 @@ function placeWide({ papers, wheel, options, k, width, edge }: MatParts): Block 
   const scale = Math.min(room / wheel.width, (papersHeight * 1.06) / wheel.height);
   const wheelHeight = wheel.height * scale;
   const row = Math.max(papersHeight, wheelHeight - 40 * k);
-  const strip = stripBlock(papers, options, width - 2 * pad, k * stripUnit.wide);
+  const strip = stripBlock(papers, gap, options, width - 2 * pad, k * stripUnit.wide);
   const stripY = pad + row + 24 * k;
   return {
     height: stripY + strip.height + 18 * k,
@@ -78,7 +88,7 @@ function placeWide({ papers, wheel, options, k, width, edge }: MatParts): Block 
   };
 }
 
-function placeUpright({ papers, wheel, options, k, width, edge }: MatParts): Block {
+function placeUpright({ papers, gap, wheel, options, k, width, edge }: MatParts): Block {
   const pad = 66 * k;
   const look = { edge, k, ...surroundIn(options) };
   const upper = paperBlock(papers.anchor, { ...look, picture: options.pictures?.anchor, role: 'anchor' });
@@ -91,7 +101,7 @@ function placeUpright({ papers, wheel, options, k, width, edge }: MatParts): Blo
   const column = upper.height + between + lower.height;
   const room = width - 2 * pad - edge - 30 * k;
   const scale = Math.min(room / wheel.width, column / wheel.height);
-  const strip = stripBlock(papers, options, width - 2 * pad, k * stripUnit.upright);
+  const strip = stripBlock(papers, gap, options, width - 2 * pad, k * stripUnit.upright);
   const stripY = pad + column + 30 * k;
   return {
     height: stripY + strip.height + 18 * k,
@@ -109,8 +119,14 @@ function placeUpright({ papers, wheel, options, k, width, edge }: MatParts): Blo
   };
 }
 
-function stripBlock(papers: MatPapers, options: BoardOptions, width: number, scale: number): Block {
-  const strip = lightnessStrip(papers, { width: width / scale, ...surroundIn(options) });
+function stripBlock(
+  papers: MatPapers,
+  gap: Stretch | null,
+  options: BoardOptions,
+  width: number,
+  scale: number,
+): Block {
+  const strip = lightnessStrip(papers, { gap, width: width / scale, ...surroundIn(options) });
   return { height: strip.height * scale, nodes: [scaled(strip, 0, 0, scale)] };
 }
 

@@ -3,7 +3,7 @@ import { Resvg } from '@resvg/resvg-js';
 import sharp from 'sharp';
 import { boardOf } from '../board/compose.ts';
 import { boardSvg } from '../board/svg.ts';
-import type { Comparison } from '../harmony/model.ts';
+import type { Advised } from '../harmony/model.ts';
 import { fontFaceCss, withFontFiles } from './fonts.ts';
 import type { ReadPicture } from './read-picture.ts';
 
@@ -13,7 +13,7 @@ const pictureSide = 1400;
 /** The board of a comparison as a file's content: an SVG with its fonts and pictures inside, or a PNG. */
 export async function boardContent(
   kind: 'svg' | 'png',
-  comparison: Comparison,
+  comparison: Advised,
   anchor: ReadPicture,
   candidate: ReadPicture,
 ): Promise<string | Uint8Array> {

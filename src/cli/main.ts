@@ -1,5 +1,6 @@
-import type { Ranked } from '../harmony/model.ts';
+import type { Advised } from '../harmony/model.ts';
 import { rank } from '../harmony/rank.ts';
+import { remediesFor } from '../harmony/remedies.ts';
 import { relabel } from '../sheet/relabel.ts';
 import { orderOf, type StudyOrder } from './arguments.ts';
 import { help } from './help.ts';
@@ -44,25 +45,28 @@ async function studied(order: StudyOrder, folder: string): Promise<string> {
     candidates.map(({ side }) => side),
     { distance: order.distance },
   );
-  const placed = ranked.map(
-    (comparison): Placed => ({ file: candidates[comparison.index]!.file, comparison }),
-  );
+  const placed = ranked.map((place): Placed => {
+    const { file, places } = candidates[place.index]!;
+    const remedies = remediesFor(place, { places: { anchor: anchor.places, candidate: places } });
+    return { file, comparison: { ...place, remedies } };
+  });
   const anchorSide = relabel(anchor.side, 'anchor');
   const told = order.json
     ? studyJson(anchor.file, anchorSide, placed)
     : report(anchor.file, anchorSide, placed);
-  if (order.board) await writeBoard(order.board, folder, ranked[0]!, anchor, candidates);
+  if (order.board)
+    await writeBoard(order.board, folder, placed[0]!.comparison, anchor, candidates[ranked[0]!.index]!);
   return told;
 }
 
 async function writeBoard(
   { file, kind }: NonNullable<StudyOrder['board']>,
   folder: string,
-  best: Ranked,
+  best: Advised,
   anchor: ReadPicture,
-  candidates: readonly ReadPicture[],
+  candidate: ReadPicture,
 ): Promise<void> {
   // The renderer and the fonts are large, and only a board needs them.
   const { boardContent } = await import('./board-file.ts');
-  await writeWhole(file, folder, await boardContent(kind, best, anchor, candidates[best.index]!));
+  await writeWhole(file, folder, await boardContent(kind, best, anchor, candidate));
 }

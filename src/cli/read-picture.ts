@@ -1,5 +1,5 @@
-import type { Frame, PixelImage, ReadOptions, Side } from '../sheet/model.ts';
-import { readSide } from '../sheet/read-side.ts';
+import type { Frame, PixelImage, Places, ReadOptions, Side } from '../sheet/model.ts';
+import { readWithPlaces } from '../sheet/read-side.ts';
 import { UnreadableImage } from '../sheet/unreadable.ts';
 import type { PictureOrder } from './arguments.ts';
 import { type Decoded, decode } from './decode.ts';
@@ -9,6 +9,8 @@ import { Trouble } from './trouble.ts';
 export interface ReadPicture {
   readonly file: string;
   readonly side: Side;
+  /** Where its inks lie. */
+  readonly places: Places;
   readonly image: PixelImage;
   /** The part of `image` that is the sheet, or null for all of it. */
   readonly crop: Frame | null;
@@ -38,7 +40,8 @@ export async function readPicture(order: PictureOrder, folder: string): Promise<
     ...(card ? { card: { ...card, ...scaled(card, scale) } } : {}),
   };
   try {
-    return { file: order.file, side: readSide(image, options), image, crop: options.crop ?? null };
+    const { side, places } = readWithPlaces(image, options);
+    return { file: order.file, side, places, image, crop: options.crop ?? null };
   } catch (error) {
     if (error instanceof UnreadableImage) throw new Trouble(`${order.file}: ${lowerFirst(error.message)}`);
     throw error;

@@ -1,4 +1,4 @@
-import type { Comparison, Reason, Remedy } from '../harmony/model.ts';
+import type { Advised, Reason, Remedy } from '../harmony/model.ts';
 import { verdictWords } from '../harmony/sentences.ts';
 import { groundWords } from '../sheet/ground-sure.ts';
 import type { Ink, Side } from '../sheet/model.ts';
@@ -18,7 +18,7 @@ export function report(anchorFile: string, anchor: Side, candidates: readonly Pl
   return `${parts.join('\n\n')}\n`;
 }
 
-function told({ candidate, decision, reasons, remedies }: Comparison): string {
+function told({ candidate, decision, reasons, remedies }: Advised): string {
   const parts = [wrapped(decision.summary, '  '), palette(candidate), reasons.map(reasonTold).join('\n')];
   if (remedies.length > 0) {
     const cautions = new Set(remedies.flatMap(({ caution }) => caution ?? []));

@@ -1,11 +1,11 @@
-import type { Comparison } from '../harmony/model.ts';
+import type { Advised } from '../harmony/model.ts';
 import { groundSaid } from '../sheet/ground-sure.ts';
 import type { Side } from '../sheet/model.ts';
 
 /** One candidate with the file that it came from, best first. */
 export interface Placed {
   readonly file: string;
-  readonly comparison: Comparison;
+  readonly comparison: Advised;
 }
 
 /**

@@ -89,7 +89,7 @@ export function bridgesBetween(
   if (sides[0] === null || sides[1] === null) return [];
   const candidates = candidatesOf(drawer, [first, second], options.filter);
   const all = candidates.flatMap((held) => sideOfHeld(drawer, held) ?? []);
-  const compareOptions = { distance: options.distance ?? 'apart', withoutRemedies: true } as const;
+  const compareOptions = { distance: options.distance ?? 'apart' } as const;
   const [holds] = verdictOrder;
   const holding = (ranked: readonly Ranked[]) =>
     new Map(ranked.filter((one) => one.verdict === holds).map((one) => [one.index, one]));

@@ -6,7 +6,7 @@ import type { Drawing, NamedSide, SceneNode, Surround } from './model.ts';
 import { regionsOnStrip } from './region.ts';
 import { capital, inkSays, inksOf, shareWords } from './says.ts';
 import { spreadAlong } from './spread.ts';
-import { emptyStretch, type Stretch } from './strip-gap.ts';
+import type { Stretch } from './strip-gap.ts';
 import { gapNodes, gapSays } from './strip-gap-nodes.ts';
 import { lightnessOf, type StripLook, stripTop as top } from './strip-look.ts';
 import { type SurroundTones, surroundTones } from './surround.ts';
@@ -25,7 +25,7 @@ export interface StripPapers {
 export interface StripOptions {
   /** Default 'grey'. */
   readonly surround?: Surround;
-  /** The stretch of L* to mark as empty, null for none. Default: the widest between the inks, where it is 12 or more. */
+  /** The stretch of L* to mark as empty, as `gapIn` finds it in the reasons of the pair. Default: none. */
   readonly gap?: Stretch | null;
   /** Width in the drawing's units; heights and letters stay the same. Default 700. */
   readonly width?: number;
@@ -50,7 +50,7 @@ export function lightnessStrip(papers: StripPapers, options: StripOptions = {}):
   const others = papers.others ?? [];
   const lanes = top + full.length * laneHeight;
   const bottom = lanes + others.length * outlineLaneHeight;
-  const gap = options.gap === undefined ? emptyStretch(full.map((paper) => paper.side)) : options.gap;
+  const gap = options.gap ?? null;
   return {
     width,
     height: bottom + 26,

@@ -6,8 +6,8 @@ import { standingOf } from './standing.ts';
 import { takeSide } from './take-side.ts';
 
 /**
- * Compares two sides: every link, the reasons weightiest first, the verdict with how it was reached, and what could
- * mend it. Inks are relabelled by order: A, B … on the anchor, a, b … on the candidate.
+ * Compares two sides: every link, the reasons weightiest first, and the verdict with how it was reached. Inks are
+ * relabelled by order: A, B … on the anchor, a, b … on the candidate. What could mend it: `remediesFor`.
  * @throws RangeError where an ink of a hand-written side has no colour.
  */
 export function compare(anchorSide: Side, candidateSide: Side, options: CompareOptions = {}): Comparison {
@@ -18,11 +18,12 @@ export function compare(anchorSide: Side, candidateSide: Side, options: CompareO
     anchor: anchor.side,
     candidate: found.candidate,
     distance: pair.distance,
+    strip: pair.strip,
+    names: found.told.names,
     verdict: judgement.verdict,
     decision: found.decision,
     links: found.links,
     reasons: found.reasons,
-    remedies: found.remedies,
     standing: standingOf(pair, judgement),
   };
 }

@@ -6,24 +6,20 @@ import type { CompareOptions, Comparison } from './model.ts';
 import { pairOf } from './pair.ts';
 import { reasonsOf } from './reasons/all.ts';
 import type { Told } from './reasons/build.ts';
-import { remediesFor } from './remedies.ts';
 import { takeSide } from './take-side.ts';
 import { judge } from './verdict.ts';
 
 /** What is found of a candidate beside an anchor that was measured before: each part once, when it is first asked for. */
 export class Found {
   readonly told: Told;
-  private readonly options: CompareOptions;
   private saidReasons: Comparison['reasons'] | undefined;
   private saidDecision: Comparison['decision'] | undefined;
   private madeLinks: Comparison['links'] | undefined;
-  private madeRemedies: Comparison['remedies'] | undefined;
 
   constructor(anchor: MeasuredSide, candidateSide: Side, options: CompareOptions) {
     const candidate = measureSide(takeSide(candidateSide, 'candidate'), 'candidate');
     const pair = pairOf(anchor, candidate, options.distance, options.strip);
     this.told = { pair, judgement: judge(pair), names: namesIn(options) };
-    this.options = options;
   }
 
   get candidate(): Side {
@@ -41,10 +37,11 @@ export class Found {
   get links(): Comparison['links'] {
     return (this.madeLinks ??= this.told.pair.tied.map(({ link }) => link));
   }
+}
 
-  get remedies(): Comparison['remedies'] {
-    return (this.madeRemedies ??= this.options.withoutRemedies ? [] : remediesFor(this.told, this.options));
-  }
+/** All that reasons and remedies are told from, of a pair that was compared before. */
+export function toldOf({ anchor, candidate, distance, strip, names }: Comparison): Told {
+  return new Found(measureSide(anchor, 'anchor'), candidate, { distance, strip, names }).told;
 }
 
 /** The names that sentences use. */

@@ -2,18 +2,24 @@ import { idAt } from '../sheet/ink.ts';
 import type { Side } from '../sheet/model.ts';
 import { wordOf } from './ink-word.ts';
 import { type MeasuredInk, type MeasuredSide, measureSide } from './measured.ts';
-import type { KitMember } from './model.ts';
+import type { KitMember, Reason } from './model.ts';
 import { type Pair, pairOf } from './pair.ts';
+import { reasonsOf } from './reasons/all.ts';
+import type { Told } from './reasons/build.ts';
 import type { Said } from './sentences.ts';
 import { takeSide } from './take-side.ts';
+import { kitLimits } from './thresholds.ts';
+import { judge } from './verdict.ts';
 
 /** The members of a kit, measured once, and all their pairs. */
 export interface Measured {
   readonly members: readonly KitMember[];
   /** By place; ids are "1A", "2B" … */
   readonly sides: readonly MeasuredSide[];
-  /** Places of all members but the photographs. */
+  /** Places of all members that are judged: all but the photographs, and no more than a page can hold. */
   readonly papers: readonly number[];
+  /** How many papers are left out because they are too many. */
+  readonly unjudged: number;
   /** The same, each sheet once. */
   readonly sheets: readonly number[];
   /** By place: the first member of the same sheet, or its own place. */
@@ -33,21 +39,36 @@ export interface PlacedPair {
   readonly one: number;
   readonly other: number;
   readonly pair: Pair;
+  /** What a study of the two says; inks go by their kit ids. */
+  readonly told: Told;
+  readonly findings: readonly Reason[];
+}
+
+/** Every two sheets once: one that is in the kit twice says nothing twice. */
+export function sheetPairs({ pairs, sheets }: Measured): readonly PlacedPair[] {
+  return pairs.filter(({ one, other }) => sheets.includes(one) && sheets.includes(other));
 }
 
 export function measureKit(given: readonly KitMember[]): Measured {
   const members = given.map((member, at) => ({ ...member, side: numbered(member.side, at + 1) }));
   const sides = members.map(({ side }) => measureSide(side, 'anchor'));
   const other = members.map(({ side }) => measureSide(side, 'candidate'));
-  const papers = members.flatMap(({ role }, at) => (role === 'photo' ? [] : [at]));
+  const all = members.flatMap(({ role }, at) => (role === 'photo' ? [] : [at]));
+  const papers = all.slice(0, kitLimits.papers);
   const first = members.map(({ side }) => members.findIndex((other) => isSameSheet(other.side, side)));
   const pairs = papers.flatMap((one, n) =>
-    papers.slice(n + 1).map((to) => ({ one, other: to, pair: pairOf(sides[one]!, other[to]!) })),
+    papers.slice(n + 1).map((to): PlacedPair => {
+      const pair = pairOf(sides[one]!, other[to]!);
+      const names = { anchor: members[one]!.name, candidate: members[to]!.name };
+      const told = { pair, judgement: judge(pair), names };
+      return { one, other: to, pair, told, findings: reasonsOf(told) };
+    }),
   );
   return {
     members,
     sides,
     papers,
+    unjudged: all.length - papers.length,
     sheets: papers.filter((at) => papers.find((one) => first[one] === first[at]) === at),
     first,
     pairs,

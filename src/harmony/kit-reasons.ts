@@ -1,24 +1,22 @@
 import type { KitJudgement } from './kit-judge.ts';
 import { type Measured, placeOf } from './kit-members.ts';
 import { kitPageReasons } from './kit-page-reasons.ts';
+import { findingsOf, troublesSaid } from './kit-pairs-say.ts';
 import { areaOf, type ColourGroup } from './kit-repeats.ts';
 import * as kitSentences from './kit-sentences.ts';
-import { isLightNeutral } from './links.ts';
 import type { MeasuredInk } from './measured.ts';
 import type { Reason } from './model.ts';
 import { type Draft, reason } from './reasons/build.ts';
 import * as sentences from './sentences.ts';
 import { adviceWeights, inkLimits, troubleWeights } from './thresholds.ts';
-import type { BaseQuarrel, BrightMuted, NearMiss, Stray } from './troubles.ts';
+import type { BaseQuarrel } from './troubles.ts';
 
 /** The reasons of a kit as a whole, weightiest first. */
 export function kitReasons(kit: Measured, judgement: KitJudgement, groups: readonly ColourGroup[]): Reason[] {
   return [
     ...bases(kit, judgement),
     ...repeats(kit, groups),
-    ...misses(kit, judgement),
-    ...strays(kit, judgement),
-    ...brightness(kit, judgement),
+    ...troublesSaid(kit, judgement),
     ...neutrals(kit),
     ...kitPageReasons(kit),
   ].sort((one, other) => Math.abs(other.weighs) - Math.abs(one.weighs) || one.weighs - other.weighs);
@@ -46,58 +44,26 @@ function repeats(kit: Measured, groups: readonly ColourGroup[]): Reason[] {
     );
 }
 
-function misses(kit: Measured, { troubles }: KitJudgement): Reason[] {
-  return troubles
-    .filter((one): one is NearMiss => one.kind === 'near miss' && one.weight >= troubleWeights.worthSaying)
-    .map(({ tied: { link, a, b }, weight, answered }) =>
-      kitReason({
-        kind: 'near miss',
-        weighs: -weight,
-        says: kitSentences.nearMissAcross(kit.say(a), kit.say(b)),
-        inks: [a, b],
-        evidence: {
-          deltaE00: link.deltaE00,
-          hueDeg: link.hueDeg ?? 0,
-          hueSteps: link.hueSteps ?? 0,
-          answered,
-        },
-        figure: `ΔE₀₀ ${sentences.number(link.deltaE00)} · hue ${sentences.number(link.hueDeg ?? 0, 0)}°`,
-        sources: ['moon-spencer', 'link-limits'],
-      }),
-    );
-}
-
-function strays(kit: Measured, { troubles }: KitJudgement): Reason[] {
-  return troubles
-    .filter((one): one is Stray => one.kind === 'stray')
-    .map(({ ink, weight, beside }) =>
-      kitReason({
-        kind: 'stray',
-        weighs: beside ? 0 : -weight,
-        says: beside
-          ? sentences.strayTolerated(kit.say(ink), kit.say(beside), 'the rest')
-          : kitSentences.alone(kit.say(ink)),
-        inks: beside ? [ink, beside] : [ink],
-        evidence: { chroma: ink.chroma, share: ink.share, limitChroma: inkLimits.strayChroma },
-        figure: `C* ${sentences.number(ink.chroma, 0)} · ${sentences.percent(ink.share)}`,
-        sources: ['link-limits'],
-      }),
-    );
-}
-
+/** The grounds: what one pair says, or all that the pairs say in one sentence. */
 function bases(kit: Measured, { troubles }: KitJudgement): Reason[] {
   const quarrels = troubles.filter((one): one is BaseQuarrel => one.kind === 'base quarrel');
   if (quarrels.length > 0) return [quarrelOf(kit, quarrels)];
-  const light = kit.sheets.map((at) => kit.sides[at]!.inks[0]!).filter(isLightNeutral);
-  if (light.length < 2) return [];
-  const bs = light.map(({ lab }) => lab.b);
+  const told = findingsOf(kit, 'base agreement');
+  const agree = told.filter(({ found }) => found.weighs === adviceWeights.baseAgrees);
+  const places = [...new Set(agree.flatMap(({ placed: { one, other } }) => [one, other]))].sort(
+    (a, b) => a - b,
+  );
+  const eachWithEach = agree.length === (places.length * (places.length - 1)) / 2;
+  if (agree.length < 2 || !eachWithEach) return (agree[0] ?? told[0]) ? [(agree[0] ?? told[0])!.found] : [];
+  const grounds = places.map((at) => kit.sides[at]!.inks[0]!);
+  const bs = grounds.map(({ lab }) => lab.b);
   const spread = Math.max(...bs) - Math.min(...bs);
   return [
     kitReason({
       kind: 'base agreement',
       weighs: adviceWeights.baseAgrees,
-      says: kitSentences.basesAgree(light.map(kit.say)),
-      inks: light,
+      says: kitSentences.basesAgree(grounds.map(kit.say)),
+      inks: grounds,
       evidence: { spreadB: spread },
       figure: `Δb* ${sentences.number(spread)} at most`,
       sources: ['common-practice'],
@@ -107,6 +73,8 @@ function bases(kit: Measured, { troubles }: KitJudgement): Reason[] {
 
 /** All quarrels of grounds as one reason, the weightiest first. */
 function quarrelOf(kit: Measured, quarrels: readonly BaseQuarrel[]): Reason {
+  const told = findingsOf(kit, 'base quarrel').map(({ found }) => found);
+  if (told.length === 1) return told[0]!;
   const pairs = quarrels.map(({ tied: { a, b } }): readonly [MeasuredInk, MeasuredInk] =>
     a.lab.b > b.lab.b ? [a, b] : [b, a],
   );
@@ -118,43 +86,19 @@ function quarrelOf(kit: Measured, quarrels: readonly BaseQuarrel[]): Reason {
   const eachWithEach =
     all.length === yellower.length + whiter.length && pairs.length === yellower.length * whiter.length;
   const [y, w] = [yellower.map(kit.say), whiter.map(kit.say)];
-  const says = !eachWithEach
-    ? kitSentences.basesInSteps(all.map(kit.say))
-    : pairs.length === 1
-      ? sentences.basesQuarrel(y[0]!, w[0]!)
-      : kitSentences.basesDisagree(y, w);
-  const deltaB = Math.max(...quarrels.map(({ tied: { a, b } }) => Math.abs(b.lab.b - a.lab.b)));
-  const deltaE00 = Math.max(...quarrels.map(({ tied }) => tied.link.deltaE00));
-  const most = quarrels.length > 1 ? ' at most' : '';
+  const says = !eachWithEach ? kitSentences.basesInSteps(all.map(kit.say)) : kitSentences.basesDisagree(y, w);
+  const unsure = told.some((one) => one.says.endsWith(sentences.lookAgain));
+  const deltaB = Math.max(...told.map(({ evidence }) => Math.abs(evidence.deltaB!)));
+  const deltaE00 = Math.max(...told.map(({ evidence }) => evidence.deltaE00!));
   return kitReason({
     kind: 'base quarrel',
     weighs: -quarrels[0]!.weight,
-    says,
+    says: unsure ? `${says} ${sentences.lookAgain}` : says,
     inks: all,
     evidence: { deltaB, deltaE00 },
-    figure: `Δb* ${sentences.number(deltaB)} · ΔE₀₀ ${sentences.number(deltaE00)}${most}`,
+    figure: `Δb* ${sentences.number(deltaB)} · ΔE₀₀ ${sentences.number(deltaE00)} at most`,
     sources: ['common-practice', 'ciede2000'],
   });
-}
-
-function brightness(kit: Measured, { troubles }: KitJudgement): Reason[] {
-  const worst = troubles.find((one): one is BrightMuted => one.kind === 'bright against muted');
-  if (!worst) return [];
-  const [bright, muted] =
-    worst.anchor.chroma > worst.candidate.chroma
-      ? [worst.anchor, worst.candidate]
-      : [worst.candidate, worst.anchor];
-  return [
-    kitReason({
-      kind: 'bright against muted',
-      weighs: -worst.weight,
-      says: sentences.brightAgainstMuted(kit.say(bright.lead), kit.say(muted.lead)),
-      inks: [bright.lead, muted.lead],
-      evidence: { brightChroma: bright.chroma, mutedChroma: muted.chroma },
-      figure: `mean C* ${sentences.number(bright.chroma, 0)} and ${sentences.number(muted.chroma, 0)}`,
-      sources: ['common-practice', 'verdict-rules'],
-    }),
-  ];
 }
 
 function neutrals(kit: Measured): Reason[] {
@@ -177,12 +121,12 @@ function shareOf(kit: Measured, inks: readonly MeasuredInk[]): { readonly areaSh
   return kit.sized ? { areaShare: areaOf(kit, inks) } : {};
 }
 
-/** The neutrals of a kit that are large enough to rest on, one a member. */
+/** The neutrals of a kit that are large enough to rest on, one a member, and those that a pair names as repeated. */
 export function neutralsOf(kit: Measured): MeasuredInk[] {
-  return kit.sheets.flatMap((at) =>
-    kit.sides[at]!.inks.filter((ink) => ink.actsAs !== null && ink.share >= inkLimits.accentShare).slice(
-      0,
-      1,
-    ),
-  );
+  const named = new Set(findingsOf(kit, 'repeated neutral').flatMap(({ found }) => found.inks));
+  return kit.sheets.flatMap((at) => {
+    const { inks } = kit.sides[at]!;
+    const large = inks.find((ink) => ink.actsAs !== null && ink.share >= inkLimits.accentShare);
+    return large ? [large] : inks.filter(({ id }) => named.has(id)).slice(0, 1);
+  });
 }

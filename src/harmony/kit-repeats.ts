@@ -18,11 +18,21 @@ export function colourGroups(kit: Measured): ColourGroup[] {
   const strong = kit.papers.flatMap((at) => kit.sides[at]!.inks.filter(isStrong));
   const group = new Map(strong.map((ink) => [ink.id, ink.id]));
   const root = (id: string): string => (group.get(id) === id ? id : root(group.get(id)!));
-  for (const { pair } of kit.pairs) {
-    for (const { link, a, b } of pair.tied) {
-      if (link.kind !== 'repeat' || !group.has(a.id) || !group.has(b.id)) continue;
-      group.set(root(b.id), root(a.id));
-    }
+  const links = kit.pairs.flatMap(({ pair }) => pair.tied);
+  const misses = links.filter(({ link }) => link.kind === 'near miss');
+  /** What nearly misses is not one colour, whatever lies between. */
+  const part = (one: string, other: string) =>
+    misses.some(({ a, b }) => {
+      if (!group.has(a.id) || !group.has(b.id)) return false;
+      const [x, y] = [root(a.id), root(b.id)];
+      return (x === one && y === other) || (x === other && y === one);
+    });
+  const repeats = links
+    .filter(({ link, a, b }) => link.kind === 'repeat' && group.has(a.id) && group.has(b.id))
+    .sort((one, other) => one.link.deltaE00 - other.link.deltaE00);
+  for (const { a, b } of repeats) {
+    const [one, other] = [root(a.id), root(b.id)];
+    if (one !== other && !part(one, other)) group.set(other, one);
   }
   const groups = new Map<string, MeasuredInk[]>();
   for (const ink of strong) {

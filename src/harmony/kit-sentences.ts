@@ -1,4 +1,4 @@
-import { capital, Ink, ink, listed, number, percent, type Said } from './sentences.ts';
+import { capital, ink, listed, number, percent, type Said } from './sentences.ts';
 
 /** What is said of a kit as a whole, as functions of plain values. */
 
@@ -8,9 +8,6 @@ export const inPlaces = (word: string, all: readonly Said[]): string =>
   all.length > 2
     ? `${capital(word)} is in ${all.length} places, ${inks(all)}: they make a triangle, and the eye goes round.`
     : `${capital(word)} is in two places, ${inks(all)}; a third would make a triangle.`;
-
-export const alone = (it: Said): string =>
-  `Nothing else in the kit answers ${ink(it)} of ${it.of}: no repeat, no neighbour, no opposite.`;
 
 export const missing = (it: Said): string =>
   `Nothing here answers ${ink(it)} of ${it.of}: a letter, a thread or a scrap in ${it.word} would.`;
@@ -22,11 +19,14 @@ export const missingThird = (word: string, placed: readonly Said[]): string =>
 export const missingTie = (name: string): string =>
   `No colour ties ${name} to the rest: carry one of its colours to another piece.`;
 
+export const tooMany = (most: number, left: number): string =>
+  `These are more papers than a page can hold: the first ${most} are judged here, and ${left} ${left > 1 ? 'are' : 'is'} left out.`;
+
 export const missingNeutral = (): string =>
   'There is no neutral to rest on: a strip of white, kraft or grey would calm the page.';
 
 export const basesAgree = (all: readonly Said[]): string =>
-  `All light grounds agree: ${inks(all)}. None will make another look dirty.`;
+  `The grounds agree, ${inks(all)}. None will make another look dirty.`;
 
 /** Where more than two grounds are in it: every yellower one quarrels with every whiter one. */
 export function basesDisagree(yellower: readonly Said[], whiter: readonly Said[]): string {
@@ -53,6 +53,10 @@ export const noNeutral = (): string => 'There is no neutral among these: every p
 
 export const scalesAlike = (scale: string): string =>
   `All prints are ${scale} in scale: the eye finds nothing to rest on and nothing to lead it.`;
+
+/** Where others are of another scale. */
+export const someScalesAlike = (names: readonly string[], scale: string): string =>
+  `${capital(listed(names))} are of one scale, ${scale}: beside each other they give the eye nothing to rest on.`;
 
 export const scalesApart = (scales: readonly string[]): string =>
   `The prints are of different scales, ${listed(scales)}: they keep out of each other’s way.`;
@@ -85,9 +89,6 @@ export const largest = (name: string, share: number): string =>
 
 export const noneLargest = (name: string, share: number): string =>
   `No piece leads: the largest, ${name}, takes ${percent(share)}. The rule of thumb is 60–30–10.`;
-
-export const nearMissAcross = (a: Said, b: Said): string =>
-  `${Ink(a)} of ${a.of} and ${ink(b)} of ${b.of} are a near miss: too far apart to match, too close to be a choice.`;
 
 /** What troubles a kit, in short: the verdict's line; the reason says it at length. */
 export const troubleInShort = {

@@ -5,16 +5,15 @@ import { kitReasons, neutralsOf } from './kit-reasons.ts';
 import { type ColourGroup, colourGroups } from './kit-repeats.ts';
 import * as kitSentences from './kit-sentences.ts';
 import type { Decision, Kit, KitMember, KitMissing, KitPair, Reason } from './model.ts';
-import { reasonsOf } from './reasons/all.ts';
-import { inkLimits, verdictLimits } from './thresholds.ts';
+import { inkLimits, kitLimits, verdictLimits } from './thresholds.ts';
 import type { Stray, Trouble } from './troubles.ts';
-import { judge } from './verdict.ts';
 import * as sentences from './verdict-sentences.ts';
 
 /**
  * Judges several papers and plains for one page as a whole: the pairs as a matrix, the reasons of the whole, where each
  * strong colour comes back, and what is missing. Photographs are judged only for how they stand out. The verdict
- * follows by the rules of a pair, each member against all the others; no score is taken over the pairs.
+ * follows by the rules of a pair, each member against all the others; no score is taken over the pairs. What is said of
+ * two members is what a study of the two says. Of very many papers the first 40 are judged, and that is said.
  */
 export function kitOf(members: readonly KitMember[]): Kit {
   const kit = measureKit(members);
@@ -25,7 +24,7 @@ export function kitOf(members: readonly KitMember[]): Kit {
     members: kit.members,
     verdict: judgement.verdict,
     decision: decisionOfKit(kit, judgement, groups, reasons),
-    pairs: kit.pairs.map((pair) => pairSaid(kit, pair)),
+    pairs: kit.pairs.map(pairSaid),
     reasons,
     repeats: groups.map(({ word, inks, places }) => ({
       word,
@@ -37,17 +36,13 @@ export function kitOf(members: readonly KitMember[]): Kit {
   };
 }
 
-function pairSaid(kit: Measured, { one, other, pair }: PlacedPair): KitPair {
-  const judgement = judge(pair);
-  const names = { anchor: kit.members[one]!.name, candidate: kit.members[other]!.name };
-  const told = { pair, judgement, names };
-  const reasons = reasonsOf(told);
+function pairSaid({ one, other, told, findings }: PlacedPair): KitPair {
   return {
     one,
     other,
-    verdict: judgement.verdict,
-    summary: decisionOf(told, reasons).summary,
-    weightiest: reasons[0] ?? null,
+    verdict: told.judgement.verdict,
+    summary: decisionOf(told, findings).summary,
+    weightiest: findings[0] ?? null,
   };
 }
 
@@ -148,5 +143,7 @@ function missingIn(kit: Measured, judgement: KitJudgement, groups: readonly Colo
     kit.papers.length > 1 && neutralsOf(kit).length === 0
       ? [{ says: kitSentences.missingNeutral(), inks: [] }]
       : [];
-  return [...lonely, ...third, ...loose, ...neutral];
+  const many =
+    kit.unjudged > 0 ? [{ says: kitSentences.tooMany(kitLimits.papers, kit.unjudged), inks: [] }] : [];
+  return [...many, ...lonely, ...third, ...loose, ...neutral];
 }

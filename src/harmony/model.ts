@@ -1,5 +1,7 @@
 import type { Wheel } from '../colour/model.ts';
-import type { Frame, Ink, Places, Plain, Side } from '../sheet/model.ts';
+import type { Frame, Ink, Plain, Side } from '../sheet/model.ts';
+
+export type { Advised, MendOptions, Owned, OwnedSheet } from './mend-model.ts';
 
 /** Two or more papers: what was found, as values. Every finding names inks by id and carries its number and source. */
 
@@ -116,19 +118,26 @@ export type Change =
 
 export type Role = 'anchor' | 'candidate';
 
-/** Two sides compared. The screen, the terminal, the board and the exercise all read this one value. */
+/**
+ * Two sides compared: it follows from the two sides, how they lie and what they are called, and from nothing else. The
+ * screen, the terminal, the board and the exercise all read this one value.
+ */
 export interface Comparison {
   /** Inks relabelled A, B, C … (base first). */
   readonly anchor: Side;
   /** Inks relabelled a, b, c … (base first). */
   readonly candidate: Side;
+  /** As it was judged: papers with a strip between them lie apart. */
   readonly distance: Distance;
+  /** True where a neutral strip or mat lies between the two. */
+  readonly strip: boolean;
+  /** What the sentences call them. */
+  readonly names: { readonly anchor: string; readonly candidate: string };
   readonly verdict: Verdict;
   readonly decision: Decision;
   readonly links: readonly Link[];
   /** Weightiest first, troubles before ties of equal weight. */
   readonly reasons: readonly Reason[];
-  readonly remedies: readonly Remedy[];
   /** What a ranking goes by after the verdict. */
   readonly standing?: Standing;
 }
@@ -143,34 +152,13 @@ export interface Standing {
   readonly intrudes: number;
 }
 
-/** What the person has to mend with; harmony does not know the drawer and gets it as this value. */
-export interface Owned {
-  readonly plains: readonly Plain[];
-  /** Other sheets: a name and the sides they could show. */
-  readonly sheets: readonly OwnedSheet[];
-}
-
-export interface OwnedSheet {
-  readonly id: string;
-  readonly name: string;
-  /** Side A, and side B where there is one. */
-  readonly sides: readonly Side[];
-}
-
 export interface CompareOptions {
   /** Default 'apart'. */
   readonly distance?: Distance;
   /** Names to use in sentences. Default "the anchor" / "the candidate". */
   readonly names?: { readonly anchor?: string; readonly candidate?: string };
-  /** The other side of the candidate, where there is one: makes 'turn' possible. */
-  readonly otherSide?: Side;
-  readonly owned?: Owned;
-  /** Where the inks lie, where that is known: a colour can be cut away only where enough of the sheet is without it. */
-  readonly places?: { readonly anchor?: Places; readonly candidate?: Places };
   /** True where a neutral strip or mat lies between the two; they then count as apart. Default false. */
   readonly strip?: boolean;
-  /** Skip the search for remedies. Default false. */
-  readonly withoutRemedies?: boolean;
 }
 
 /** One place in a ranking: which of the given sides, and its comparison (its parts may be computed when read). */

@@ -1,5 +1,5 @@
 import type { Side } from '../sheet/model.ts';
-import { Found } from './found.ts';
+import { Found, namesIn } from './found.ts';
 import { type MeasuredSide, measureSide } from './measured.ts';
 import type { CompareOptions, Comparison, Ranked, Standing } from './model.ts';
 import { type Score, scorerOf } from './score.ts';
@@ -13,8 +13,8 @@ export const readyPlaces = 24;
 /**
  * Compares every candidate with the anchor, best first: by verdict; then the weight of the worst unanswered trouble;
  * then the share of the anchor's inks that is answered; then the share of the candidate that intrudes; then the
- * order given. The first 24 have their reasons ready; all other parts, and all remedies, are computed when they are
- * read. Each place spreads and serialises like a plain `Comparison` with its `index`.
+ * order given. The first 24 have their reasons ready; all other parts are computed when they are read. Each place spreads
+ * and serialises like a plain `Comparison` with its `index`.
  */
 export function rank(
   anchorSide: Side,
@@ -23,10 +23,12 @@ export function rank(
 ): Ranked[] {
   const anchor = measureSide(takeSide(anchorSide, 'anchor'), 'anchor');
   const distance = options.distance ?? 'apart';
-  const score = scorerOf(anchor.side, distance, options.strip ?? false);
+  const strip = options.strip ?? false;
+  const names = namesIn(options);
+  const score = scorerOf(anchor.side, distance, strip);
   const lines = linesOfAll(candidateSides);
   const one = emptyLines();
-  const ranking = { anchor, options, distance: options.strip ? 'apart' : distance };
+  const ranking: Ranking = { anchor, options, distance: strip ? 'apart' : distance, strip, names };
   const places = candidateSides.map(
     (side, index) => new Place(index, ranking, side, score(lines.of(index, one))),
   );
@@ -55,6 +57,8 @@ interface Ranking {
   readonly anchor: MeasuredSide;
   readonly options: CompareOptions;
   readonly distance: Comparison['distance'];
+  readonly strip: boolean;
+  readonly names: Comparison['names'];
 }
 
 /** One place of a ranking. What it is asked for it works out, once. */
@@ -62,6 +66,8 @@ class Place {
   readonly index: number;
   readonly verdict: Comparison['verdict'];
   readonly distance: Comparison['distance'];
+  readonly strip: boolean;
+  readonly names: Comparison['names'];
   readonly anchor: Side;
   readonly standing: Standing;
   readonly #ranking: Ranking;
@@ -72,6 +78,8 @@ class Place {
     this.index = index;
     this.verdict = verdictOrder[score.verdict]!;
     this.distance = ranking.distance;
+    this.strip = ranking.strip;
+    this.names = ranking.names;
     this.anchor = ranking.anchor.side;
     this.standing = { worst: score.worst, answered: score.answered, intrudes: score.intrudes };
     this.#ranking = ranking;
@@ -85,7 +93,7 @@ class Place {
   }
 }
 
-const lazyNames = ['candidate', 'decision', 'links', 'reasons', 'remedies'] as const;
+const lazyNames = ['candidate', 'decision', 'links', 'reasons'] as const;
 
 /** Own and enumerable, so that a place spreads and serialises; shared, so that ten thousand places are cheap. */
 const lazyParts = {
@@ -93,7 +101,6 @@ const lazyParts = {
   decision: part((found) => found.decision),
   links: part((found) => found.links),
   reasons: part((found) => found.reasons),
-  remedies: part((found) => found.remedies),
 } as const;
 
 function part<T>(of: (found: Found) => T): PropertyDescriptor {

@@ -1,7 +1,8 @@
 import { applyChanges } from './changes.ts';
+import { toldOf } from './found.ts';
 import { keepsPrint } from './keeps-print.ts';
 import { measureSide } from './measured.ts';
-import type { Change, CompareOptions, Remedy, Verdict } from './model.ts';
+import type { Change, Comparison, MendOptions, Remedy, Verdict } from './model.ts';
 import { pairOf } from './pair.ts';
 import type { Told } from './reasons/build.ts';
 import { type Idea, ideasFor, leaveIdea } from './remedy-ideas.ts';
@@ -16,7 +17,8 @@ import { type Judgement, judge, verdictOrder } from './verdict.ts';
  * pair. Two ideas are tried together where one is not enough. At least two come back where the pair does not hold;
  * where it holds, only an advice to leave a small stray alone.
  */
-export function remediesFor(told: Told, options: CompareOptions): Remedy[] {
+export function remediesFor(comparison: Comparison, options: MendOptions = {}): Remedy[] {
+  const told = toldOf(comparison);
   const leave = leaveIdea(told);
   const before = told.judgement.verdict;
   if (before === 'holds-together')
@@ -37,6 +39,11 @@ export function remediesFor(told: Told, options: CompareOptions): Remedy[] {
   const kept = [...found, ...rest.slice(0, missing)].sort(byUse).slice(0, remedyEffort.most - swap.length);
   const inOrder = kept.sort((one, other) => one.idea.effort - other.idea.effort);
   return [...inOrder, ...swap].map((one) => remedyOf(one, told.judgement));
+}
+
+/** Whether what could mend the pair depends on where its inks lie: only what is troubled is ever cut away. */
+export function goesByPlaces({ verdict }: Comparison): boolean {
+  return verdict !== 'holds-together';
 }
 
 /** The verdict after some changes: what a remedy promises. */

@@ -8,7 +8,7 @@ import { keepsPrint } from './keeps-print.ts';
 import { likelySwaps } from './likely-swaps.ts';
 import { type MeasuredInk, measureColour } from './measured.ts';
 import { sizeOf } from './meeting.ts';
-import type { Change, CompareOptions, RemedyKind, Role } from './model.ts';
+import type { Change, MendOptions, RemedyKind, Role } from './model.ts';
 import { linksOf, sidesOf } from './pair.ts';
 import type { Told } from './reasons/build.ts';
 import * as words from './remedy-sentences.ts';
@@ -33,7 +33,7 @@ export interface Idea {
 }
 
 /** Everything worth trying on a pair, with what is owned and without. */
-export function ideasFor(told: Told, options: CompareOptions): Idea[] {
+export function ideasFor(told: Told, options: MendOptions): Idea[] {
   return [
     ...turnIdeas(told, options),
     ...swapIdeas(told, options),
@@ -79,7 +79,7 @@ function carried(told: Told): MeasuredInk[] {
   return [...new Set([...troubles, ...strong])];
 }
 
-function trimIdeas(told: Told, ink: MeasuredInk, { places }: CompareOptions): Idea[] {
+function trimIdeas(told: Told, ink: MeasuredInk, { places }: MendOptions): Idea[] {
   if (!canBeTrimmed(told, ink, places?.[ink.of])) return [];
   const changes: Change[] = [{ kind: 'trim', of: ink.of, ink: ink.id }];
   const effort = remedyEffort.trim + (ink.of === 'anchor' ? remedyEffort.anchorExtra : 0);
@@ -121,7 +121,7 @@ function carryIdea(told: Told, ink: MeasuredInk): Idea {
 }
 
 /** A strip of a neutral between the two; where the grounds quarrel, a whole mat of it does as well. */
-function stripIdeas(told: Told, options: CompareOptions): Idea[] {
+function stripIdeas(told: Told, options: MendOptions): Idea[] {
   if (told.pair.strip) return [];
   const { name, ink } = neutralToHand(told, options);
   const changes: Change[] = [{ kind: 'strip', ink }];
@@ -134,7 +134,7 @@ function stripIdeas(told: Told, options: CompareOptions): Idea[] {
 }
 
 /** A neutral for strips: an owned cardstock that is one, else kraft beside warm grounds and grey beside cold ones. */
-function neutralToHand(told: Told, { owned }: CompareOptions): { name: string; ink: Ink } {
+function neutralToHand(told: Told, { owned }: MendOptions): { name: string; ink: Ink } {
   const plain = owned?.plains.find((one) => one.kind === 'cardstock' && isNeutralPlain(one));
   if (plain) return { name: plain.name, ink: plain.ink };
   const warm = [told.pair.anchor, told.pair.candidate].some(({ inks }) => inks[0]!.lab.b > 6);
@@ -146,7 +146,7 @@ function isNeutralPlain(plain: Plain): boolean {
   return plain.takesColour !== true && measureColour(plain.ink).neutral !== null;
 }
 
-function turnIdeas(told: Told, { otherSide }: CompareOptions): Idea[] {
+function turnIdeas(told: Told, { otherSide }: MendOptions): Idea[] {
   if (!otherSide) return [];
   const changes: Change[] = [{ kind: 'replace', of: 'candidate', side: otherSide }];
   return [
@@ -154,7 +154,7 @@ function turnIdeas(told: Told, { otherSide }: CompareOptions): Idea[] {
   ];
 }
 
-function swapIdeas(told: Told, { owned }: CompareOptions): Idea[] {
+function swapIdeas(told: Told, { owned }: MendOptions): Idea[] {
   const sheets = owned?.sheets ?? [];
   const likely = likelySwaps(told, sheets);
   return sheets.flatMap(({ name, sides }) =>
@@ -169,7 +169,7 @@ function swapIdeas(told: Told, { owned }: CompareOptions): Idea[] {
 }
 
 /** Owned plains that answer the other sheet: laid on one in small pieces, or put under the candidate as a mat. */
-function plainIdeas(told: Told, { owned }: CompareOptions): Idea[] {
+function plainIdeas(told: Told, { owned }: MendOptions): Idea[] {
   return (owned?.plains ?? [])
     .filter((plain) => plain.takesColour !== true && !isNeutralPlain(plain))
     .flatMap((plain) => [

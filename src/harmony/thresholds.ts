@@ -219,3 +219,9 @@ export const colourItGrid = {
   /** ΔE₀₀ up to which an owned colour comes near one: twice a repeat; beyond it the eye sees another colour. O. */
   nearDeltaE: 10,
 } as const;
+
+/** A kit. Every two of its papers are held together, so the work grows with the square of their number. Ours. */
+export const kitLimits = {
+  /** Papers and plains that are judged at most: far more than a page holds. */
+  papers: 40,
+} as const;

@@ -4,6 +4,7 @@ import type { Held } from '../drawer/model.ts';
 import { shownCandidate } from '../notebook/apply-study.ts';
 import type { BoardLeaf, Notebook, StudyLeaf, Surround } from '../notebook/model.ts';
 import { fileName } from '../storage/file-names.ts';
+import type { Advice } from './advice.ts';
 import type { Comparisons } from './comparisons.ts';
 import { type Pictures, sourceOf } from './pictures.ts';
 import type { BoardFileKind, ReadyFile } from './session-types.ts';
@@ -16,7 +17,12 @@ export interface Boards {
   file(notebook: Notebook, leafId: string, as: BoardFileKind): Promise<ReadyFile | null>;
 }
 
-export function startBoards(comparisons: Comparisons, pictures: Pictures, surround: () => Surround): Boards {
+export function startBoards(
+  comparisons: Comparisons,
+  advice: Advice,
+  pictures: Pictures,
+  surround: () => Surround,
+): Boards {
   async function dataAddress(notebook: Notebook, held: Held): Promise<string | null> {
     const source = sourceOf(notebook, held);
     const id = source?.pictureId ?? null;
@@ -30,17 +36,27 @@ export function startBoards(comparisons: Comparisons, pictures: Pictures, surrou
     const { study, anchor, candidate, leaf } = found;
     const comparison = comparisons.of(notebook.drawer, anchor, candidate, study.distance);
     if (comparison === null) return null;
-    const [one, other] = await Promise.all([dataAddress(notebook, anchor), dataAddress(notebook, candidate)]);
+    const [one, other, remedies] = await Promise.all([
+      dataAddress(notebook, anchor),
+      dataAddress(notebook, candidate),
+      advice.whenKnown(notebook, { anchor, candidate, distance: study.distance }),
+    ]);
     // Boards are drawn on their own leaves only, so what draws them is fetched there.
     const { boardOf } = await import('../board/compose.ts');
-    return boardOf(comparison, {
-      ...(leaf !== null && leaf.title !== '' ? { title: leaf.title } : {}),
-      ...(leaf === null ? {} : { words: leaf.words, size: leaf.size }),
-      names: pairNames(notebook.drawer, anchor, candidate),
-      pictures: { ...(one === null ? {} : { anchor: one }), ...(other === null ? {} : { candidate: other }) },
-      wheel: study.wheel,
-      surround: surround(),
-    });
+    return boardOf(
+      { ...comparison, remedies },
+      {
+        ...(leaf !== null && leaf.title !== '' ? { title: leaf.title } : {}),
+        ...(leaf === null ? {} : { words: leaf.words, size: leaf.size }),
+        names: pairNames(notebook.drawer, anchor, candidate),
+        pictures: {
+          ...(one === null ? {} : { anchor: one }),
+          ...(other === null ? {} : { candidate: other }),
+        },
+        wheel: study.wheel,
+        surround: surround(),
+      },
+    );
   }
 
   async function svg(notebook: Notebook, leafId: string): Promise<string | null> {

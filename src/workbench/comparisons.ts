@@ -2,10 +2,10 @@ import { partById } from '../drawer/by-id.ts';
 import { heldKey, otherSideOfHeld, ownedFrom, pairNames, sideOfHeld } from '../drawer/find.ts';
 import type { Drawer, Held } from '../drawer/model.ts';
 import { compare } from '../harmony/compare.ts';
-import type { Comparison, Distance } from '../harmony/model.ts';
+import type { Comparison, Distance, MendOptions, Remedy } from '../harmony/model.ts';
 import { rank } from '../harmony/rank.ts';
+import { remediesFor } from '../harmony/remedies.ts';
 import type { StudyLeaf } from '../notebook/model.ts';
-import type { Places, Side } from '../sheet/model.ts';
 import { ownTask } from './own-task.ts';
 import type { RankedCandidate } from './session-types.ts';
 
@@ -14,10 +14,16 @@ export interface Comparisons {
   of(drawer: Drawer, anchor: Held, candidate: Held, distance: Distance): Comparison | null;
   /** A study's candidates that are in the drawer, best first. */
   ranked(drawer: Drawer, study: StudyLeaf): readonly RankedCandidate[];
-  /** Where the inks of a reading lie, known from now on: what can be cut away goes by it. */
-  lies(reading: Side, places: Places): void;
+  /** What could mend a pair with what the drawer holds, least effort first. */
+  remedies(drawer: Drawer, pair: HeldPair, places: MendOptions['places']): readonly Remedy[];
   /** Has ready what a study is drawn from, a part a task, so that drawing it holds up the hand less long. */
   ahead(drawer: Drawer, study: StudyLeaf): Promise<void>;
+}
+
+export interface HeldPair {
+  readonly anchor: Held;
+  readonly candidate: Held;
+  readonly distance: Distance;
 }
 
 /** All that was worked out from one drawer. */
@@ -33,7 +39,6 @@ const drawersKept = 2;
 export function startComparisons(): Comparisons {
   /** Papers are few and drawers change seldom, so all that was worked out from a drawer is kept. Newest first. */
   let all: readonly Known[] = [];
-  const lying = new WeakMap<Side, Places>();
 
   const knownOf = (drawer: Drawer): Known => {
     const before = all.find((one) => one.drawer === drawer) ?? all.find((one) => isSame(one.drawer, drawer));
@@ -55,9 +60,6 @@ export function startComparisons(): Comparisons {
         : compare(sides[0], sides[1], {
             distance,
             names: pairNames(drawer, anchor, candidate),
-            owned: ownedFrom(drawer, [sheetOf(drawer, anchor), sheetOf(drawer, candidate)]),
-            ...withOther(otherSideOfHeld(drawer, candidate)),
-            ...withPlaces(lying.get(sides[0]), lying.get(sides[1])),
           });
     known.set(key, fresh);
     return fresh;
@@ -65,14 +67,15 @@ export function startComparisons(): Comparisons {
 
   return {
     of: comparison,
-    lies(reading, places) {
-      if (lying.get(reading) === places) return;
-      lying.set(reading, places);
-      for (const { drawer, comparisons } of all) {
-        const keys = heldWith(drawer, reading).map(heldKey);
-        for (const key of comparisons.keys())
-          if (key.split('|').some((part) => keys.includes(part))) comparisons.delete(key);
-      }
+    remedies(drawer, { anchor, candidate, distance }, places) {
+      const found = comparison(drawer, anchor, candidate, distance);
+      if (found === null) return [];
+      const otherSide = otherSideOfHeld(drawer, candidate);
+      return remediesFor(found, {
+        owned: ownedFrom(drawer, [sheetOf(drawer, anchor), sheetOf(drawer, candidate)]),
+        ...(otherSide === null ? {} : { otherSide }),
+        ...(places === undefined ? {} : { places }),
+      });
     },
     async ahead(drawer, study) {
       await ownTask();
@@ -96,7 +99,7 @@ export function startComparisons(): Comparisons {
         return side === null ? [] : [{ held, index, side }];
       });
       const sides = there.map((one) => one.side);
-      const order = anchorSide === null ? [] : rank(anchorSide, sides, { distance, withoutRemedies: true });
+      const order = anchorSide === null ? [] : rank(anchorSide, sides, { distance });
       const ranked = order.flatMap((place): RankedCandidate[] => {
         const one = there[place.index];
         if (one === undefined) return [];
@@ -105,7 +108,7 @@ export function startComparisons(): Comparisons {
           {
             index,
             held,
-            // Remedies are searched when they are looked at, not for the whole list.
+            // Worked out when it is looked at, not for the whole list.
             get comparison() {
               return comparison(drawer, anchor, held, distance) ?? place;
             },
@@ -126,29 +129,6 @@ function isSame(one: Drawer, other: Drawer): boolean {
   const same = (a: readonly unknown[], b: readonly unknown[]) =>
     a === b || (a.length === b.length && a.every((item, i) => item === b[i]));
   return same(one.sheets, other.sheets) && same(one.plains, other.plains) && same(one.parts, other.parts);
-}
-
-/** The sheets and parts of a drawer that were read like this. */
-function heldWith({ sheets, parts }: Drawer, reading: Side): Held[] {
-  const faces = (['A', 'B'] as const).flatMap((side) =>
-    sheets
-      .filter(({ sides }) => sides[side]?.reading === reading)
-      .map(({ id }): Held => ({ kind: 'sheet', id, side })),
-  );
-  const cut = parts.filter((part) => part.reading === reading).map(({ id }): Held => ({ kind: 'part', id }));
-  return [...faces, ...cut];
-}
-
-function withPlaces(
-  anchor: Places | undefined,
-  candidate: Places | undefined,
-): { readonly places?: { readonly anchor?: Places; readonly candidate?: Places } } {
-  if (anchor === undefined && candidate === undefined) return {};
-  return { places: { ...(anchor ? { anchor } : {}), ...(candidate ? { candidate } : {}) } };
-}
-
-function withOther(otherSide: Side | null): { readonly otherSide?: Side } {
-  return otherSide === null ? {} : { otherSide };
 }
 
 function sheetOf(drawer: Drawer, held: Held): string {

@@ -1,5 +1,5 @@
 import type { Held } from '../drawer/model.ts';
-import type { Comparison, Distance } from '../harmony/model.ts';
+import type { Comparison, Distance, Remedy } from '../harmony/model.ts';
 import type { Edit } from '../notebook/edit-kinds.ts';
 import type { Leaf, Notebook, Surround } from '../notebook/model.ts';
 import type { Corners, Frame, LightMark, Places, ReadOptions, SizeMm, Spot } from '../sheet/model.ts';
@@ -32,6 +32,11 @@ export interface Session {
    * for the same papers until the drawer changes.
    */
   compare(anchor: Held, candidate: Held, distance: Distance): Comparison | null;
+  /**
+   * What could mend a pair, least effort first; null until it is known where the inks of both papers lie, because it
+   * goes by that. `state` changes when it is.
+   */
+  remedies(anchor: Held, candidate: Held, distance: Distance): readonly Remedy[] | null;
   /** A study's candidates, best first, each with its index in `candidates`. */
   rank(studyId: string): readonly RankedCandidate[];
   nameOf(held: Held): string;
@@ -115,7 +120,7 @@ export interface SessionState {
   readonly look: Look;
   /** True while the notebook is the demo and holds no paper of the reader's own. */
   readonly isDemo: boolean;
-  /** Grows when a picture arrives, so that `pictureUrl` is worth asking again. */
+  /** Grows when a picture arrives, or it is known where its inks lie: `pictureUrl` and `remedies` are worth asking again. */
   readonly pictures: number;
   /** Ids of pictures that were dropped since the page was opened on which the paper lies on a table. */
   readonly onTable: readonly string[];

@@ -1,11 +1,12 @@
 import { sheetById } from '../drawer/by-id.ts';
-import { nameOfHeld, sideOfHeld } from '../drawer/find.ts';
+import { nameOfHeld } from '../drawer/find.ts';
 import type { Held } from '../drawer/model.ts';
 import { emptyNotebook } from '../notebook/empty.ts';
 import type { Notebook } from '../notebook/model.ts';
 import type { SmallStore } from '../storage/ahead.ts';
 import { openShelf, type Shelf } from '../storage/shelf.ts';
 import { StorageTrouble } from '../storage/trouble.ts';
+import { startAdvice } from './advice.ts';
 import { type Boards, startBoards } from './boards.ts';
 import { openBook } from './book.ts';
 import type { Bundles } from './bundles.ts';
@@ -97,6 +98,9 @@ export const Session = {
     });
     const places = startPlaceFinder(pictures, client);
     const comparisons = startComparisons();
+    const advice = startAdvice(comparisons, places.of, () =>
+      holder.set({ pictures: holder.state.pictures + 1 }),
+    );
     const ahead = async ({ drawer, leaves }: Notebook, leafId: string | null) => {
       const study = leaves.find((leaf) => leaf.id === leafId);
       if (study?.kind === 'study') await comparisons.ahead(drawer, study).catch(() => {});
@@ -110,7 +114,7 @@ export const Session = {
         ),
     );
     const spots = startSpotReader(pictures);
-    const boards: Boards = startBoards(comparisons, pictures, () => holder.state.look.surround);
+    const boards: Boards = startBoards(comparisons, advice, pictures, () => holder.state.look.surround);
     const bundles = later(
       (): Promise<Bundles> =>
         import('./bundles.ts').then(({ startBundles }) =>
@@ -168,6 +172,7 @@ export const Session = {
       },
       compare: (anchor, candidate, distance) =>
         comparisons.of(book.notebook.drawer, anchor, candidate, distance),
+      remedies: (anchor, candidate, distance) => advice.now(book.notebook, { anchor, candidate, distance }),
       rank(studyId) {
         const study = book.notebook.leaves.find((leaf) => leaf.id === studyId);
         return study?.kind === 'study' ? comparisons.ranked(book.notebook.drawer, study) : [];
@@ -196,12 +201,7 @@ export const Session = {
         const id = kept?.taken?.pictureId ?? kept?.pictureId ?? null;
         return id === null ? null : pictures.urlOf(id);
       },
-      async places(held) {
-        const reading = sideOfHeld(book.notebook.drawer, held);
-        const found = await places.of(book.notebook, held);
-        if (reading !== null && found !== null) comparisons.lies(reading, found);
-        return found;
-      },
+      places: (held) => places.of(book.notebook, held),
       clear() {
         const notebook = emptyNotebook(newId('notebook'));
         book.dispatchAll([{ do: 'replace notebook', notebook }], 'clear the notebook');

@@ -21,7 +21,7 @@ export async function warmTables(): Promise<void> {
     // One Munsell value a task: each has a table of its own.
     ...Array.from({ length: valueCount }, (_, i) => () => quickMunsellHue(10, 10, i + 1)),
     () => hexes.map(side),
-    () => rank(side('#f4e8cd'), [side('#1f3a5f')], { withoutRemedies: true }),
+    () => rank(side('#f4e8cd'), [side('#1f3a5f')]),
     () => compare(side('#f4e8cd'), side('#e2725b')).reasons.length,
   ];
   for (const step of steps) {

@@ -28,7 +28,7 @@ interface Pair {
   readonly candidate: Held;
 }
 
-/** Compares a held pair again as if the changes were made; remedies are left out, so that it keeps up with a drag. */
+/** Compares a held pair again as if the changes were made. */
 export function supposeOn(
   drawer: Drawer,
   pair: Pair,
@@ -39,7 +39,7 @@ export function supposeOn(
   const papers = exchanges.reduce((lie, change) => exchanged(drawer, lie, change), pair);
   const names = namesOf(drawer, papers);
   const made = (some: readonly Change[]) =>
-    whatIf(from.anchor, from.candidate, some, { distance: from.distance, names, withoutRemedies: true });
+    whatIf(from.anchor, from.candidate, some, { distance: from.distance, names });
   const start = exchanges.length ? made(exchanges) : from;
   const before = namesOf(drawer, pair);
   const clauses = changes.map((change) =>

@@ -115,9 +115,7 @@ function fresh(side: Side): Side {
 
 /** Whether the first places are those that a full comparison of every sheet gives. */
 function sameFirst(anchor: Side, sheets: readonly Side[], ranked: readonly Ranked[], count: number): boolean {
-  const full = sheets
-    .map((side, index) => ({ index, ...compare(anchor, side, { withoutRemedies: true }) }))
-    .sort(byStanding);
+  const full = sheets.map((side, index) => ({ index, ...compare(anchor, side) })).sort(byStanding);
   return ranked.slice(0, count).every(({ index }, i) => index === full[i]!.index);
 }
 
@@ -152,8 +150,7 @@ function rankByCulori(anchorSide: Side, sheets: readonly Side[]): number[] {
     .sort(byStanding)
     .map(({ index }) => index);
   // The first screen comes with its reasons here too; culori has none of its own.
-  for (const index of order.slice(0, readyPlaces))
-    compare(anchorSide, sheets[index]!, { withoutRemedies: true });
+  for (const index of order.slice(0, readyPlaces)) compare(anchorSide, sheets[index]!);
   return order;
 }
 

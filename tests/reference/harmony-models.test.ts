@@ -11,7 +11,6 @@ const kindOf = (hue: number, hueSteps: number, value = 5, chroma = 10) =>
   compare(
     labSide([labFromMunsell({ hue, value, chroma })], [0.3]),
     labSide([labFromMunsell({ hue: hue + hueSteps, value, chroma })], [0.3]),
-    { withoutRemedies: true },
   ).links.at(-1)!;
 
 /** P. Moon, D. E. Spencer, "Geometric formulation of classical color harmony", JOSA 34(1):46–59 (1944). */
@@ -54,7 +53,7 @@ describe('Goethe’s light values as Itten teaches them', () => {
   it('are told with the proportion in which two opposites stand here', () => {
     const yellow = labFromMunsell({ hue: 25, value: 8, chroma: 12 });
     const violet = labFromMunsell({ hue: 85, value: 4, chroma: 12 });
-    const found = compare(labSide([yellow], [0.1]), labSide([violet], [0.3]), { withoutRemedies: true });
+    const found = compare(labSide([yellow], [0.1]), labSide([violet], [0.3]));
     const told = found.reasons.find(({ figure }) => figure.includes('taught'));
     expect(told!.evidence.actualRatio).toBeCloseTo(3, 9);
     expect(told!.sourceIds).toEqual(['goethe', 'itten']);

@@ -1,5 +1,5 @@
 import type { CandidateView, PaperView } from '../../components/study/study-view.ts';
-import type { Comparison, Link, Reason } from '../../src/harmony/model.ts';
+import type { Advised, Link, Reason } from '../../src/harmony/model.ts';
 import type { StudyLeaf } from '../../src/notebook/model.ts';
 import type { Base, Ink, Side } from '../../src/sheet/model.ts';
 
@@ -86,10 +86,12 @@ function reason(
   return { kind, weighs, says, inks: of, evidence: {}, figure, source: 'by hand', sourceIds: ['by-hand'] };
 }
 
-export const needsABridge: Comparison = {
+export const needsABridge: Advised = {
   anchor: bunting,
   candidate: ledger,
   distance: 'apart',
+  strip: false,
+  names: { anchor: 'Harbour bunting', candidate: 'Quay ledger' },
   verdict: 'needs-a-bridge',
   decision: {
     rule: 'One near miss and no stray: a bridge mends it.',
@@ -139,6 +141,7 @@ export const candidateView: CandidateView = {
   turnsTo: 'B',
   index: 0,
   comparison: needsABridge,
+  remedies: needsABridge.remedies,
   opinion: { verdict: null, likes: null },
 };
 

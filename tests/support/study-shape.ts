@@ -3,7 +3,7 @@ import { deltaE76, deltaE2000 } from '../../src/colour/difference.ts';
 import type { OklchTuple } from '../../src/colour/model.ts';
 import { sourceById } from '../../src/colour/sources.ts';
 import { labFromHex, labFromOklch, oklchFromTuple } from '../../src/colour/spaces.ts';
-import type { Comparison, Link, Reason, Remedy } from '../../src/harmony/model.ts';
+import type { Advised, Link, Reason, Remedy } from '../../src/harmony/model.ts';
 import type { Ink, Side } from '../../src/sheet/model.ts';
 
 /** Checks of the shapes that DEVELOPERS.md and the terminal promise; each throws where a value is out of shape. */
@@ -47,7 +47,7 @@ function expectInk({ hex, oklch, name, share, accent }: Ink): void {
   expect(typeof accent).toBe('boolean');
 }
 
-export type Judged = Pick<Comparison, 'verdict' | 'links' | 'reasons' | 'remedies'>;
+export type Judged = Pick<Advised, 'verdict' | 'links' | 'reasons' | 'remedies'>;
 
 export function expectComparison(comparison: Judged, anchor: Side, candidate: Side): void {
   const inks = new Map(

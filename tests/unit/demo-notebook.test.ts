@@ -4,8 +4,8 @@ import { demoPlains } from '../../src/demo/plains.ts';
 import { demoSheets } from '../../src/demo/sheets.ts';
 import { nameOfHeld, otherSideOfHeld, ownedFrom, sideOfHeld } from '../../src/drawer/find.ts';
 import type { Held } from '../../src/drawer/model.ts';
-import { compare } from '../../src/harmony/compare.ts';
-import type { Comparison } from '../../src/harmony/model.ts';
+import { advise } from '../../src/harmony/advise.ts';
+import type { Advised } from '../../src/harmony/model.ts';
 import type { StudyLeaf } from '../../src/notebook/model.ts';
 import type { Side } from '../../src/sheet/model.ts';
 import { readSide } from '../../src/sheet/read-side.ts';
@@ -19,9 +19,9 @@ function study(id: string): StudyLeaf {
   return notebook.leaves.find((leaf): leaf is StudyLeaf => leaf.kind === 'study' && leaf.id === id)!;
 }
 
-function judged(leaf: StudyLeaf, candidate: Held): Comparison {
+function judged(leaf: StudyLeaf, candidate: Held): Advised {
   const otherSide = otherSideOfHeld(drawer, candidate);
-  return compare(sideOfHeld(drawer, leaf.anchor!)!, sideOfHeld(drawer, candidate)!, {
+  return advise(sideOfHeld(drawer, leaf.anchor!)!, sideOfHeld(drawer, candidate)!, {
     distance: leaf.distance,
     names: { anchor: nameOfHeld(drawer, leaf.anchor!), candidate: nameOfHeld(drawer, candidate) },
     owned: ownedFrom(drawer, [leaf.anchor!.id, candidate.id]),

@@ -4,7 +4,7 @@ import type { Lab } from '../../colour/model.ts';
 import { labFromRgb, oklchFromTuple, rgbFromOklch } from '../../colour/spaces.ts';
 import { seenBy, type VisionKind } from '../../colour/vision.ts';
 import type { Tied } from '../links.ts';
-import type { MeasuredInk } from '../measured.ts';
+import type { MeasuredInk, MeasuredSide } from '../measured.ts';
 import type { Reason } from '../model.ts';
 import * as sentences from '../sentences.ts';
 import { adviceWeights, inkLimits, pageLimits } from '../thresholds.ts';
@@ -78,21 +78,27 @@ export const otherEyesReasons: ReasonBuilder = (told) => {
 };
 
 /** Pictures read without a card. */
-export const lightReasons: ReasonBuilder = ({ pair, names }) => {
-  const unknown = (['anchor', 'candidate'] as const).filter((of) => !pair[of].side.light.known);
+export const lightReasons: ReasonBuilder = ({ pair, names }) =>
+  lightReasonsOf((['anchor', 'candidate'] as const).map((of) => ({ side: pair[of], name: names[of] })));
+
+/** The same of any sheets. */
+export function lightReasonsOf(
+  sheets: readonly { readonly side: MeasuredSide; readonly name: string }[],
+): Reason[] {
+  const unknown = sheets.filter(({ side }) => !side.side.light.known);
   if (unknown.length === 0) return [];
   return [
     reason({
       kind: 'light unknown',
       weighs: 0,
-      says: sentences.lightUnknown(unknown.map((of) => names[of])),
-      inks: unknown.map((of) => pair[of].inks[0]!),
+      says: sentences.lightUnknown(unknown.map(({ name }) => name)),
+      inks: unknown.map(({ side }) => side.inks[0]!),
       evidence: { sheets: unknown.length },
       figure: 'no card in the picture',
       sources: ['common-practice'],
     }),
   ];
-};
+}
 
 const wheelWords = {
   repeat: 'one colour',

@@ -1,4 +1,5 @@
 import type { Tags } from '../../sheet/model.ts';
+import type { MeasuredSide } from '../measured.ts';
 import type { Reason } from '../model.ts';
 import * as sentences from '../sentences.ts';
 import { adviceWeights, pageLimits } from '../thresholds.ts';
@@ -20,21 +21,24 @@ export const motifReasons: ReasonBuilder = (told) =>
 
 /** Thin sheets, to be mounted. */
 export const weightReasons: ReasonBuilder = ({ pair, names }) =>
-  (['anchor', 'candidate'] as const).flatMap((of) => {
-    const gsm = pair[of].side.tags?.weight?.gsm;
-    if (gsm === undefined || gsm >= pageLimits.thinGsm) return [];
-    return [
-      reason({
-        kind: 'weight',
-        weighs: 0,
-        says: sentences.thin(names[of], gsm),
-        inks: [pair[of].inks[0]!],
-        evidence: { gsm, thinBelowGsm: pageLimits.thinGsm },
-        figure: `${Math.round(gsm)} g/m²`,
-        sources: ['common-practice', 'paper-weights'],
-      }),
-    ];
-  });
+  (['anchor', 'candidate'] as const).flatMap((of) => thinReasons(pair[of], names[of]));
+
+/** The same of one sheet. */
+export function thinReasons({ side, inks }: MeasuredSide, name: string): Reason[] {
+  const gsm = side.tags?.weight?.gsm;
+  if (gsm === undefined || gsm >= pageLimits.thinGsm) return [];
+  return [
+    reason({
+      kind: 'weight',
+      weighs: 0,
+      says: sentences.thin(name, gsm),
+      inks: [inks[0]!],
+      evidence: { gsm, thinBelowGsm: pageLimits.thinGsm },
+      figure: `${Math.round(gsm)} g/m²`,
+      sources: ['common-practice', 'paper-weights'],
+    }),
+  ];
+}
 
 interface Wording {
   readonly alike: readonly [number, (shared: string) => string];

@@ -6,7 +6,7 @@ import { boardOf, caution } from '../../../src/board/compose.ts';
 import type { Board, BoardOptions } from '../../../src/board/model.ts';
 import { boardSvg } from '../../../src/board/svg.ts';
 import { textWidth } from '../../../src/drawing/text.ts';
-import { compare } from '../../../src/harmony/compare.ts';
+import { advise } from '../../../src/harmony/advise.ts';
 import type { Comparison } from '../../../src/harmony/model.ts';
 import { handSide } from '../../support/sides.ts';
 import { flat, sideOf } from '../drawing/nodes.ts';
@@ -120,7 +120,7 @@ test.each(sizes)('no drawer of hers is spoken of on a %s board, since it goes to
     ],
   };
   const [anchor, candidate] = [comparison.anchor, comparison.candidate];
-  const found = compare(anchor, candidate, { owned });
+  const found = advise(anchor, candidate, { owned });
   const whole = texts(boardOf({ ...found, remedies: found.remedies.slice(-3) }, { names, size })).join(' ');
   expect(found.remedies.at(-1)!.kind).toBe('swap');
   expect(whole).toContain('Take Pebble dot instead');
@@ -211,7 +211,7 @@ test.each(sizes)('what compare really says fits a %s board', (size) => {
     [0.5, 0.2, 310, 0.2],
     [0.75, 0.09, 202, 0.1],
   );
-  const board = boardOf(compare(a, b, { names }), { size, names, words: 'A note.' });
+  const board = boardOf(advise(a, b, { names }), { size, names, words: 'A note.' });
   expect(overflowing(board)).toEqual([]);
   expect(colliding(board)).toEqual([]);
 });

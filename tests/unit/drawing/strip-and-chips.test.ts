@@ -5,7 +5,8 @@ import { chipWidths, tornChips } from '../../../src/drawing/chips.ts';
 import { paperStandIn } from '../../../src/drawing/paper.ts';
 import { inksOf } from '../../../src/drawing/says.ts';
 import { chipHeight, lightnessStrip, xFromLightness } from '../../../src/drawing/strip.ts';
-import { emptyStretch } from '../../../src/drawing/strip-gap.ts';
+import { gapIn } from '../../../src/drawing/strip-gap.ts';
+import { compare } from '../../../src/harmony/compare.ts';
 import { flat, markNode, marks, sideOf } from './nodes.ts';
 import { says } from './says-of.ts';
 
@@ -46,22 +47,33 @@ test('a larger share makes a taller chip, and a letter fits the smallest', () =>
   expect(chipHeight(1)).toBeLessThanOrEqual(46);
 });
 
-test('the widest empty stretch of lightness is marked and put in words', () => {
-  const gap = emptyStretch([bunting.side, ledger.side])!;
-  expect(Math.round(gap.from)).toBe(24);
-  expect(Math.round(gap.to)).toBe(46);
-  expect(says(lightnessStrip(pair))).toContain('empty in both, L* 24–46: a photograph will stand out here');
-  expect(says(lightnessStrip(pair, { gap: null })).join()).not.toContain('photograph');
+test('the stretch of lightness that the reasons call empty is marked and put in words, and no other', () => {
+  const { reasons } = compare(bunting.side, ledger.side);
+  const gap = gapIn(reasons)!;
+  const told = reasons.find(({ kind }) => kind === 'lightness range')!;
+  const words = `empty in both, L* ${Math.round(gap.from)}–${Math.round(gap.to)}`;
+  expect(told.figure).toBe(words);
+  expect(says(lightnessStrip(pair, { gap }))).toContain(`${words}: a photograph will stand out here`);
+  expect(says(lightnessStrip(pair)).join()).not.toContain('photograph');
 });
 
-test('papers without an empty stretch of 12 have none marked', () => {
-  const rows = Array.from({ length: 8 }, (_, i): [number, number, null, number] => [
+test('papers whose reasons speak of a flat or a full range have none marked', () => {
+  const full = Array.from({ length: 8 }, (_, i): [number, number, number | null, number] => [
     0.2 + i * 0.1,
     0,
     null,
     0.125,
   ]);
-  expect(emptyStretch([sideOf('A', 'white', ...rows)])).toBeNull();
+  const flatRows: typeof full = [
+    [0.9, 0, null, 0.6],
+    [0.85, 0.05, 20, 0.4],
+  ];
+  for (const rows of [full, flatRows]) {
+    const side = sideOf('A', 'white', ...rows);
+    const { reasons } = compare(side, side);
+    expect(reasons.map(({ kind }) => kind)).toContain('lightness range');
+    expect(gapIn(reasons)).toBeNull();
+  }
 });
 
 test('each further candidate has a lane of its own, in outline', () => {

@@ -28,7 +28,6 @@ function chanced(count: number): Comparison[] {
     const [anchor, candidate] = pair.of(pair.labs);
     return compare(anchor, candidate, {
       distance: chance() < 0.3 ? 'touching' : 'apart',
-      withoutRemedies: true,
     });
   });
 }

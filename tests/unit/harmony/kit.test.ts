@@ -103,9 +103,10 @@ describe('a kit', () => {
       kitOf([
         member('one', onCream([c.coral, 0.3]), { areaMm2 }),
         member('two', onCream([c.coral, 0.1], [c.royal, 0.6])),
+        member('three', onCream([c.coral, 0.3], [c.mustard, 0.1])),
       ]).reasons;
     expect(JSON.stringify(of(null))).not.toMatch(/of the page|areaShare|by area/);
-    expect(of(null).map(({ figure }) => figure)).toEqual(expect.arrayContaining(['2 places', '2 neutrals']));
+    expect(of(null).map(({ figure }) => figure)).toEqual(expect.arrayContaining(['3 places', '3 neutrals']));
     expect(JSON.stringify(of(null))).toContain('laid out alike, the page comes out');
     expect(JSON.stringify(of(60_000))).toMatch(/% of the page.*by area/s);
   });
@@ -247,12 +248,15 @@ describe('a kit', () => {
     expect(says([member('one', warm), member('two', cool)], 'warm and cool')).toContain(
       'One leans warm and two leans cool',
     );
-    expect(says([member('one', cool), member('two', cool)], 'warm and cool')).toBe(
-      'The kit as a whole leans cool.',
-    );
-    expect(says([member('one', { ...warm, busyness: 0.6 }), member('two', warm)], 'busyness')).toContain(
-      'the one busy print',
-    );
+    const three = (side: HandSide, first: HandSide = side) => [
+      member('one', first),
+      member('two', side),
+      member('three', side),
+    ];
+    expect(says(three(cool), 'warm and cool')).toBe('The kit as a whole leans cool.');
+    expect(says(three(warm, cool), 'warm and cool')).toMatch(/^Two and three lean warm and one leans cool; /);
+    expect(says(three(warm, { ...warm, busyness: 0.6 }), 'busyness')).toContain('the one busy print');
+    expect(says(three({ ...warm, busyness: 0.6 }), 'busyness')).toContain('One, two and three are busy');
     expect(says([member('one', { ...warm, tags: { weight: { gsm: 100 } } })], 'weight')).toContain(
       'One is thin, 100 g/m²',
     );
@@ -264,7 +268,15 @@ describe('a kit', () => {
         [member('one', { ...warm, scale: 'small' }), member('two', { ...warm, scale: 'large' })],
         'print scale',
       ),
-    ).toContain('different scales, small and large');
+    ).toBe('The print of two is larger than that of one: different scales keep out of each other’s way.');
+    const scaled = (...scales: ('small' | 'medium' | 'large')[]) =>
+      says(
+        scales.map((scale, at) => member(['one', 'two', 'three'][at]!, { ...warm, scale })),
+        'print scale',
+      );
+    expect(scaled('small', 'large', 'medium')).toContain('different scales, small, large and medium');
+    expect(scaled('small', 'small', 'small')).toContain('All prints are small in scale');
+    expect(scaled('small', 'large', 'large')).toContain('Two and three are of one scale, large');
     expect(
       says(
         [

@@ -13,7 +13,7 @@ import { handInk, handSide } from '../../support/sides.ts';
 import { tradeCases } from './trade-cases.ts';
 import { colour as c } from './trade-colours.ts';
 
-const bare: CompareOptions = { withoutRemedies: true };
+const bare: CompareOptions = {};
 const verdictOf = (one: Side, other: Side, options: CompareOptions = bare): Verdict =>
   compare(one, other, options).verdict;
 const pairs = tradeCases.map(({ anchor, candidate }) => [handSide(anchor), handSide(candidate)] as const);

@@ -90,7 +90,7 @@ describe('a thing that takes any colour', () => {
     expect(says).toContain('would tie most together');
     for (const side of [anchor, candidate]) {
       const thing = handSide({ base: 'tinted', hex: best!.hex });
-      const { links } = compare(side, thing, { withoutRemedies: true });
+      const { links } = compare(side, thing);
       expect(links.some(({ kind }) => kind !== 'unrelated' && kind !== 'near miss')).toBe(true);
       expect(links.every(({ kind }) => kind !== 'near miss')).toBe(true);
     }
@@ -185,7 +185,7 @@ describe('what have I that could stand between these two', () => {
     expect(findBridge(anchor, candidate, drawer)[0]!.says).toContain('This one: a repeat of');
     for (const { toAnchor, toCandidate } of found)
       expect([toAnchor, toCandidate]).toEqual(['holds-together', 'holds-together']);
-    const laid = compare(anchor, drawer[4]!, { withoutRemedies: true });
+    const laid = compare(anchor, drawer[4]!);
     expect(laid.verdict).toBe('needs-a-bridge');
   });
 
@@ -197,7 +197,7 @@ describe('what have I that could stand between these two', () => {
       /^Bare wooden letters: a darker tone of [a-z ]+ \(B\) on one side, a darker tone of [a-z ]+ \(b\) on the other\.$/,
     );
     const opposite = handSide(onWhite([c.orange, 0.3]));
-    const { verdict, links } = compare(sky, opposite, { withoutRemedies: true });
+    const { verdict, links } = compare(sky, opposite);
     expect(verdict).toBe('holds-together');
     expect(links.some(({ kind }) => kind === 'opposite')).toBe(true);
     expect(findBridge(sky, sky, [opposite])).toEqual([]);

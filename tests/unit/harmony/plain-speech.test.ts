@@ -13,7 +13,7 @@ import { tradeCases } from './trade-cases.ts';
 import { colour as c, onCream, onWhite } from './trade-colours.ts';
 
 const judged = (a: HandSide, b: HandSide, options: CompareOptions = {}) =>
-  compare(handSide(a), handSide(b), { ...options, withoutRemedies: true });
+  compare(handSide(a), handSide(b), { ...options });
 const found: Comparison[] = [
   ...tradeCases.map(({ anchor, candidate }) => judged(anchor, candidate)),
   ...chanced(120),
@@ -24,7 +24,7 @@ function chanced(count: number): Comparison[] {
   return Array.from({ length: count }, () => {
     const pair = chancePair(chance);
     const [anchor, candidate] = pair.of(pair.labs);
-    return compare(anchor, candidate, { withoutRemedies: true });
+    return compare(anchor, candidate);
   });
 }
 
@@ -171,7 +171,7 @@ describe('what has no print left', () => {
   const ofPrint = ['print scale', 'finish', 'motif'];
   const kinds = (one: HandSide, other: HandSide, changes: readonly Change[] = []) => {
     const [anchor, candidate] = [handSide(one), handSide(other, true)];
-    return whatIf(anchor, candidate, changes, { withoutRemedies: true }).reasons.map(({ kind }) => kind);
+    return whatIf(anchor, candidate, changes).reasons.map(({ kind }) => kind);
   };
 
   it('is not told of the size of its print, nor how it is drawn', () => {
@@ -189,7 +189,7 @@ describe('what has no print left', () => {
     const covered = kinds(printed, printed, [{ kind: 'cover', of: 'candidate', ink: 'b', with: base }]);
     for (const kind of ofPrint) expect(covered).not.toContain(kind);
     const side = handSide({ ...printed, inks: [] });
-    const { reasons } = compare(handSide(printed), side, { withoutRemedies: true });
+    const { reasons } = compare(handSide(printed), side);
     expect(reasons.find(({ kind }) => kind === 'busyness')!.says).toContain(
       'one talks while the other listens',
     );

@@ -25,7 +25,7 @@ describe('a ranking', () => {
       const [anchor, candidate] = pair.of(pair.labs);
       const distance = chance() < 0.4 ? 'touching' : 'apart';
       const strip = chance() < 0.2;
-      const { verdict, standing } = compare(anchor, candidate, { distance, strip, withoutRemedies: true });
+      const { verdict, standing } = compare(anchor, candidate, { distance, strip });
       const score = scorerOf(takeSide(anchor, 'anchor'), distance, strip)(linesOf(candidate, emptyLines()));
       expect({ ...score, verdict: verdictOrder[score.verdict] }).toEqual({ verdict, ...standing });
     }
@@ -41,7 +41,7 @@ describe('a ranking', () => {
       );
     for (let n = 0; n < 12; n++) {
       const [anchor, candidate] = [many(30 + n), many(4)];
-      const { verdict, standing } = compare(anchor, candidate, { withoutRemedies: true });
+      const { verdict, standing } = compare(anchor, candidate);
       const score = scorerOf(takeSide(anchor, 'anchor'), 'apart', false)(linesOf(candidate, emptyLines()));
       expect({ ...score, verdict: verdictOrder[score.verdict] }).toEqual({ verdict, ...standing });
     }
@@ -131,10 +131,7 @@ describe('a ranking', () => {
 
   it('works a place out once, when it is read', () => {
     const [place] = rank(bunting, [candidates[6]!]);
-    expect(place!.remedies).toBe(place!.remedies);
     expect(place!.reasons).toBe(place!.reasons);
-    expect(place!.remedies.length).toBeGreaterThan(1);
-    expect(rank(bunting, [candidates[6]!], { withoutRemedies: true })[0]!.remedies).toEqual([]);
   });
 
   it('measures a list of sides once, and again where one of them has been changed for another', () => {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { compare } from '../../../src/harmony/compare.ts';
-import type { CompareOptions, Owned } from '../../../src/harmony/model.ts';
+import { advise } from '../../../src/harmony/advise.ts';
+import type { CompareOptions, MendOptions, Owned } from '../../../src/harmony/model.ts';
 import { ideasFor } from '../../../src/harmony/remedy-ideas.ts';
 import { bladeCaution } from '../../../src/harmony/remedy-sentences.ts';
 import { verdictOrder } from '../../../src/harmony/verdict.ts';
@@ -14,8 +14,8 @@ import { tradeCases } from './trade-cases.ts';
 import { colour as c, onWhite } from './trade-colours.ts';
 
 const ledger = tradeCases.find(({ name }) => name.startsWith('raspberry dots'))!;
-const judged = (a: HandSide, b: HandSide, options: CompareOptions = {}) =>
-  compare(handSide(a), handSide(b), options);
+const judged = (a: HandSide, b: HandSide, options: CompareOptions & MendOptions = {}) =>
+  advise(handSide(a), handSide(b), options);
 
 const owned: Owned = {
   plains: [
@@ -41,11 +41,11 @@ describe('the remedies', () => {
     for (let n = 0; n < 160; n++) {
       const pair = chancePair(chance);
       const [anchor, candidate] = pair.of(pair.labs);
-      const options: CompareOptions = {
+      const options: CompareOptions & MendOptions = {
         distance: n % 3 === 0 ? 'touching' : 'apart',
         ...(n % 4 === 0 ? { owned } : {}),
       };
-      const found = compare(anchor, candidate, options);
+      const found = advise(anchor, candidate, options);
       if (found.verdict === 'holds-together') continue;
       expect(found.remedies.length).toBeGreaterThanOrEqual(2);
       const titles = found.remedies.map(({ title }) => title);
@@ -133,7 +133,7 @@ describe('the remedies', () => {
           [bare(one), bare(other)],
           [bare(c.white, one, c.sage), bare(c.cream, other, c.plum)],
         ] as const) {
-          const found = compare(anchor, candidate);
+          const found = advise(anchor, candidate);
           if (found.verdict === 'holds-together') continue;
           tried++;
           expect(found.remedies.length, `${one} ${other}`).toBeGreaterThanOrEqual(2);
@@ -157,10 +157,10 @@ describe('the remedies', () => {
       labels: Uint8Array.from(rows.join(''), Number),
     });
     const trims = (candidatePlaces?: Places) =>
-      compare(anchor, handSide(onWhite([c.violet, 0.3], [c.coral, 0.2])), {
+      advise(anchor, handSide(onWhite([c.violet, 0.3], [c.coral, 0.2])), {
         ...(candidatePlaces ? { places: { candidate: candidatePlaces } } : {}),
       }).remedies.flatMap(({ changes }) => changes!.filter(({ kind }) => kind === 'trim'));
-    expect(compare(anchor, candidate).remedies.some(({ kind }) => kind === 'trim')).toBe(false);
+    expect(advise(anchor, candidate).remedies.some(({ kind }) => kind === 'trim')).toBe(false);
     expect(trims()).toEqual([]);
     expect(trims(drawn(['10101012', '01010121', '10101012', '01010121', '10101012', '01010121']))).toEqual(
       [],
@@ -218,7 +218,7 @@ describe('the remedies', () => {
       for (const { says, changes } of found.remedies) {
         const eases = says.includes('It helps, but does not mend');
         if (!eases && !says.includes('By itself it does not mend')) continue;
-        const after = whatIf(found.anchor, found.candidate, changes!, { withoutRemedies: true });
+        const after = whatIf(found.anchor, found.candidate, changes!);
         expect(after.standing!.worst < found.standing!.worst).toBe(eases);
         said[eases ? 'eases' : 'begins']++;
       }
@@ -244,7 +244,7 @@ describe('the remedies', () => {
       ({ anchor, candidate }) => [handSide(anchor), handSide(candidate)] as const,
     );
     for (const [anchor, candidate] of [...chanced, ...written]) {
-      const found = compare(anchor, candidate, { owned });
+      const found = advise(anchor, candidate, { owned });
       for (const { changes } of found.remedies) {
         for (const of of ['anchor', 'candidate'] as const) {
           const gone = changes!.flatMap((one) =>
@@ -312,9 +312,8 @@ describe('the remedies', () => {
     expect(remedies[0]!.says).toContain('opposite yellow (c)');
   });
 
-  it('are none where a pair holds, and none where they are not asked for', () => {
+  it('are none where a pair holds', () => {
     expect(judged(ledger.anchor, ledger.anchor).remedies).toEqual([]);
-    expect(judged(ledger.anchor, ledger.candidate, { withoutRemedies: true }).remedies).toEqual([]);
   });
 
   it('take two ideas together where one is not enough', () => {

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { oklchFromHex } from '../../../src/colour/spaces.ts';
+import { advise } from '../../../src/harmony/advise.ts';
 import { colourIt } from '../../../src/harmony/colour-it.ts';
-import { compare } from '../../../src/harmony/compare.ts';
 import type { Remedy } from '../../../src/harmony/model.ts';
 import { ideasFor } from '../../../src/harmony/remedy-ideas.ts';
 import { plainOf } from '../../../src/sheet/plain.ts';
@@ -29,7 +29,7 @@ const owned = {
 
 const found = [
   ...chanced(120),
-  ...tradeCases.map(({ anchor, candidate }) => compare(handSide(anchor), handSide(candidate))),
+  ...tradeCases.map(({ anchor, candidate }) => advise(handSide(anchor), handSide(candidate))),
 ];
 
 function chanced(count: number) {
@@ -37,7 +37,7 @@ function chanced(count: number) {
   return Array.from({ length: count }, (_, n) => {
     const pair = chancePair(chance);
     const [anchor, candidate] = pair.of(pair.labs);
-    return compare(anchor, candidate, n % 2 ? { owned, otherSide: anchor } : {});
+    return advise(anchor, candidate, n % 2 ? { owned, otherSide: anchor } : {});
   });
 }
 

@@ -67,6 +67,9 @@ describe('the numbers that judge', () => {
           "vividAtStray": 0.3,
           "vividFull": 70,
         },
+        "kitLimits": {
+          "papers": 40,
+        },
         "linkLimits": {
           "lightNeutralL": 80,
           "nearMissFromSteps": 1.5,

@@ -1,10 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import type { Drawer } from '../../../src/drawer/model.ts';
+import type { Notebook } from '../../../src/notebook/model.ts';
 import type { Places } from '../../../src/sheet/model.ts';
+import { startAdvice } from '../../../src/workbench/advice.ts';
 import { startComparisons } from '../../../src/workbench/comparisons.ts';
 import { type HandSide, handSide } from '../../support/sides.ts';
 import { colour as c, onWhite } from '../harmony/trade-colours.ts';
-import { bunting, ledger, sheet } from '../notebook/sample-notebook.ts';
+import { bunting, ledger, sampleNotebook, sheet } from '../notebook/sample-notebook.ts';
 
 const sheetOf = (id: string, spec: HandSide) => ({
   ...sheet(id, id),
@@ -18,33 +20,67 @@ const drawer: Drawer = {
   plains: [],
   parts: [],
 };
+const notebook: Notebook = { ...sampleNotebook(), drawer };
+const pair = { anchor: bunting, candidate: ledger, distance: 'apart' } as const;
 const drawn = (rows: readonly string[]): Places => ({
   width: rows[0]!.length,
   height: rows.length,
   labels: Uint8Array.from(rows.join(''), Number),
 });
+const apart = drawn(['11110000', '11110022', '11110022', '11110000']);
+const allOver = drawn(['10101012', '01010121', '10101012', '01010121', '10101012', '01010121']);
 
-describe('a comparison that is kept', () => {
-  it('is made anew, and goes by where the inks lie, once that is known of a paper in it', () => {
+describe('what could mend a pair', () => {
+  it('is told once it is known where the inks lie, and not before', async () => {
     const comparisons = startComparisons();
-    const compared = () => comparisons.of(drawer, bunting, ledger, 'apart')!;
-    const trims = () => compared().remedies.filter(({ kind }) => kind === 'trim').length;
-    expect(trims()).toBe(0);
-    const before = compared();
-    expect(compared()).toBe(before);
-
-    const reading = drawer.sheets[1]!.sides.A.reading;
-    const apart = drawn(['11110000', '11110022', '11110022', '11110000']);
-    comparisons.lies(reading, apart);
-    expect(trims()).toBeGreaterThan(0);
-    const kept = compared();
-    comparisons.lies(reading, apart);
-    expect(compared()).toBe(kept);
-
-    comparisons.lies(
-      reading,
-      drawn(['10101012', '01010121', '10101012', '01010121', '10101012', '01010121']),
+    let arrived = 0;
+    const advice = startAdvice(
+      comparisons,
+      async ({ drawer: { sheets } }, held) => (held.id === sheets[1]!.id ? apart : null),
+      () => {
+        arrived += 1;
+      },
     );
-    expect(trims()).toBe(0);
+    const before = comparisons.of(drawer, bunting, ledger, 'apart')!;
+    expect(advice.now(notebook, pair)).toBeNull();
+    expect(advice.now(notebook, pair)).toBeNull();
+    const told = await advice.whenKnown(notebook, pair);
+    expect(arrived).toBe(2);
+    expect(told.filter(({ kind }) => kind === 'trim').length).toBeGreaterThan(0);
+    expect(advice.now(notebook, pair)).toBe(told);
+    expect(comparisons.of(drawer, bunting, ledger, 'apart')).toBe(before);
+  });
+
+  it('goes by where they lie: a colour that lies all over is not cut away', async () => {
+    const advice = startAdvice(
+      startComparisons(),
+      async () => allOver,
+      () => {},
+    );
+    const told = await advice.whenKnown(notebook, pair);
+    expect(told.length).toBeGreaterThan(1);
+    expect(told.filter(({ kind }) => kind === 'trim')).toEqual([]);
+  });
+
+  it('goes by share where a picture can’t be read again, and waits for nothing where a paper has left', async () => {
+    const comparisons = startComparisons();
+    const advice = startAdvice(
+      comparisons,
+      () => Promise.reject(new Error('no picture')),
+      () => {},
+    );
+    expect(await advice.whenKnown(notebook, pair)).toEqual(comparisons.remedies(drawer, pair, undefined));
+    const gone = { ...pair, candidate: { ...ledger, id: 'gone' } };
+    expect(advice.now(notebook, gone)).toEqual([]);
+    expect(await advice.whenKnown(notebook, gone)).toEqual([]);
+  });
+
+  it('waits for nothing where a pair holds: then nothing is cut away', () => {
+    const advice = startAdvice(
+      startComparisons(),
+      () => Promise.reject(new Error('not asked for')),
+      () => {},
+    );
+    expect(advice.now(notebook, { ...pair, candidate: bunting })).toEqual([]);
   });
 });
