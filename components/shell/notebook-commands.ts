@@ -26,6 +26,9 @@ export const notebookCommands: Readonly<Record<string, Command>> = {
     void askForFiles('', false).then(
       ([file]) => file && scene.session.openBundle(file).then(() => askKept(scene)),
     ),
+  'qw-save-set-aside': ({ session }) => void session.saveSetAside().then((file) => file && handOver(file)),
+  'qw-save-kept': ({ session }, { id }: { id: string }) =>
+    void session.saveKept(id).then((file) => file && handOver(file)),
   'qw-ask-kept': (scene) => void askKept(scene),
   'qw-open-kept': (scene, { id }: { id: string }) =>
     void scene.session.openKept(id).then(() => askKept(scene)),
