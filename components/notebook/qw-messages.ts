@@ -72,8 +72,8 @@ export class QwMessages extends QwElement {
       else if (offers === 'undo' || offers === 'reload') emit(this, `qw-${offers}`, {});
     };
     return html`<div class="told ${kind}">
-      <div role=${kind === 'trouble' ? 'alert' : 'note'}>
-        <p>${says}</p>
+      <div>
+        <p role=${kind === 'trouble' ? 'alert' : 'note'}>${says}</p>
         ${list ? html`<ul>${list.map((line) => html`<li>${line}</li>`)}</ul>` : nothing}
       </div>
       ${offers ? html`<button type="button" class="word" @click=${act}><span>${offerWords[offers]}</span></button>` : nothing}

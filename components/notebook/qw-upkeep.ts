@@ -14,6 +14,8 @@ export interface UpkeepState {
   readonly lastBackup: string | null;
   readonly theme: 'system' | 'light' | 'dark';
   readonly hand: 'left' | 'right';
+  /** What of the notebook could not be read: what it is called, and why. */
+  readonly setAside: readonly { readonly name: string; readonly why: string }[];
 }
 
 /** Another notebook that is kept in this browser. */
@@ -30,7 +32,8 @@ export interface KeptLine {
  * Undo and redo, sources, backups, a fresh start, and how the page looks.
  * @fires qw-undo, qw-redo, qw-save-backup, qw-open-backup, qw-clear, qw-open-demo - nothing
  * @fires qw-ask-kept - when the other notebooks that are kept are wanted
- * @fires qw-open-kept, qw-remove-kept - `{ id }`
+ * @fires qw-open-kept, qw-remove-kept, qw-save-kept - `{ id }`
+ * @fires qw-save-set-aside - nothing: what could not be read is wanted as a file
  * @fires qw-prefer - `{ theme }` or `{ hand }`
  */
 @customElement('qw-upkeep')
@@ -43,6 +46,7 @@ export class QwUpkeep extends QwElement {
     lastBackup: null,
     theme: 'system',
     hand: 'right',
+    setAside: [],
   };
 
   /** Other notebooks that are kept in this browser, newest first. */
@@ -50,12 +54,13 @@ export class QwUpkeep extends QwElement {
   @property({ attribute: false }) kept: readonly KeptLine[] = [];
 
   override render() {
-    const { undoes, redoes, lastBackup, theme, hand } = this.value;
+    const { undoes, redoes, lastBackup, theme, hand, setAside } = this.value;
     return html`<div class="pair">
         ${this.button('qw-undo', 'Undo', undoes === null, undoes ? `Undo: ${undoes}` : nothing)}
         ${this.button('qw-redo', 'Redo', redoes === null, redoes ? `Redo: ${redoes}` : nothing)}
         <a class="word" href="#sources"><span>Sources</span></a>
       </div>
+      ${setAside.length > 0 ? this.unread(setAside) : nothing}
       <details @toggle=${this.onKeep}>
         <summary class="word"><span>Keep or begin again</span></summary>
         <p>${lastBackup ? `Last backup: ${lastBackup}.` : 'No backup yet. The notebook lives in this browser only: a backup is one file.'}</p>
@@ -70,6 +75,24 @@ export class QwUpkeep extends QwElement {
       </details>`;
   }
 
+  private unread(setAside: UpkeepState['setAside']) {
+    const one = setAside.length === 1;
+    return html`<section aria-label="What could not be read">
+      <p>
+        ${one ? 'One thing' : `${setAside.length} things`} in this notebook could not be read.
+        ${one ? 'It is kept as it is.' : 'They are kept as they are.'}
+      </p>
+      ${this.button('qw-save-set-aside', one ? 'Save it as a file' : 'Save them as a file')}
+      <details>
+        <summary class="word"><span>${one ? 'Which one it is' : 'Which they are'}</span></summary>
+        <ul>
+          ${setAside.slice(0, mostListed).map(({ name, why }) => html`<li><span>${name}<small>${why}</small></span></li>`)}
+          ${setAside.length > mostListed ? html`<li><span>And ${setAside.length - mostListed} more.</span></li>` : nothing}
+        </ul>
+      </details>
+    </section>`;
+  }
+
   private others() {
     return html`<h3>Other notebooks in this browser</h3>
       <ul>
@@ -77,9 +100,15 @@ export class QwUpkeep extends QwElement {
           ({ id, title, saved, sound }) =>
             html`<li>
               <span>${title}<small>${saved}</small></span>
-              <button type="button" class="word" ?disabled=${!sound} aria-label="Open ${title}, ${saved}" @click=${() => emit(this, 'qw-open-kept', { id })}>
-                <span>Open</span>
-              </button>
+              ${
+                sound
+                  ? html`<button type="button" class="word" aria-label="Open ${title}, ${saved}" @click=${() => emit(this, 'qw-open-kept', { id })}>
+                    <span>Open</span>
+                  </button>`
+                  : html`<button type="button" class="word" aria-label="Save ${title}, ${saved}, as a file" @click=${() => emit(this, 'qw-save-kept', { id })}>
+                    <span>Save as a file</span>
+                  </button>`
+              }
               <button type="button" class="word" aria-label=${this.sure === id ? `Remove ${title} for good` : `Remove ${title}`} @click=${() => this.askRemoval(id)}>
                 <span>${this.sure === id ? 'Remove for good' : 'Remove'}</span>
               </button>
@@ -117,7 +146,16 @@ export class QwUpkeep extends QwElement {
 }
 
 /** What a button here says, which carries nothing. */
-type Plainly = 'qw-undo' | 'qw-redo' | 'qw-save-backup' | 'qw-open-backup' | 'qw-clear' | 'qw-open-demo';
+type Plainly =
+  | 'qw-undo'
+  | 'qw-redo'
+  | 'qw-save-backup'
+  | 'qw-open-backup'
+  | 'qw-clear'
+  | 'qw-open-demo'
+  | 'qw-save-set-aside';
+/** What could not be read is listed up to here; the file has all of it. */
+const mostListed = 50;
 
 const lights = [
   { value: 'system', label: 'device’s' },
@@ -147,6 +185,11 @@ function styles() {
     }
     details > .word:not(summary) {
       display: flex;
+    }
+    section {
+      margin-top: 6px;
+      padding-left: 10px;
+      border-left: 2px solid var(--qw-ink);
     }
     summary {
       cursor: pointer;

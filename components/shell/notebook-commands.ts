@@ -28,6 +28,8 @@ export const notebookCommands = {
     void askForFiles('', false).then(
       ([file]) => file && scene.session.openBundle(file).then(() => askKept(scene)),
     ),
+  'qw-save-set-aside': ({ session }) => void session.saveSetAside().then((file) => file && handOver(file)),
+  'qw-save-kept': ({ session }, { id }) => void session.saveKept(id).then((file) => file && handOver(file)),
   'qw-ask-kept': (scene) => void askKept(scene),
   'qw-open-kept': (scene, { id }) => void scene.session.openKept(id).then(() => askKept(scene)),
   'qw-remove-kept': (scene, { id }) => void scene.session.removeKept(id).then(() => askKept(scene)),

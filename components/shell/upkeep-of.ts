@@ -2,7 +2,7 @@ import type { KeptNotebook, SessionState } from '../../src/workbench/session-typ
 import type { KeptLine, UpkeepState } from '../notebook/qw-upkeep.ts';
 
 /** What the upkeep shows of the session's state; dates in the reader's own way of writing them. */
-export function upkeepOf({ undoes, redoes, lastBackup, look }: SessionState): UpkeepState {
+export function upkeepOf({ undoes, redoes, lastBackup, look, setAside }: SessionState): UpkeepState {
   return {
     undoes,
     redoes,
@@ -10,6 +10,7 @@ export function upkeepOf({ undoes, redoes, lastBackup, look }: SessionState): Up
       lastBackup === null ? null : new Date(lastBackup).toLocaleDateString(undefined, { dateStyle: 'long' }),
     theme: look.theme,
     hand: look.hand,
+    setAside: setAside.map(({ what, name, why }) => ({ name: name ?? unnamed[what], why })),
   };
 }
 
@@ -22,3 +23,10 @@ export function keptLines(kept: readonly KeptNotebook[]): readonly KeptLine[] {
     sound: title !== null,
   }));
 }
+
+const unnamed = {
+  leaf: 'A leaf without a title',
+  sheet: 'A paper without a name',
+  plain: 'A plain without a name',
+  part: 'A part of a sheet without a name',
+} as const;

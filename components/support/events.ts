@@ -51,6 +51,8 @@ export interface QwEvents {
   'qw-ask-kept': Nothing;
   'qw-open-kept': { readonly id: string };
   'qw-remove-kept': { readonly id: string };
+  'qw-save-kept': { readonly id: string };
+  'qw-save-set-aside': Nothing;
   'qw-ask-licence': Nothing;
   'qw-dismiss': { readonly id: string };
   'qw-reload': Nothing;

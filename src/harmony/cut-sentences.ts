@@ -43,6 +43,3 @@ const fractions = ['', '⅛', '¼', '⅜', '½', '⅝', '¾', '⅞'] as const;
 
 export const tooMany = (count: number, most: number): string =>
   `That is ${count.toLocaleString('en')} pieces to cut, with their mats. A cut list is worked out for up to ${most}: choose fewer, or spread them over several kits.`;
-
-export const tooManyPapers = (count: number, most: number): string =>
-  `There are ${count.toLocaleString('en')} papers in this kit, and a page is judged with up to ${most}. Put some back, or spread them over several kits.`;

@@ -2,7 +2,7 @@ import type { SizeMm } from '../sheet/model.ts';
 import * as sentences from './cut-sentences.ts';
 import { type Arrangement, arrange, finished, type Layout, type Rect } from './packing.ts';
 import { bladeCaution } from './remedy-sentences.ts';
-import { pageLimits } from './thresholds.ts';
+import { kitLimits, pageLimits } from './thresholds.ts';
 
 /** A sheet or a plain to cut from. */
 export interface Stock {
@@ -60,8 +60,8 @@ export function cutListOf(stock: readonly Stock[], wanted: readonly Wanted[]): C
   const short: string[] = [];
   const large: TooLarge[] = [];
   const many = wanted.reduce((sum, one) => sum + (one.sizeMm === null ? 0 : jobCount(one)), 0);
-  if (many > pageLimits.piecesToCut) {
-    const says = [sentences.tooMany(many, pageLimits.piecesToCut)];
+  if (many > kitLimits.piecesToCut) {
+    const says = [sentences.tooMany(many, kitLimits.piecesToCut)];
     return { sheets: [], short: [], mount: [], says };
   }
   const jobs = wanted.flatMap(jobsOf);

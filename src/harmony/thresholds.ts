@@ -125,10 +125,6 @@ export const verdictLimits = {
 
 /** The rest of the page: print, light and dark, warm and cool, weight of the paper. */
 export const pageLimits = {
-  /** Papers that are judged as one kit: each is held against each other. O: of more, a page would stand still. */
-  papers: 60,
-  /** Pieces and mats that a cut list is worked out for. O: the same. */
-  piecesToCut: 120,
   /** Busyness 0–1 from which a print is busy, and below which it is calm. O. */
   busy: 0.4,
   calm: 0.22,
@@ -224,4 +220,6 @@ export const colourItGrid = {
 export const kitLimits = {
   /** Papers and plains that are judged at most: far more than a page holds. */
   papers: 40,
+  /** Pieces and mats that a cut list is worked out for. O: of more, a page would stand still. */
+  piecesToCut: 120,
 } as const;

@@ -1,5 +1,5 @@
 /** Ends that a file may get here. */
-export type FileEnd = 'png' | 'svg' | 'pdf' | 'quire';
+export type FileEnd = 'png' | 'svg' | 'pdf' | 'quire' | 'json';
 
 /**
  * A file name that every system takes: words of the title joined by hyphens, without accents' loss, at most 80

@@ -2,7 +2,7 @@ import * as v from 'valibot';
 import { limits } from '../notebook/limits.ts';
 import type { Notebook } from '../notebook/model.ts';
 import { type RecordKind, recordRefused } from './records.ts';
-import { nameSchema } from './schema-ink.ts';
+import { idSchema, nameSchema } from './schema-ink.ts';
 
 /**
  * Null where the notebook, stored as it now is, would open again; else why not, as one sentence for the reader. Only
@@ -12,6 +12,10 @@ export function refusalOf(after: Notebook, before: Notebook | null = null): stri
   const { sheets, plains, parts } = after.drawer;
   const was = before?.drawer;
   return (
+    (hasOnly(after, ['id', 'title', 'leaves', 'drawer']) &&
+    hasOnly(after.drawer, ['sheets', 'plains', 'parts'])
+      ? null
+      : 'That could not be kept: the notebook has no place for it. Nothing was changed.') ??
     (after.id === before?.id && after.title === before.title ? null : titleRefused(after)) ??
     listRefused('leaf', after.leaves, before?.leaves, limits.leaves) ??
     listRefused('sheet', sheets, was?.sheets, limits.sheets) ??
@@ -20,8 +24,15 @@ export function refusalOf(after: Notebook, before: Notebook | null = null): stri
   );
 }
 
-function titleRefused({ title }: Notebook): string | null {
-  return v.is(nameSchema, title) ? null : 'The title of the notebook is too long. Nothing was changed.';
+function titleRefused({ id, title }: Notebook): string | null {
+  return v.is(nameSchema, title) && v.is(idSchema, id)
+    ? null
+    : 'The title of the notebook is too long. Nothing was changed.';
+}
+
+/** What has no place in a notebook would be left out when it is opened. */
+function hasOnly(value: object, known: readonly string[]): boolean {
+  return Object.keys(value).every((key) => known.includes(key));
 }
 
 interface WithId {

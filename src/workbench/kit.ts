@@ -1,11 +1,9 @@
 import { partById, plainById, sheetById } from '../drawer/by-id.ts';
 import { nameOfHeld, sideOfHeld } from '../drawer/find.ts';
 import type { Drawer, Held } from '../drawer/model.ts';
-import { tooManyPapers } from '../harmony/cut-sentences.ts';
 import { type CutList, cutListOf, type Stock, type Wanted } from '../harmony/cuts.ts';
 import { kitOf } from '../harmony/kit.ts';
 import type { Kit, KitMember } from '../harmony/model.ts';
-import { pageLimits } from '../harmony/thresholds.ts';
 import type { KitLeaf, KitPiece } from '../notebook/model.ts';
 import type { SizeMm } from '../sheet/model.ts';
 
@@ -13,7 +11,7 @@ import type { SizeMm } from '../sheet/model.ts';
 export interface KitFound {
   /** Those that are in the drawer, each with its index among the leaf's pieces; in the order of the kit's members. */
   readonly there: readonly { readonly piece: KitPiece; readonly index: number }[];
-  /** Null while there is no piece, and where there are too many to judge: `cuts` then says so. */
+  /** Null while there is no piece. */
   readonly kit: Kit | null;
   /** Null while no piece has a size; pieces without one are then named as left out. */
   readonly cuts: CutList | null;
@@ -25,11 +23,6 @@ export function findKit(drawer: Drawer, leaf: KitLeaf): KitFound {
     const side = sideOfHeld(drawer, piece.held);
     return side === null ? [] : [{ piece, index, side }];
   });
-  if (there.length > pageLimits.papers) {
-    const says = [tooManyPapers(there.length, pageLimits.papers)];
-    const pieces = there.map(({ piece, index }) => ({ piece, index }));
-    return { there: pieces, kit: null, cuts: { sheets: [], short: [], mount: [], says } };
-  }
   const names = namesApart(
     drawer,
     there.map(({ piece }) => piece.held),

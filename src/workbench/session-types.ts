@@ -96,6 +96,11 @@ export interface Session {
   /** Takes one of them out of this browser for good. */
   removeKept(id: string): Promise<void>;
 
+  /** What of this notebook could not be read, as a file. Null where all of it could. */
+  saveSetAside(): Promise<ReadyFile | null>;
+  /** What is stored of another notebook, as it stands there: also where it can't be opened. Null where it is gone. */
+  saveKept(id: string): Promise<ReadyFile | null>;
+
   dismiss(messageId: string): void;
   /** Tries at once to store what could not be stored. */
   saveNow(): Promise<void>;

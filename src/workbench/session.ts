@@ -5,7 +5,7 @@ import { emptyNotebook } from '../notebook/empty.ts';
 import type { Notebook } from '../notebook/model.ts';
 import type { SmallStore } from '../storage/ahead.ts';
 import { openShelf, type Shelf } from '../storage/shelf.ts';
-import { StorageTrouble } from '../storage/trouble.ts';
+import { StorageTrouble, troubleFrom } from '../storage/trouble.ts';
 import { startAdvice } from './advice.ts';
 import { type Boards, startBoards } from './boards.ts';
 import { openBook } from './book.ts';
@@ -21,6 +21,7 @@ import { startPlaceFinder } from './place-finder.ts';
 import { type ReadClient, startReadClient } from './read-client.ts';
 import { startReadings } from './readings.ts';
 import type { Session as SessionInterface } from './session-types.ts';
+import { tellOfSetAside } from './set-aside-words.ts';
 import { defaultLook, readSettings } from './settings.ts';
 import type { SheetWork } from './sheet-work.ts';
 import { startSpotReader } from './spot-reader.ts';
@@ -96,6 +97,7 @@ export const Session = {
       ...(options.delayMs === undefined ? {} : { delayMs: options.delayMs }),
       ...(options.retryMs === undefined ? {} : { retryMs: options.retryMs }),
     });
+    tellOfSetAside(holder);
     const places = startPlaceFinder(pictures, client);
     const comparisons = startComparisons();
     const advice = startAdvice(comparisons, places.of, () =>
@@ -238,6 +240,19 @@ export const Session = {
       keptNotebooks: async () => (await bundles()).kept(),
       openKept: async (id) => (await bundles()).openKept(id),
       removeKept: async (id) => (await bundles()).removeKept(id),
+      async saveSetAside() {
+        const { notebook, setAside } = holder.state;
+        if (setAside.length === 0) return null;
+        const { setAsideFile } = await import('./trouble-files.ts');
+        return setAsideFile(notebook, setAside, new Date());
+      },
+      async saveKept(id) {
+        const { rawFile } = await import('./trouble-files.ts');
+        return rawFile(id, new Date()).catch((error: unknown) => {
+          holder.say('trouble', troubleFrom(error).message);
+          return null;
+        });
+      },
       dismiss: holder.dismiss,
       saveNow: keeper.flush,
       async close() {

@@ -197,8 +197,33 @@ describe('other notebooks that are kept', () => {
     await new Promise((next) => setTimeout(next, 50));
     expect(asked).toHaveLength(1);
     within(element, '[aria-label^="Open Last year"]').click();
-    within(element, '[aria-label^="Open A notebook"]').click();
     expect(opened).toEqual([{ id: 'k' }]);
+    const saved = heard(element, 'qw-save-kept');
+    within(element, '[aria-label^="Save A notebook that can’t be read"]').click();
+    expect(saved).toEqual([{ id: 't' }]);
+  });
+
+  it('stand below what of this one could not be read, which can be saved as a file', async () => {
+    const setAside = [
+      { name: 'Rose vine', why: 'The weight is too large.' },
+      { name: 'A leaf without a title', why: 'Something in it is not what it should be.' },
+    ];
+    const element = await standAlone('qw-upkeep', {
+      kept,
+      value: { undoes: null, redoes: null, lastBackup: null, theme: 'system', hand: 'right', setAside },
+    });
+    const wanted = heard(element, 'qw-save-set-aside');
+    const section = within(element, 'section[aria-label="What could not be read"]');
+    expect(section.textContent).toContain('2 things in this notebook could not be read.');
+    expect([...section.querySelectorAll('li')].map((line) => line.textContent)).toEqual([
+      'Rose vineThe weight is too large.',
+      'A leaf without a titleSomething in it is not what it should be.',
+    ]);
+    section.querySelector('button')!.click();
+    expect(wanted).toEqual([{}]);
+    section.querySelector('details')!.open = true;
+    await drawn(element);
+    expect(await axeTroubles()).toEqual([]);
   });
 
   it('are removed for good only when that was said twice', async () => {

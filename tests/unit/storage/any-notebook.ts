@@ -1,18 +1,31 @@
 import fc from 'fast-check';
+import { boardSizes } from '../../../src/board/model.ts';
+import { wheels } from '../../../src/colour/model.ts';
 import type { Held } from '../../../src/drawer/model.ts';
+import { distances, verdicts } from '../../../src/harmony/model.ts';
 import { keptName, keptText, limits } from '../../../src/notebook/limits.ts';
-import type { Leaf, Notebook } from '../../../src/notebook/model.ts';
-import type {
-  Base,
-  HandChange,
-  HandMade,
-  Ink,
-  KeptSide,
-  Part,
-  Plain,
-  Sheet,
-  Side,
-  Taken,
+import { exerciseAsks, type Leaf, type Notebook } from '../../../src/notebook/model.ts';
+import {
+  asideReasons,
+  type Base,
+  baseKinds,
+  finishes,
+  type HandChange,
+  type HandMade,
+  type Ink,
+  type KeptSide,
+  motifFamilies,
+  motifs,
+  type Part,
+  type Plain,
+  plainKinds,
+  printScales,
+  type Sheet,
+  type Side,
+  sheetSides,
+  specialFinishes,
+  type Taken,
+  weightGrades,
 } from '../../../src/sheet/model.ts';
 
 /** Notebooks of every shape that the types allow. */
@@ -41,7 +54,7 @@ const inkFields = {
 const inkExtra = {
   trade: maybe(name),
   sure: share,
-  special: fc.constantFrom('foil' as const, 'glitter' as const, 'fluorescent' as const, 'pearl' as const),
+  special: fc.constantFrom(...specialFinishes),
   byHand: fc.boolean(),
 };
 const some = <R, O>(
@@ -54,13 +67,7 @@ const ink: fc.Arbitrary<Ink> = some(inkFields, inkExtra);
 const base: fc.Arbitrary<Base> = some(
   {
     ...inkFields,
-    kind: fc.constantFrom(
-      'white' as const,
-      'cream' as const,
-      'kraft' as const,
-      'tinted' as const,
-      'dark' as const,
-    ),
+    kind: fc.constantFrom(...baseKinds),
     printed: maybe(fc.boolean()),
   },
   inkExtra,
@@ -69,7 +76,7 @@ const weight = some(
   { gsm: length },
   {
     lb: length,
-    grade: fc.constantFrom('cover' as const, 'text' as const, 'bond' as const, 'index' as const),
+    grade: fc.constantFrom(...weightGrades),
     weighed: fc.boolean(),
   },
 );
@@ -81,7 +88,7 @@ const side: fc.Arbitrary<Side> = some(
       {
         busyness: share,
         repeatMm: maybe(length),
-        scale: maybe(fc.constantFrom('small' as const, 'medium' as const, 'large' as const)),
+        scale: maybe(fc.constantFrom(...printScales)),
       },
       { assumedSize: fc.constant(true as const) },
     ),
@@ -90,15 +97,15 @@ const side: fc.Arbitrary<Side> = some(
   {
     file: name,
     motif: fc.record({
-      family: fc.constantFrom('plain' as const, 'dots' as const, 'organic' as const),
+      family: fc.constantFrom(...motifFamilies),
       sure: share,
     }),
     ramps: fc.array(fc.record({ inks: fc.array(inkFields.id, { maxLength: 3 }) }), { maxLength: 2 }),
     tags: some(
       {},
       {
-        motifs: fc.array(fc.constantFrom('floral' as const, 'wood grain' as const), { maxLength: 2 }),
-        finishes: fc.array(fc.constantFrom('flat' as const, 'hand-drawn' as const), { maxLength: 2 }),
+        motifs: fc.array(fc.constantFrom(...motifs), { maxLength: 2 }),
+        finishes: fc.array(fc.constantFrom(...finishes), { maxLength: 2 }),
         weight: maybe(weight),
       },
     ),
@@ -116,14 +123,11 @@ const change: fc.Arbitrary<HandChange> = fc.oneof(
   fc.record({
     kind: fc.constant('set-aside' as const),
     ink: inkFields.id,
-    reason: fc.constantFrom('shadow' as const, 'not printed' as const),
+    reason: fc.constantFrom(...asideReasons),
   }),
   fc.record({ kind: fc.constant('set-share' as const), ink: inkFields.id, share }),
   fc.record({ kind: fc.constant('add' as const), spot }),
-  some(
-    { kind: fc.constant('add' as const), hex },
-    { special: fc.constantFrom('foil' as const, 'pearl' as const) },
-  ),
+  some({ kind: fc.constant('add' as const), hex }, { special: fc.constantFrom(...specialFinishes) }),
   fc.record({ kind: fc.constant('move-spot' as const), ink: inkFields.id, spot }),
 );
 const made: fc.Arbitrary<HandMade> = some(
@@ -171,7 +175,7 @@ const sheet: fc.Arbitrary<Sheet> = fc.record({
   note: text,
 });
 const plain: fc.Arbitrary<Plain> = some(
-  { id, name, kind: fc.constantFrom('cardstock' as const, 'ink pad' as const, 'tape' as const), ink },
+  { id, name, kind: fc.constantFrom(...plainKinds), ink },
   { takesColour: fc.boolean(), weight: maybe(weight) },
 );
 const part: fc.Arbitrary<Part> = some(
@@ -179,7 +183,7 @@ const part: fc.Arbitrary<Part> = some(
     id,
     name,
     sheetId: id,
-    side: fc.constantFrom('A' as const, 'B' as const),
+    side: fc.constantFrom(...sheetSides),
     frame,
     sizeMm,
     reading: side,
@@ -187,10 +191,10 @@ const part: fc.Arbitrary<Part> = some(
   { pictureId: id, ...byHand },
 );
 const held: fc.Arbitrary<Held> = fc.oneof(
-  fc.record({ kind: fc.constant('sheet' as const), id, side: fc.constantFrom('A' as const, 'B' as const) }),
+  fc.record({ kind: fc.constant('sheet' as const), id, side: fc.constantFrom(...sheetSides) }),
   fc.record({ kind: fc.constantFrom('plain' as const, 'part' as const), id }),
 );
-const verdict = fc.constantFrom('holds-together' as const, 'needs-a-bridge' as const, 'pulls-apart' as const);
+const verdict = fc.constantFrom(...verdicts);
 const head = { id, title: name };
 const leaf: fc.Arbitrary<Leaf> = fc.oneof(
   fc.record({ kind: fc.constant('note' as const), ...head, text }),
@@ -202,8 +206,8 @@ const leaf: fc.Arbitrary<Leaf> = fc.oneof(
     anchor: maybe(held),
     candidates: fc.array(held, { maxLength: 4 }),
     shown: fc.nat(3),
-    distance: fc.constantFrom('touching' as const, 'apart' as const),
-    wheel: fc.constantFrom('eye' as const, 'painter' as const),
+    distance: fc.constantFrom(...distances),
+    wheel: fc.constantFrom(...wheels),
     asksFirst: fc.boolean(),
     opinions: fc.dictionary(
       id.map((one) => `plain:${one}`),
@@ -236,7 +240,7 @@ const leaf: fc.Arbitrary<Leaf> = fc.oneof(
     studyId: id,
     candidate: maybe(held),
     words: text,
-    size: fc.constantFrom('square' as const, 'a4' as const, 'letter' as const),
+    size: fc.constantFrom(...boardSizes),
   }),
   fc.record(
     {
@@ -245,7 +249,7 @@ const leaf: fc.Arbitrary<Leaf> = fc.oneof(
       text,
       studyId: id,
       answered: maybe(verdict),
-      ask: fc.constantFrom('verdict' as const, 'near miss' as const, 'repeat' as const, 'opposite' as const),
+      ask: fc.constantFrom(...exerciseAsks),
       candidate: held,
       pointed: fc.array(id, { maxLength: 2 }),
     },
