@@ -2,7 +2,7 @@ import { heldKey } from '../../src/drawer/find.ts';
 import type { Held } from '../../src/drawer/model.ts';
 import type { Leaf, Notebook, StudyLeaf } from '../../src/notebook/model.ts';
 import type { Session } from '../../src/workbench/session-types.ts';
-import type { LeafKind } from '../notebook/qw-leaves.ts';
+import type { LeafEntry, LeafKind } from '../notebook/qw-leaves.ts';
 import { type ExercisePair, pairsOf } from './exercise-pairs.ts';
 
 const study: LeafKind = { kind: 'study', label: 'Study', about: 'hold papers against one sheet' };
@@ -21,10 +21,15 @@ const board: LeafKind = { kind: 'board', label: 'Board', about: 'one picture of 
  */
 export function leafKinds(notebook: Notebook, openId: string | null): readonly LeafKind[] {
   const source = pairedStudy(notebook, openId);
-  if (!source) return [study, kit, note];
-  const ofBoard = asksStill(source) ? { ...board, notNow: 'once you have said yours on the study' } : board;
-  return [study, kit, exercise, note, ofBoard];
+  if (!source) return withoutPair;
+  return asksStill(source) ? withQuietPair : withPair;
 }
+
+// The same lists each time, so that what shows them is drawn only when they change.
+const withoutPair = [study, kit, note];
+const withPair = [study, kit, exercise, note, board];
+const quietBoard = { ...board, notNow: 'once you have said yours on the study' };
+const withQuietPair = [study, kit, exercise, note, quietBoard];
 
 /** True where the study keeps quiet about the pair that it shows, until the reader has said hers. */
 export function asksStill(leaf: StudyLeaf): boolean {
@@ -38,8 +43,29 @@ function pairedStudy(notebook: Notebook, openId: string | null): StudyLeaf | und
   return pairs.find((leaf) => leaf.id === openId) ?? pairs.at(-1);
 }
 
+/** The lines of the list of leaves: the same list for as long as none of its lines changes, whatever is written on a leaf. */
+export function leafEntries({ leaves }: Notebook): readonly LeafEntry[] {
+  if (leaves === listed.leaves) return listed.entries;
+  const before = listed.entries;
+  const entries = leaves.map((leaf, i): LeafEntry => {
+    const { id, title } = leaf;
+    const about = aboutLeaf(leaf);
+    const same = before[i];
+    return same?.id === id && same.title === title && same.about === about ? same : { id, title, about };
+  });
+  const isSame = entries.length === before.length && entries.every((entry, i) => entry === before[i]);
+  listed = { leaves, entries: isSame ? before : entries };
+  return listed.entries;
+}
+
+/** What was listed last. */
+let listed: { readonly leaves: readonly Leaf[]; readonly entries: readonly LeafEntry[] } = {
+  leaves: [],
+  entries: [],
+};
+
 /** What a leaf is, for the list: "study, 3 candidates". */
-export function aboutLeaf(leaf: Leaf): string {
+function aboutLeaf(leaf: Leaf): string {
   switch (leaf.kind) {
     case 'study':
       return `study, ${counted(leaf.candidates.length, 'candidate')}`;
