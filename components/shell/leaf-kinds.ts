@@ -10,7 +10,7 @@ import type {
   StudyLeaf,
 } from '../../src/notebook/model.ts';
 import type { Session } from '../../src/workbench/session-types.ts';
-import type { LeafKind as OfferedKind } from '../notebook/qw-leaves.ts';
+import type { LeafEntry, LeafKind as OfferedKind } from '../notebook/qw-leaves.ts';
 import { type ExercisePair, pairsOf } from './exercise-pairs.ts';
 
 /** What the page knows of a kind of leaf. */
@@ -80,16 +80,19 @@ const kinds: { readonly [Kind in LeafKind]: KindOfLeaf<Kind> } = {
  */
 export function leafKinds(notebook: Notebook, openId: string | null): readonly OfferedKind[] {
   const source = pairedStudy(notebook, openId);
-  const offered = (Object.keys(kinds) as LeafKind[]).flatMap((kind): readonly OfferedKind[] => {
-    const { label, about } = kinds[kind];
-    return about === null ? [] : [{ kind, label, about }];
-  });
-  if (!source) return offered.filter(({ kind }) => kind !== 'board' && kind !== 'exercise');
-  if (!asksStill(source)) return offered;
-  return offered.map((one) =>
-    one.kind === 'board' ? { ...one, notNow: 'once you have said yours on the study' } : one,
-  );
+  if (!source) return withoutPair;
+  return asksStill(source) ? withQuietPair : withPair;
 }
+
+// The same lists each time, so that what shows them is drawn only when they change.
+const withPair = (Object.keys(kinds) as LeafKind[]).flatMap((kind): readonly OfferedKind[] => {
+  const { label, about } = kinds[kind];
+  return about === null ? [] : [{ kind, label, about }];
+});
+const withoutPair = withPair.filter(({ kind }) => kind !== 'board' && kind !== 'exercise');
+const withQuietPair = withPair.map((one) =>
+  one.kind === 'board' ? { ...one, notNow: 'once you have said yours on the study' } : one,
+);
 
 /** True where the study keeps quiet about the pair that it shows, until the reader has said hers. */
 export function asksStill(leaf: StudyLeaf): boolean {
@@ -103,8 +106,29 @@ function pairedStudy(notebook: Notebook, openId: string | null): StudyLeaf | und
   return pairs.find((leaf) => leaf.id === openId) ?? pairs.at(-1);
 }
 
+/** The lines of the list of leaves: the same list for as long as none of its lines changes, whatever is written on a leaf. */
+export function leafEntries({ leaves }: Notebook): readonly LeafEntry[] {
+  if (leaves === listed.leaves) return listed.entries;
+  const before = listed.entries;
+  const entries = leaves.map((leaf, i): LeafEntry => {
+    const { id, title } = leaf;
+    const about = aboutLeaf(leaf);
+    const same = before[i];
+    return same?.id === id && same.title === title && same.about === about ? same : { id, title, about };
+  });
+  const isSame = entries.length === before.length && entries.every((entry, i) => entry === before[i]);
+  listed = { leaves, entries: isSame ? before : entries };
+  return listed.entries;
+}
+
+/** What was listed last. */
+let listed: { readonly leaves: readonly Leaf[]; readonly entries: readonly LeafEntry[] } = {
+  leaves: [],
+  entries: [],
+};
+
 /** What a leaf is, for the list: "study, 3 candidates". */
-export function aboutLeaf(leaf: Leaf): string {
+function aboutLeaf(leaf: Leaf): string {
   const { told } = kinds[leaf.kind] as KindOfLeaf<LeafKind>;
   return told(leaf);
 }

@@ -19,7 +19,7 @@ import { FootRoom } from './foot-room.ts';
 import { FocusKeeper } from './keep-focus.ts';
 import { Keys } from './keys.ts';
 import { kitOn, readIntoKit } from './kit-commands.ts';
-import { aboutLeaf, leafKinds } from './leaf-kinds.ts';
+import { leafEntries, leafKinds } from './leaf-kinds.ts';
 import { leafTemplate } from './leaf-template.ts';
 import { showLook } from './look.ts';
 import { Newer } from './newer.ts';
@@ -112,7 +112,7 @@ export class QwApp extends QwElement implements AppHost {
           @qw-retitle=${this.renameNotebook}
         ></qw-title>
         <qw-leaves
-          .leaves=${book.notebook.leaves.map((one) => ({ id: one.id, title: one.title, about: aboutLeaf(one) }))}
+          .leaves=${leafEntries(book.notebook)}
           .kinds=${leafKinds(book.notebook, leaf?.id ?? null)}
           .current=${leaf?.id ?? ''}
         ></qw-leaves>

@@ -7,7 +7,7 @@ import { remedyEffort } from './thresholds.ts';
 
 /**
  * The sides worth trying in a candidate's place: all of a few sheets; of many, those that a ranking puts first, for only
- * the best is ever offered. Each is tried in full afterwards, which for a drawer of ten thousand would take a minute.
+ * the best is ever offered. Each is tried in full afterwards, which for every sheet of a large drawer takes too long.
  */
 export function likelySwaps({ pair }: Told, sheets: readonly OwnedSheet[]): ReadonlySet<Side> {
   const sides = sheets.flatMap((sheet) => sheet.sides);
