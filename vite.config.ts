@@ -42,7 +42,7 @@ const heavy = [
  */
 const shared = {
   name: 'shared',
-  test: /\/(reference-data|src\/(colour|sheet|harmony|drawing|drawer))\/|node_modules\/(lit|@lit|lit-[a-z]+|culori|d3-[a-z]+|internmap|chroma-js)\//,
+  test: /\/(reference-data|src\/(colour|files|sheet|harmony|cutting|drawing|drawer))\/|node_modules\/(lit|@lit|lit-[a-z]+|culori|d3-[a-z]+|internmap|chroma-js)\//,
   minShareCount: 2,
 };
 

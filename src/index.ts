@@ -48,7 +48,7 @@ export type {
   RemedyKind,
   Verdict,
 } from './harmony/model.ts';
-export { remediesFor } from './harmony/remedies.ts';
+export { remediesFor } from './harmony/remedies/remedies.ts';
 export type { FoundCorners } from './sheet/corners.ts';
 export { findCorners } from './sheet/corners.ts';
 export type { HandOptions } from './sheet/hand.ts';

@@ -1,8 +1,8 @@
 import type { LitElement } from 'lit';
 import type { KeptNotebook, PictureTarget, Session } from '../../src/workbench/session-types.ts';
-import type { FocusKeeper } from './keep-focus.ts';
-import type { Route } from './route.ts';
-import type { Supposing } from './supposing.ts';
+import type { Supposing } from './open/supposing.ts';
+import type { FocusKeeper } from './page/keep-focus.ts';
+import type { Route } from './page/route.ts';
 
 /** What is open beside the leaf; on a phone it covers it. */
 export type Opened = 'leaves' | 'drawer' | null;

@@ -1,4 +1,4 @@
-import { keepOffline } from './offline.ts';
+import { keepOffline } from './page/offline.ts';
 import type { QwApp } from './qw-app.ts';
 import './qw-app.ts';
 

@@ -11,23 +11,23 @@ import { QwElement } from '../support/element.ts';
 import '../support/qw-title.ts';
 import { ownTurn } from '../support/turn.ts';
 import type { AppHost, Opened } from './app-host.ts';
-import { appStyles } from './app-styles.ts';
-import { Commands } from './commands.ts';
-import { DropZone } from './drop-zone.ts';
-import { askForFiles, pictureTypes } from './files.ts';
-import { FootRoom } from './foot-room.ts';
-import { FocusKeeper } from './keep-focus.ts';
-import { Keys } from './keys.ts';
-import { kitOn, readIntoKit } from './kit-commands.ts';
-import { leafEntries, leafKinds } from './leaf-kinds.ts';
-import { leafTemplate } from './leaf-template.ts';
-import { showLook } from './look.ts';
-import { Newer } from './newer.ts';
-import { PlacesShelf } from './places-shelf.ts';
-import { Route } from './route.ts';
-import { Supposing } from './supposing.ts';
-import { keptLines, upkeepOf } from './upkeep-of.ts';
-import { drawerPapers } from './views.ts';
+import { Commands } from './commands/commands.ts';
+import { kitOn, readIntoKit } from './commands/kit-commands.ts';
+import { leafEntries, leafKinds } from './open/leaf-kinds.ts';
+import { leafTemplate } from './open/leaf-template.ts';
+import { PlacesShelf } from './open/places-shelf.ts';
+import { Supposing } from './open/supposing.ts';
+import { drawerPapers } from './open/views.ts';
+import { appStyles } from './page/app-styles.ts';
+import { DropZone } from './page/drop-zone.ts';
+import { askForFiles, pictureTypes } from './page/files.ts';
+import { FootRoom } from './page/foot-room.ts';
+import { FocusKeeper } from './page/keep-focus.ts';
+import { Keys } from './page/keys.ts';
+import { showLook } from './page/look.ts';
+import { Newer } from './page/newer.ts';
+import { Route } from './page/route.ts';
+import { keptLines, upkeepOf } from './page/upkeep-of.ts';
 
 /** The page: leaves, the open leaf, the drawer. The one element that knows the session. */
 @customElement('qw-app')
@@ -66,7 +66,7 @@ export class QwApp extends QwElement implements AppHost {
     await ownTurn();
     // Neither holds up the leaf that is open: the panel is shut at first, and a study asks for its own.
     void import('../notebook/qw-upkeep.ts');
-    void import('./study-elements.ts');
+    void import('./open/study-elements.ts');
     const session = await Session.open();
     this.session = session;
     this.shelf = new PlacesShelf(
@@ -145,7 +145,7 @@ export class QwApp extends QwElement implements AppHost {
         ?on-study=${leaf?.kind === 'study'}
         ?on-kit=${leaf?.kind === 'kit'}
       >
-        <details slot="new" class="new" @toggle=${() => import('./qw-open-plain.ts')}>
+        <details slot="new" class="new" @toggle=${() => import('./open/qw-open-plain.ts')}>
           <summary class="word"><span>Add a plain: cardstock, ink, thread…</span></summary>
           <qw-open-plain></qw-open-plain>
         </details>

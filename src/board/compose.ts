@@ -2,7 +2,7 @@ import { turnedWords } from '../drawing/kind-words.ts';
 import type { NamedSide, SceneNode } from '../drawing/model.ts';
 import { capital, inksOf } from '../drawing/says.ts';
 import type { Comparison, Remedy } from '../harmony/model.ts';
-import { verdictWords } from '../harmony/sentences.ts';
+import { verdictWords } from '../harmony/words/sentences.ts';
 import {
   type FindingsSet,
   marginNote,

@@ -3,7 +3,7 @@ import { capital } from '../drawing/says.ts';
 import { fitText, textWidth } from '../drawing/text.ts';
 import { verdictMark, verdictMarkBox } from '../drawing/verdict-mark.ts';
 import type { Comparison, Reason, Remedy } from '../harmony/model.ts';
-import { verdictWords } from '../harmony/sentences.ts';
+import { verdictWords } from '../harmony/words/sentences.ts';
 import type { Ink } from '../sheet/model.ts';
 import { type Block, flowLines, flowSentence, moved } from './flow.ts';
 import { boardTones, type Page, type } from './sizes.ts';

@@ -1,6 +1,6 @@
 import type { Advised } from '../harmony/model.ts';
-import { rank } from '../harmony/rank.ts';
-import { remediesFor } from '../harmony/remedies.ts';
+import { rank } from '../harmony/ranking/rank.ts';
+import { remediesFor } from '../harmony/remedies/remedies.ts';
 import { relabel } from '../sheet/relabel.ts';
 import { orderOf, type StudyOrder } from './arguments.ts';
 import { help } from './help.ts';

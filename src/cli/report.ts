@@ -1,5 +1,5 @@
 import type { Advised, Reason, Remedy } from '../harmony/model.ts';
-import { verdictWords } from '../harmony/sentences.ts';
+import { verdictWords } from '../harmony/words/sentences.ts';
 import { groundWords } from '../sheet/ground-sure.ts';
 import type { Ink, Side } from '../sheet/model.ts';
 import { inkWord, repeatWords } from '../sheet/words.ts';

@@ -1,6 +1,6 @@
-import { findBridge } from '../harmony/find.ts';
-import { foundColour } from '../harmony/found-words.ts';
+import { findBridge } from '../harmony/further/find-that-answers.ts';
 import type { Comparison, Distance, Verdict } from '../harmony/model.ts';
+import { foundColour } from '../harmony/words/found-words.ts';
 import type { BaseKind, Ink, Motif, PrintScale } from '../sheet/model.ts';
 import { relabel } from '../sheet/relabel.ts';
 import { inkWord } from '../sheet/words.ts';

@@ -1,10 +1,10 @@
 import { deltaE2000 } from '../colour/difference.ts';
 import type { Lab } from '../colour/model.ts';
 import { labFromOklch, oklchFromTuple } from '../colour/spaces.ts';
-import { repeatLimit } from '../harmony/links.ts';
+import { repeatLimit } from '../harmony/measure/links.ts';
 import type { Distance, Ranked } from '../harmony/model.ts';
-import { rank } from '../harmony/rank.ts';
-import { verdictOrder } from '../harmony/verdict.ts';
+import { rank } from '../harmony/ranking/rank.ts';
+import { verdictOrder } from '../harmony/rules/verdict.ts';
 import type { Ink } from '../sheet/model.ts';
 import { type DrawerFilter, filterHeld } from './filter.ts';
 import { heldKey, sideOfHeld } from './find.ts';

@@ -1,5 +1,5 @@
+import { shades } from '../harmony/further/other-shade.ts';
 import type { Shading } from '../harmony/model.ts';
-import { shades } from '../harmony/shade.ts';
 
 /** How thickly a grey veil lies on each cell of a shading, 0–255: none where it holds, thin where it rests. Ours. */
 export function veilOf({ cells }: Shading): Uint8ClampedArray {

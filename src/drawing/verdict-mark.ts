@@ -2,7 +2,7 @@ import type { Verdict } from '../harmony/model.ts';
 import type { SceneNode } from './model.ts';
 
 /** What is said beside the mark. */
-export { verdictWords } from '../harmony/verdict-words.ts';
+export { verdictWords } from '../harmony/words/verdict-words.ts';
 
 /** Width and height of the box that `verdictMark` draws in. */
 export const verdictMarkBox = { width: 74, height: 52 } as const;

@@ -1,8 +1,8 @@
 import type { Side } from '../sheet/model.ts';
 import { compare } from './compare.ts';
 import type { Advised, CompareOptions, Comparison, MendOptions, Ranked } from './model.ts';
-import { rank } from './rank.ts';
-import { remediesFor } from './remedies.ts';
+import { rank } from './ranking/rank.ts';
+import { remediesFor } from './remedies/remedies.ts';
 
 /**
  * Compares two sides, with what could mend them: `remedies` is worked out when it is first read. With `places` (as

@@ -1,9 +1,9 @@
 import type { Side } from '../sheet/model.ts';
 import { Found } from './found.ts';
-import { measureSide } from './measured.ts';
+import { measureSide } from './measure/measured.ts';
+import { takeSide } from './measure/take-side.ts';
 import type { CompareOptions, Comparison } from './model.ts';
-import { standingOf } from './standing.ts';
-import { takeSide } from './take-side.ts';
+import { standingOf } from './rules/standing.ts';
 
 /**
  * Compares two sides: every link, the reasons weightiest first, and the verdict with how it was reached. Inks are

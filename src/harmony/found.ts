@@ -1,13 +1,13 @@
 import type { Side } from '../sheet/model.ts';
-import { decisionOf } from './decision.ts';
-import type { Names } from './ink-word.ts';
-import { type MeasuredSide, measureSide } from './measured.ts';
+import { type MeasuredSide, measureSide } from './measure/measured.ts';
+import { pairOf } from './measure/pair.ts';
+import { takeSide } from './measure/take-side.ts';
 import type { CompareOptions, Comparison } from './model.ts';
-import { pairOf } from './pair.ts';
 import { reasonsOf } from './reasons/all.ts';
 import type { Told } from './reasons/build.ts';
-import { takeSide } from './take-side.ts';
-import { judge } from './verdict.ts';
+import { decisionOf } from './reasons/decision.ts';
+import { judge } from './rules/verdict.ts';
+import type { Names } from './words/ink-word.ts';
 
 /** What is found of a candidate beside an anchor that was measured before: each part once, when it is first asked for. */
 export class Found {

@@ -1,7 +1,7 @@
 import type { Wheel } from '../colour/model.ts';
 import type { Frame, Ink, Plain, Side } from '../sheet/model.ts';
 
-export type { Advised, MendOptions, Owned, OwnedSheet } from './mend-model.ts';
+export type { Advised, MendOptions, Owned, OwnedSheet } from './remedies/mend-model.ts';
 
 /** Two or more papers: what was found, as values. Every finding names inks by id and carries its number and source. */
 

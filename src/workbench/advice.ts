@@ -1,7 +1,7 @@
 import { sideOfHeld } from '../drawer/find.ts';
 import type { Drawer, Held } from '../drawer/model.ts';
 import type { Comparison, Remedy } from '../harmony/model.ts';
-import { goesByPlaces } from '../harmony/remedies.ts';
+import { goesByPlaces } from '../harmony/remedies/remedies.ts';
 import type { Notebook } from '../notebook/model.ts';
 import type { Places, Side } from '../sheet/model.ts';
 import type { Comparisons, HeldPair } from './comparisons.ts';

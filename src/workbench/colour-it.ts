@@ -1,5 +1,5 @@
 import type { Drawer } from '../drawer/model.ts';
-import { colourIt } from '../harmony/colour-it.ts';
+import { colourIt } from '../harmony/further/colour-it.ts';
 import type { ColourIt, Comparison } from '../harmony/model.ts';
 import type { Ink } from '../sheet/model.ts';
 import { inkFromHex } from '../sheet/plain.ts';

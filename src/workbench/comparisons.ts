@@ -3,8 +3,8 @@ import { heldKey, otherSideOfHeld, ownedFrom, pairNames, sideOfHeld } from '../d
 import type { Drawer, Held } from '../drawer/model.ts';
 import { compare } from '../harmony/compare.ts';
 import type { Comparison, Distance, MendOptions, Remedy } from '../harmony/model.ts';
-import { rank } from '../harmony/rank.ts';
-import { remediesFor } from '../harmony/remedies.ts';
+import { rank } from '../harmony/ranking/rank.ts';
+import { remediesFor } from '../harmony/remedies/remedies.ts';
 import type { StudyLeaf } from '../notebook/model.ts';
 import { ownTask } from './own-task.ts';
 import type { RankedCandidate } from './session-types.ts';

@@ -1,8 +1,8 @@
+import { type CutList, cutListOf, type Stock, type Wanted } from '../cutting/cut-list.ts';
 import { partById, plainById, sheetById } from '../drawer/by-id.ts';
 import { nameOfHeld, sideOfHeld } from '../drawer/find.ts';
 import type { Drawer, Held } from '../drawer/model.ts';
-import { type CutList, cutListOf, type Stock, type Wanted } from '../harmony/cuts.ts';
-import { kitOf } from '../harmony/kit.ts';
+import { kitOf } from '../harmony/kit/kit.ts';
 import type { Kit, KitMember } from '../harmony/model.ts';
 import type { KitLeaf, KitPiece } from '../notebook/model.ts';
 import type { SizeMm } from '../sheet/model.ts';

@@ -1,8 +1,8 @@
 import { pairNames } from '../drawer/find.ts';
 import type { Drawer, Held } from '../drawer/model.ts';
 import { veilOf } from '../drawing/shading.ts';
+import { shadeParts } from '../harmony/further/other-shade.ts';
 import type { Comparison, Shading } from '../harmony/model.ts';
-import { shadeParts } from '../harmony/shade.ts';
 import type { Places, SizeMm } from '../sheet/model.ts';
 
 /** Which parts of the candidate hold with the anchor, with how thickly each place is veiled, 0–255. */

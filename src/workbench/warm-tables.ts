@@ -2,9 +2,9 @@ import { munsellFromLab } from '../colour/munsell.ts';
 import { valueCount } from '../colour/munsell-table.ts';
 import { labFromHex } from '../colour/spaces.ts';
 import { compare } from '../harmony/compare.ts';
-import { quickPainter } from '../harmony/quick-colour.ts';
-import { quickMunsellHue, quickMunsellValue } from '../harmony/quick-munsell.ts';
-import { rank } from '../harmony/rank.ts';
+import { quickPainter } from '../harmony/measure/quick-colour.ts';
+import { quickMunsellHue, quickMunsellValue } from '../harmony/measure/quick-munsell.ts';
+import { rank } from '../harmony/ranking/rank.ts';
 import { plainOf, sideOfPlain } from '../sheet/plain.ts';
 
 /**

@@ -1,9 +1,9 @@
 import { oklabFromOklch } from '../colour/spaces.ts';
 import { allHeld, heldKey, nameOfHeld, pairNames, sideOfHeld } from '../drawer/find.ts';
 import type { Drawer, Held } from '../drawer/model.ts';
-import { changeSays, type PairNames, whatIfNote, whatIfSays } from '../harmony/change-words.ts';
 import type { Change, Comparison } from '../harmony/model.ts';
-import { whatIf } from '../harmony/what-if.ts';
+import { whatIf } from '../harmony/remedies/what-if.ts';
+import { changeSays, type PairNames, whatIfNote, whatIfSays } from '../harmony/words/change-words.ts';
 import type { NoteLeaf } from '../notebook/model.ts';
 import { inkOf } from '../sheet/ink.ts';
 import type { Ink, Side } from '../sheet/model.ts';

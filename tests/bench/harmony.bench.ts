@@ -2,8 +2,6 @@ import { converter, differenceCiede2000 } from 'culori';
 import { munsellHueSteps } from '../../src/colour/munsell.ts';
 import { hueDistanceDeg } from '../../src/colour/spaces.ts';
 import { compare } from '../../src/harmony/compare.ts';
-import { isLightNeutral, type Tied } from '../../src/harmony/links.ts';
-import { type MeasuredInk, type MeasuredSide, measureColour } from '../../src/harmony/measured.ts';
 import {
   kindOf,
   type Meeting,
@@ -13,14 +11,16 @@ import {
   sizeOf,
   strongOf,
   tintOf,
-} from '../../src/harmony/meeting.ts';
+} from '../../src/harmony/measure/link-kind.ts';
+import { isLightNeutral, type Tied } from '../../src/harmony/measure/links.ts';
+import { type MeasuredInk, type MeasuredSide, measureColour } from '../../src/harmony/measure/measured.ts';
+import type { Pair } from '../../src/harmony/measure/pair.ts';
 import type { Link, Ranked } from '../../src/harmony/model.ts';
-import type { Pair } from '../../src/harmony/pair.ts';
-import { byStanding, rank, readyPlaces } from '../../src/harmony/rank.ts';
-import { standingOf } from '../../src/harmony/standing.ts';
+import { byStanding, rank, readyPlaces } from '../../src/harmony/ranking/rank.ts';
+import { whatIf } from '../../src/harmony/remedies/what-if.ts';
+import { standingOf } from '../../src/harmony/rules/standing.ts';
+import { judge } from '../../src/harmony/rules/verdict.ts';
 import { linkLimits } from '../../src/harmony/thresholds.ts';
-import { judge } from '../../src/harmony/verdict.ts';
-import { whatIf } from '../../src/harmony/what-if.ts';
 import type { Ink, Side } from '../../src/sheet/model.ts';
 import { chanceLab, chanceOf, labSide } from '../support/chance.ts';
 

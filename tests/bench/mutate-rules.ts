@@ -17,7 +17,11 @@ export interface Mutant {
   readonly text: string;
 }
 
-const targets = ['src/harmony/thresholds.ts', 'src/harmony/verdict.ts', 'src/harmony/meeting.ts'] as const;
+const targets = [
+  'src/harmony/thresholds.ts',
+  'src/harmony/rules/verdict.ts',
+  'src/harmony/measure/link-kind.ts',
+] as const;
 /** The quick tests of the room, those that pin the rules first. */
 const tests = [
   'tests/unit/harmony/verdict.test.ts',

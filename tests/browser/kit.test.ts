@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { CutView, KitView, PieceChange } from '../../components/kit/kit-view.ts';
 import '../../components/notebook/qw-kit-leaf.ts';
-import { kitOf } from '../../src/harmony/kit.ts';
+import { kitOf } from '../../src/harmony/kit/kit.ts';
 import type { KitLeaf } from '../../src/notebook/model.ts';
 import { bunting, ledger } from '../support/hand-made.ts';
 import { axeTroubles, drawn, heard, standAlone, within } from '../support/stand-alone.ts';

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { ExerciseView } from '../../components/lesson/exercise-view.ts';
 import '../../components/lesson/qw-differences.ts';
 import '../../components/notebook/qw-exercise-leaf.ts';
-import { newLeaf } from '../../components/shell/leaf-kinds.ts';
+import { newLeaf } from '../../components/shell/open/leaf-kinds.ts';
 import type { Held } from '../../src/drawer/model.ts';
 import { emptyNotebook, emptyStudy } from '../../src/notebook/empty.ts';
 import { questions } from '../../src/notebook/exercise.ts';

@@ -4,7 +4,7 @@ import '../../components/picture/qw-size.ts';
 import '../../components/picture/qw-weight.ts';
 import '../../components/picture/qw-typed-colour.ts';
 import '../../components/support/qw-title.ts';
-import { colourOfText } from '../../components/shell/known-colours.ts';
+import { colourOfText } from '../../components/shell/open/known-colours.ts';
 import { drawn, heard, standAlone, within } from '../support/stand-alone.ts';
 
 function type(field: HTMLInputElement, value: string, event = 'change'): void {

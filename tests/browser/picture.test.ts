@@ -7,7 +7,7 @@ import '../../components/picture/qw-part.ts';
 import '../../components/picture/qw-plain-form.ts';
 import '../../components/picture/qw-sheet-form.ts';
 import '../../components/picture/qw-straighten.ts';
-import '../../components/shell/qw-open-sources.ts';
+import '../../components/shell/open/qw-open-sources.ts';
 import type { KnownColour } from '../../components/picture/known-colour.ts';
 import type { Ink, Sheet, Side } from '../../src/sheet/model.ts';
 

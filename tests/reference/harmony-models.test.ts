@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { labFromMunsell } from '../../src/colour/munsell.ts';
 import { painterSteps } from '../../src/colour/wheels.ts';
+import { mostOf } from '../../src/cutting/packing.ts';
 import { compare } from '../../src/harmony/compare.ts';
-import { lightValueOf } from '../../src/harmony/extension.ts';
-import { mostOf } from '../../src/harmony/packing.ts';
+import { lightValueOf } from '../../src/harmony/measure/extension.ts';
 import { linkLimits, pageLimits } from '../../src/harmony/thresholds.ts';
 import { labSide } from '../support/chance.ts';
 

@@ -1,4 +1,4 @@
-import type { Meeting } from '../../src/harmony/meeting.ts';
+import type { Meeting } from '../../src/harmony/measure/link-kind.ts';
 
 /** Two full, strong colours with nothing in common: each check changes what it asks about. */
 export const farMeeting: Meeting = {

@@ -1,8 +1,8 @@
 import { Found } from '../../src/harmony/found.ts';
-import { measureSide } from '../../src/harmony/measured.ts';
+import { measureSide } from '../../src/harmony/measure/measured.ts';
+import { takeSide } from '../../src/harmony/measure/take-side.ts';
 import type { CompareOptions } from '../../src/harmony/model.ts';
 import type { Told } from '../../src/harmony/reasons/build.ts';
-import { takeSide } from '../../src/harmony/take-side.ts';
 import type { Side } from '../../src/sheet/model.ts';
 
 /** Two sides with all that a reason or a remedy is told from. */

@@ -17,6 +17,7 @@ const floors = [
   'colour',
   'sheet',
   'harmony',
+  'cutting',
   'drawing',
   'board',
   'drawer',

@@ -1,8 +1,8 @@
-import { isLightNeutral } from '../links.ts';
+import { isLightNeutral } from '../measure/links.ts';
 import type { Reason } from '../model.ts';
-import * as sentences from '../sentences.ts';
+import type { BaseQuarrel } from '../rules/troubles.ts';
 import { adviceWeights, linkLimits } from '../thresholds.ts';
-import type { BaseQuarrel } from '../troubles.ts';
+import * as sentences from '../words/sentences.ts';
 import { type ReasonBuilder, reason, say, type Told } from './build.ts';
 
 /** What the two grounds make of each other. */

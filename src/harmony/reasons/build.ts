@@ -1,11 +1,11 @@
 import { sourceById } from '../../colour/sources.ts';
-import type { Names } from '../ink-word.ts';
-import { said } from '../ink-word.ts';
-import type { MeasuredInk } from '../measured.ts';
+import type { MeasuredInk } from '../measure/measured.ts';
+import type { Pair } from '../measure/pair.ts';
 import type { Reason, ReasonKind } from '../model.ts';
-import type { Pair } from '../pair.ts';
-import type { Said } from '../sentences.ts';
-import type { Judgement } from '../verdict.ts';
+import type { Judgement } from '../rules/verdict.ts';
+import type { Names } from '../words/ink-word.ts';
+import { said } from '../words/ink-word.ts';
+import type { Said } from '../words/sentences.ts';
 
 /** All that a reason is told from. */
 export interface Told {

@@ -1,9 +1,9 @@
-import { lightValueOf } from '../extension.ts';
-import type { MeasuredInk } from '../measured.ts';
+import { lightValueOf } from '../measure/extension.ts';
+import type { MeasuredInk } from '../measure/measured.ts';
+import type { Pair } from '../measure/pair.ts';
 import type { Reason } from '../model.ts';
-import type { Pair } from '../pair.ts';
-import * as sentences from '../sentences.ts';
 import { adviceWeights, pageLimits } from '../thresholds.ts';
+import * as sentences from '../words/sentences.ts';
 import { type ReasonBuilder, reason, say, type Told } from './build.ts';
 import { tiesOf } from './ties.ts';
 

@@ -1,6 +1,6 @@
-import * as sentences from '../sentences.ts';
+import { type BrightMuted, intensityOf } from '../rules/troubles.ts';
 import { adviceWeights, troubleWeights } from '../thresholds.ts';
-import { type BrightMuted, intensityOf } from '../troubles.ts';
+import * as sentences from '../words/sentences.ts';
 import { type ReasonBuilder, reason, say } from './build.ts';
 
 /** Bright against muted, or both alike. */

@@ -1,7 +1,7 @@
-import type { Tied } from '../links.ts';
-import { degreesPerStep, offAxisDeg } from '../links.ts';
-import * as sentences from '../sentences.ts';
+import type { Tied } from '../measure/links.ts';
+import { degreesPerStep, offAxisDeg } from '../measure/links.ts';
 import { inkLimits, linkLimits, pageLimits } from '../thresholds.ts';
+import * as sentences from '../words/sentences.ts';
 import { type ReasonBuilder, reason, say, type Told } from './build.ts';
 import { tiesOf } from './ties.ts';
 

@@ -1,6 +1,6 @@
-import type { MeasuredInk } from '../measured.ts';
-import * as sentences from '../sentences.ts';
+import type { MeasuredInk } from '../measure/measured.ts';
 import { adviceWeights, inkLimits, pageLimits } from '../thresholds.ts';
+import * as sentences from '../words/sentences.ts';
 import { type ReasonBuilder, reason, say } from './build.ts';
 
 /** The range from dark to light, and the gap that a photograph will fill. */

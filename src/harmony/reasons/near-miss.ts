@@ -1,10 +1,10 @@
-import { familyOf } from '../ink-word.ts';
-import { bothChromatic } from '../links.ts';
+import { bothChromatic } from '../measure/links.ts';
 import type { Reason } from '../model.ts';
-import * as sentences from '../sentences.ts';
+import type { NearMiss } from '../rules/troubles.ts';
+import { nearMissWeight } from '../rules/weights.ts';
 import { troubleWeights, verdictLimits } from '../thresholds.ts';
-import type { NearMiss } from '../troubles.ts';
-import { nearMissWeight } from '../weights.ts';
+import { familyOf } from '../words/ink-word.ts';
+import * as sentences from '../words/sentences.ts';
 import { type ReasonBuilder, reason, say, type Told } from './build.ts';
 
 /** Inks close enough to look meant and far enough to look wrong: the weightiest for each ink. */

@@ -3,11 +3,11 @@ import { ouLuo } from '../../colour/harmony-two.ts';
 import type { Lab } from '../../colour/model.ts';
 import { labFromRgb, oklchFromTuple, rgbFromOklch } from '../../colour/spaces.ts';
 import { seenBy, type VisionKind } from '../../colour/vision.ts';
-import type { Tied } from '../links.ts';
-import type { MeasuredInk, MeasuredSide } from '../measured.ts';
+import type { Tied } from '../measure/links.ts';
+import type { MeasuredInk, MeasuredSide } from '../measure/measured.ts';
 import type { Reason } from '../model.ts';
-import * as sentences from '../sentences.ts';
 import { adviceWeights, inkLimits, pageLimits } from '../thresholds.ts';
+import * as sentences from '../words/sentences.ts';
 import { type ReasonBuilder, reason, say, type Told } from './build.ts';
 
 /** The two-colour model's voice on the pair of inks where it has most to say, and where it parts from the wheel. */

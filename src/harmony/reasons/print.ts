@@ -1,8 +1,8 @@
 import type { Print } from '../../sheet/model.ts';
 import { repeatWords } from '../../sheet/words.ts';
-import type { MeasuredSide } from '../measured.ts';
-import * as sentences from '../sentences.ts';
+import type { MeasuredSide } from '../measure/measured.ts';
 import { adviceWeights, pageLimits } from '../thresholds.ts';
+import * as sentences from '../words/sentences.ts';
 import { type ReasonBuilder, reason } from './build.ts';
 
 /** Sizes of the two prints; what has no print, or none that is left to be seen, has no size of one. */

@@ -1,7 +1,7 @@
-import { repeatLimit } from '../links.ts';
-import * as sentences from '../sentences.ts';
+import { repeatLimit } from '../measure/links.ts';
+import type { Tie } from '../rules/verdict.ts';
 import { inkLimits, pageLimits } from '../thresholds.ts';
-import type { Tie } from '../verdict.ts';
+import * as sentences from '../words/sentences.ts';
 import { type ReasonBuilder, reason, say, type Told } from './build.ts';
 import { tiesOf } from './ties.ts';
 

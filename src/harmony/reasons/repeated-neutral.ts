@@ -1,4 +1,4 @@
-import * as sentences from '../sentences.ts';
+import * as sentences from '../words/sentences.ts';
 import { type ReasonBuilder, reason, say } from './build.ts';
 import { tiesOf } from './ties.ts';
 

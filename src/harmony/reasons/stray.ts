@@ -1,7 +1,7 @@
-import type { MeasuredInk } from '../measured.ts';
-import * as sentences from '../sentences.ts';
+import type { MeasuredInk } from '../measure/measured.ts';
+import type { Stray } from '../rules/troubles.ts';
 import { inkLimits, troubleWeights, verdictLimits } from '../thresholds.ts';
-import type { Stray } from '../troubles.ts';
+import * as sentences from '../words/sentences.ts';
 import { type ReasonBuilder, reason, say, type Told } from './build.ts';
 
 /** Strong inks that nothing on the other sheet answers. */

@@ -1,8 +1,8 @@
 import type { Tags } from '../../sheet/model.ts';
-import type { MeasuredSide } from '../measured.ts';
+import type { MeasuredSide } from '../measure/measured.ts';
 import type { Reason } from '../model.ts';
-import * as sentences from '../sentences.ts';
 import { adviceWeights, pageLimits } from '../thresholds.ts';
+import * as sentences from '../words/sentences.ts';
 import { type ReasonBuilder, reason, type Told } from './build.ts';
 
 /** How things are drawn, as the user tagged them. */

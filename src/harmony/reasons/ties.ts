@@ -1,8 +1,8 @@
-import { bothChromatic, type Tied } from '../links.ts';
+import { bothChromatic, type Tied } from '../measure/links.ts';
+import type { Pair } from '../measure/pair.ts';
 import type { LinkKind } from '../model.ts';
-import type { Pair } from '../pair.ts';
-import type { Tie } from '../verdict.ts';
-import { tieWeight } from '../weights.ts';
+import type { Tie } from '../rules/verdict.ts';
+import { tieWeight } from '../rules/weights.ts';
 
 /**
  * The ties of one kind worth a sentence each: strongest first, no ink used twice, and no ink that a stronger kind

@@ -1,6 +1,6 @@
-import type { MeasuredInk, MeasuredSide } from '../measured.ts';
-import * as sentences from '../sentences.ts';
+import type { MeasuredInk, MeasuredSide } from '../measure/measured.ts';
 import { adviceWeights, pageLimits } from '../thresholds.ts';
+import * as sentences from '../words/sentences.ts';
 import { type ReasonBuilder, reason } from './build.ts';
 
 /** Which way each sheet leans, warm or cool, by area. */

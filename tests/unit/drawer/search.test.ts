@@ -3,7 +3,7 @@ import { filterHeld } from '../../../src/drawer/filter.ts';
 import { heldKey } from '../../../src/drawer/find.ts';
 import type { Drawer } from '../../../src/drawer/model.ts';
 import { bridgesBetween, rankDrawer, repeatsOfInk } from '../../../src/drawer/search.ts';
-import { verdictOrder } from '../../../src/harmony/verdict.ts';
+import { verdictOrder } from '../../../src/harmony/rules/verdict.ts';
 import type { Sheet, Side } from '../../../src/sheet/model.ts';
 import { plainOf } from '../../../src/sheet/plain.ts';
 import { handInk, handSide } from '../../support/sides.ts';

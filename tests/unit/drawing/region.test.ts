@@ -5,8 +5,8 @@ import { lightnessStrip } from '../../../src/drawing/strip.ts';
 import { surroundTones } from '../../../src/drawing/surround.ts';
 import { hueWheel } from '../../../src/drawing/wheel.ts';
 import { wheelPlaces } from '../../../src/drawing/wheel-places.ts';
+import { shades } from '../../../src/harmony/further/other-shade.ts';
 import type { ColourRegion } from '../../../src/harmony/model.ts';
-import { shades } from '../../../src/harmony/shade.ts';
 import { bunting, ledger } from '../../support/hand-made.ts';
 
 const region: ColourRegion = { hueDeg: [350, 20], lightness: [40, 60], chroma: [0.1, 0.15] };

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { verdictMark, verdictMarkBox } from '../../../src/drawing/verdict-mark.ts';
-import { verdictOrder } from '../../../src/harmony/verdict.ts';
+import { verdictOrder } from '../../../src/harmony/rules/verdict.ts';
 
 const all = [...verdictOrder, null];
 const shape = (verdict: (typeof all)[number]) =>

@@ -1,14 +1,14 @@
 import { describe, expect, it } from 'vitest';
-import { hueCounts } from '../../../src/harmony/hue-counts.ts';
-import { measureSide } from '../../../src/harmony/measured.ts';
-import { pairOf } from '../../../src/harmony/pair.ts';
-import { takeSide } from '../../../src/harmony/take-side.ts';
+import { hueCounts } from '../../../src/harmony/measure/hue-counts.ts';
+import { measureSide } from '../../../src/harmony/measure/measured.ts';
+import { pairOf } from '../../../src/harmony/measure/pair.ts';
+import { takeSide } from '../../../src/harmony/measure/take-side.ts';
 import {
   baseQuarrelWeight,
   brightMutedWeight,
   nearMissesOf,
   straysOf,
-} from '../../../src/harmony/troubles.ts';
+} from '../../../src/harmony/rules/troubles.ts';
 import type { Side } from '../../../src/sheet/model.ts';
 import { handSide } from '../../support/sides.ts';
 import { colour as c, onWhite } from './trade-colours.ts';

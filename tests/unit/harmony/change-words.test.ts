@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { changeSays, whatIfNote, whatIfSays } from '../../../src/harmony/change-words.ts';
 import type { Change } from '../../../src/harmony/model.ts';
+import { whatIf } from '../../../src/harmony/remedies/what-if.ts';
 import { neutralHexes } from '../../../src/harmony/thresholds.ts';
-import { whatIf } from '../../../src/harmony/what-if.ts';
+import { changeSays, whatIfNote, whatIfSays } from '../../../src/harmony/words/change-words.ts';
 import { inkFromHex } from '../../../src/sheet/plain.ts';
 import { needsABridge } from '../../support/hand-made.ts';
 

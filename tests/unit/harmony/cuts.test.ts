@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { cutListOf, matFor } from '../../../src/harmony/cuts.ts';
-import { isEdgeToEdge, type Layout, layOut, mostOf } from '../../../src/harmony/packing.ts';
-import { bladeCaution } from '../../../src/harmony/remedy-sentences.ts';
+import { cutListOf, matFor } from '../../../src/cutting/cut-list.ts';
+import { isEdgeToEdge, type Layout, layOut, mostOf } from '../../../src/cutting/packing.ts';
+import { bladeCaution } from '../../../src/harmony/words/remedy-sentences.ts';
 import type { SizeMm } from '../../../src/sheet/model.ts';
 import { chanceOf } from '../../support/chance.ts';
 

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { foundColour } from '../../../src/harmony/found-words.ts';
+import { foundColour } from '../../../src/harmony/words/found-words.ts';
 
 it('says by which ink a paper repeats another, how much of it there is, and how close it comes', () => {
   expect(foundColour('coral', 0.13, 1.24)).toBe('Coral, 13 % of it, repeats the ink (ΔE₀₀ 1.2).');

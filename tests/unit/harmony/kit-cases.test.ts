@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { kitOf } from '../../../src/harmony/kit.ts';
+import { kitOf } from '../../../src/harmony/kit/kit.ts';
 import { handSide } from '../../support/sides.ts';
 import { kitCases } from './kit-cases.ts';
 

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { demoNotebook } from '../../../src/demo/notebook.ts';
 import { allHeld, nameOfHeld, sideOfHeld } from '../../../src/drawer/find.ts';
 import { compare } from '../../../src/harmony/compare.ts';
-import { kitOf } from '../../../src/harmony/kit.ts';
+import { kitOf } from '../../../src/harmony/kit/kit.ts';
 import type { Comparison, Kit, KitMember, Reason, ReasonKind } from '../../../src/harmony/model.ts';
 import { kitLimits } from '../../../src/harmony/thresholds.ts';
 import type { Side } from '../../../src/sheet/model.ts';

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { sourceById } from '../../../src/colour/sources.ts';
 import { compare } from '../../../src/harmony/compare.ts';
-import { kitOf } from '../../../src/harmony/kit.ts';
+import { kitOf } from '../../../src/harmony/kit/kit.ts';
 import type { KitMember } from '../../../src/harmony/model.ts';
 import { type HandSide, handSide } from '../../support/sides.ts';
 import { kitCases } from './kit-cases.ts';

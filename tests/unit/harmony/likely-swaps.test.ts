@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { likelySwaps } from '../../../src/harmony/likely-swaps.ts';
 import type { OwnedSheet } from '../../../src/harmony/model.ts';
-import { verdictAfter } from '../../../src/harmony/remedies.ts';
-import { verdictOrder } from '../../../src/harmony/verdict.ts';
+import { likelySwaps } from '../../../src/harmony/remedies/likely-swaps.ts';
+import { verdictAfter } from '../../../src/harmony/remedies/remedies.ts';
+import { verdictOrder } from '../../../src/harmony/rules/verdict.ts';
 import { chanceLab, chanceOf, labSide } from '../../support/chance.ts';
 import { toldOf } from '../../support/told.ts';
 

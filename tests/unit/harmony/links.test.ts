@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { compare } from '../../../src/harmony/compare.ts';
-import { farDeltaE, kindOf } from '../../../src/harmony/meeting.ts';
+import { farDeltaE, kindOf } from '../../../src/harmony/measure/link-kind.ts';
 import { farMeeting } from '../../support/meetings.ts';
 import { handInk, handSide } from '../../support/sides.ts';
 import { colour as c } from './trade-colours.ts';

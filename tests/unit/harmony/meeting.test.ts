@@ -14,7 +14,7 @@ import {
   tieOf,
   tintOf,
   vividOf,
-} from '../../../src/harmony/meeting.ts';
+} from '../../../src/harmony/measure/link-kind.ts';
 import { farMeeting } from '../../support/meetings.ts';
 
 describe('what a tie weighs', () => {

@@ -6,7 +6,7 @@ import { labFromMunsell } from '../../../src/colour/munsell.ts';
 import { labFromOklch, labFromXyz, oklchFromTuple, xyzFromLab } from '../../../src/colour/spaces.ts';
 import { compare } from '../../../src/harmony/compare.ts';
 import type { CompareOptions, LinkKind, Reason, Verdict } from '../../../src/harmony/model.ts';
-import { verdictOrder } from '../../../src/harmony/verdict.ts';
+import { verdictOrder } from '../../../src/harmony/rules/verdict.ts';
 import type { Ink, Side } from '../../../src/sheet/model.ts';
 import { chanceOf, chancePair, labInk, labSide, moved } from '../../support/chance.ts';
 import { handInk, handSide } from '../../support/sides.ts';

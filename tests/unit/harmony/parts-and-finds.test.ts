@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { deltaE2000 } from '../../../src/colour/difference.ts';
 import { labFromHex, labFromOklch, oklchFromTuple } from '../../../src/colour/spaces.ts';
-import { colourIt, onBase } from '../../../src/harmony/colour-it.ts';
 import { compare } from '../../../src/harmony/compare.ts';
-import { findBridge, findByColour } from '../../../src/harmony/find.ts';
-import { bladeCaution } from '../../../src/harmony/remedy-sentences.ts';
-import { shadeParts, shades } from '../../../src/harmony/shade.ts';
+import { colourIt, onBase } from '../../../src/harmony/further/colour-it.ts';
+import { findBridge, findByColour } from '../../../src/harmony/further/find-that-answers.ts';
+import { shadeParts, shades } from '../../../src/harmony/further/other-shade.ts';
+import { bladeCaution } from '../../../src/harmony/words/remedy-sentences.ts';
 import type { Reading, Side } from '../../../src/sheet/model.ts';
 import { inkFromHex, plainOf, sideOfPlain } from '../../../src/sheet/plain.ts';
 import { handSide } from '../../support/sides.ts';

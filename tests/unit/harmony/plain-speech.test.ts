@@ -1,12 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import { hueWheel } from '../../../src/drawing/wheel.ts';
 import { compare } from '../../../src/harmony/compare.ts';
-import { wordOf } from '../../../src/harmony/ink-word.ts';
-import { kitOf } from '../../../src/harmony/kit.ts';
-import { measureSide } from '../../../src/harmony/measured.ts';
+import { kitOf } from '../../../src/harmony/kit/kit.ts';
+import { measureSide } from '../../../src/harmony/measure/measured.ts';
+import { takeSide } from '../../../src/harmony/measure/take-side.ts';
 import type { Change, CompareOptions, Comparison, KitMember } from '../../../src/harmony/model.ts';
-import { takeSide } from '../../../src/harmony/take-side.ts';
-import { whatIf } from '../../../src/harmony/what-if.ts';
+import { whatIf } from '../../../src/harmony/remedies/what-if.ts';
+import { wordOf } from '../../../src/harmony/words/ink-word.ts';
 import { chanceOf, chancePair } from '../../support/chance.ts';
 import { type HandSide, handSide } from '../../support/sides.ts';
 import { tradeCases } from './trade-cases.ts';

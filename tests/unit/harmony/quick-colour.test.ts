@@ -3,7 +3,6 @@ import { munsellFromLab, munsellHueSteps } from '../../../src/colour/munsell.ts'
 import { neutralKind } from '../../../src/colour/neutral.ts';
 import { hueDistanceDeg, labFromOklch, oklchFromLab, oklchFromRgb } from '../../../src/colour/spaces.ts';
 import { painterFromHue } from '../../../src/colour/wheels.ts';
-import { hueCounts } from '../../../src/harmony/hue-counts.ts';
 import {
   atA,
   atB,
@@ -17,9 +16,10 @@ import {
   atSaturation,
   atValue,
   colourWidth,
-} from '../../../src/harmony/line.ts';
-import { measureInto, neutralKinds, quickPainter } from '../../../src/harmony/quick-colour.ts';
-import { quickMunsellHue } from '../../../src/harmony/quick-munsell.ts';
+} from '../../../src/harmony/measure/fade.ts';
+import { hueCounts } from '../../../src/harmony/measure/hue-counts.ts';
+import { measureInto, neutralKinds, quickPainter } from '../../../src/harmony/measure/quick-colour.ts';
+import { quickMunsellHue } from '../../../src/harmony/measure/quick-munsell.ts';
 import { chanceOf } from '../../support/chance.ts';
 
 const line = new Float64Array(colourWidth);

@@ -4,7 +4,7 @@ import { sourceById } from '../../../src/colour/sources.ts';
 import { labFromHex } from '../../../src/colour/spaces.ts';
 import { compare } from '../../../src/harmony/compare.ts';
 import type { CompareOptions, Comparison, ReasonKind } from '../../../src/harmony/model.ts';
-import { bothWheels } from '../../../src/harmony/sentences.ts';
+import { bothWheels } from '../../../src/harmony/words/sentences.ts';
 import type { Side } from '../../../src/sheet/model.ts';
 import { type HandSide, handSide } from '../../support/sides.ts';
 import { tradeCases } from './trade-cases.ts';

@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { advise } from '../../../src/harmony/advise.ts';
 import type { CompareOptions, MendOptions, Owned } from '../../../src/harmony/model.ts';
-import { ideasFor } from '../../../src/harmony/remedy-ideas.ts';
-import { bladeCaution } from '../../../src/harmony/remedy-sentences.ts';
-import { verdictOrder } from '../../../src/harmony/verdict.ts';
-import { whatIf } from '../../../src/harmony/what-if.ts';
+import { ideasFor } from '../../../src/harmony/remedies/remedy-ideas.ts';
+import { whatIf } from '../../../src/harmony/remedies/what-if.ts';
+import { verdictOrder } from '../../../src/harmony/rules/verdict.ts';
+import { bladeCaution } from '../../../src/harmony/words/remedy-sentences.ts';
 import type { Places, Side } from '../../../src/sheet/model.ts';
 import { plainOf } from '../../../src/sheet/plain.ts';
 import { chanceOf, chancePair } from '../../support/chance.ts';

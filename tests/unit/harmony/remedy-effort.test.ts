@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { oklchFromHex } from '../../../src/colour/spaces.ts';
 import { advise } from '../../../src/harmony/advise.ts';
-import { colourIt } from '../../../src/harmony/colour-it.ts';
+import { colourIt } from '../../../src/harmony/further/colour-it.ts';
 import type { Remedy } from '../../../src/harmony/model.ts';
-import { ideasFor } from '../../../src/harmony/remedy-ideas.ts';
+import { ideasFor } from '../../../src/harmony/remedies/remedy-ideas.ts';
 import { plainOf } from '../../../src/sheet/plain.ts';
 import { chanceOf, chancePair } from '../../support/chance.ts';
 import { handSide } from '../../support/sides.ts';

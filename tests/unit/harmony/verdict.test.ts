@@ -1,8 +1,14 @@
 import { describe, expect, it } from 'vitest';
 import { compare } from '../../../src/harmony/compare.ts';
 import type { Comparison } from '../../../src/harmony/model.ts';
-import type { Trouble } from '../../../src/harmony/troubles.ts';
-import { counted, ruleFor, verdictOfRule, verdictOrder, type Weighed } from '../../../src/harmony/verdict.ts';
+import type { Trouble } from '../../../src/harmony/rules/troubles.ts';
+import {
+  counted,
+  ruleFor,
+  verdictOfRule,
+  verdictOrder,
+  type Weighed,
+} from '../../../src/harmony/rules/verdict.ts';
 import { type HandSide, handSide } from '../../support/sides.ts';
 import { tradeCases } from './trade-cases.ts';
 import { colour as c, onWhite } from './trade-colours.ts';

@@ -1,8 +1,14 @@
 import { describe, expect, it } from 'vitest';
-import { addInk, applyChanges, coverInk, recolourInk, trimInk } from '../../../src/harmony/changes.ts';
 import { compare } from '../../../src/harmony/compare.ts';
 import type { Change } from '../../../src/harmony/model.ts';
-import { whatIf } from '../../../src/harmony/what-if.ts';
+import {
+  addInk,
+  applyChanges,
+  coverInk,
+  recolourInk,
+  trimInk,
+} from '../../../src/harmony/remedies/changes.ts';
+import { whatIf } from '../../../src/harmony/remedies/what-if.ts';
 import type { Side } from '../../../src/sheet/model.ts';
 import { handInk, handSide } from '../../support/sides.ts';
 import { colour as c } from './trade-colours.ts';

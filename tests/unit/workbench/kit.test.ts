@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { kitOf } from '../../../src/harmony/kit.ts';
+import { kitOf } from '../../../src/harmony/kit/kit.ts';
 import type { KitLeaf, KitPiece } from '../../../src/notebook/model.ts';
 import { findKit } from '../../../src/workbench/kit.ts';
 import { bunting, corner, kraft, ledger, ledgerBack, sampleNotebook } from '../notebook/sample-notebook.ts';

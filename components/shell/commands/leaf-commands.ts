@@ -1,0 +1,12 @@
+import { handOver } from '../page/files.ts';
+import type { CommandMap } from './command.ts';
+
+/** What can be done to any leaf, and to a board. */
+export const leafCommands = {
+  'qw-retitle': ({ session, leafId }, { title }) => session.dispatch({ do: 'rename leaf', leafId, title }),
+  'qw-write': ({ session, leafId }, { text }) => session.dispatch({ do: 'set text', leafId, text }),
+  'qw-set-size': ({ session, leafId }, { value }) =>
+    session.dispatch({ do: 'set board size', leafId, size: value }),
+  'qw-save-board': ({ session, leafId }, { as }) =>
+    void session.exportBoard(leafId, as).then((file) => file && handOver(file)),
+} satisfies CommandMap;

@@ -1,0 +1,113 @@
+import type { Side } from '../../sheet/model.ts';
+import { Found, namesIn } from '../found.ts';
+import { type MeasuredSide, measureSide } from '../measure/measured.ts';
+import { takeSide } from '../measure/take-side.ts';
+import type { CompareOptions, Comparison, Ranked, Standing } from '../model.ts';
+import { verdictOrder } from '../rules/verdict.ts';
+import { type Score, scorerOf } from './score.ts';
+import { emptyLines, linesOfAll } from './score-lines.ts';
+
+/** How many of the best come with their reasons ready: a first screen. */
+export const readyPlaces = 24;
+
+/**
+ * Compares every candidate with the anchor, best first: by verdict; then the weight of the worst unanswered trouble;
+ * then the share of the anchor's inks that is answered; then the share of the candidate that intrudes; then the
+ * order given. The first 24 have their reasons ready; all other parts are computed when they are read. Each place spreads
+ * and serialises like a plain `Comparison` with its `index`.
+ */
+export function rank(
+  anchorSide: Side,
+  candidateSides: readonly Side[],
+  options: CompareOptions = {},
+): Ranked[] {
+  const anchor = measureSide(takeSide(anchorSide, 'anchor'), 'anchor');
+  const distance = options.distance ?? 'apart';
+  const strip = options.strip ?? false;
+  const names = namesIn(options);
+  const score = scorerOf(anchor.side, distance, strip);
+  const lines = linesOfAll(candidateSides);
+  const one = emptyLines();
+  const ranking: Ranking = { anchor, options, distance: strip ? 'apart' : distance, strip, names };
+  const places = candidateSides.map(
+    (side, index) => new Place(index, ranking, side, score(lines.of(index, one))),
+  );
+  places.sort(byStanding);
+  for (const place of (places as unknown as Ranked[]).slice(0, readyPlaces)) void place.reasons;
+  return places as unknown as Ranked[];
+}
+
+/** The order of two places: verdict, worst trouble, anchor answered, candidate intruding, order given. */
+export function byStanding(one: Placed, other: Placed): number {
+  return (
+    (one.verdict === other.verdict
+      ? 0
+      : verdictOrder.indexOf(one.verdict) - verdictOrder.indexOf(other.verdict)) ||
+    one.standing!.worst - other.standing!.worst ||
+    other.standing!.answered - one.standing!.answered ||
+    one.standing!.intrudes - other.standing!.intrudes ||
+    one.index - other.index
+  );
+}
+
+type Placed = Pick<Ranked, 'index' | 'verdict' | 'standing'>;
+
+/** What all places of a ranking share. */
+interface Ranking {
+  readonly anchor: MeasuredSide;
+  readonly options: CompareOptions;
+  readonly distance: Comparison['distance'];
+  readonly strip: boolean;
+  readonly names: Comparison['names'];
+}
+
+/** One place of a ranking. What it is asked for it works out, once. */
+class Place {
+  readonly index: number;
+  readonly verdict: Comparison['verdict'];
+  readonly distance: Comparison['distance'];
+  readonly strip: boolean;
+  readonly names: Comparison['names'];
+  readonly anchor: Side;
+  readonly standing: Standing;
+  readonly #ranking: Ranking;
+  readonly #side: Side;
+  #found: Found | undefined;
+
+  constructor(index: number, ranking: Ranking, side: Side, score: Score) {
+    this.index = index;
+    this.verdict = verdictOrder[score.verdict]!;
+    this.distance = ranking.distance;
+    this.strip = ranking.strip;
+    this.names = ranking.names;
+    this.anchor = ranking.anchor.side;
+    this.standing = { worst: score.worst, answered: score.answered, intrudes: score.intrudes };
+    this.#ranking = ranking;
+    this.#side = side;
+    for (const name of lazyNames) Object.defineProperty(this, name, lazyParts[name]);
+  }
+
+  static found(place: Place): Found {
+    const { anchor, options } = place.#ranking;
+    return (place.#found ??= new Found(anchor, place.#side, options));
+  }
+}
+
+const lazyNames = ['candidate', 'decision', 'links', 'reasons'] as const;
+
+/** Own and enumerable, so that a place spreads and serialises; shared, so that ten thousand places are cheap. */
+const lazyParts = {
+  candidate: part((found) => found.candidate),
+  decision: part((found) => found.decision),
+  links: part((found) => found.links),
+  reasons: part((found) => found.reasons),
+} as const;
+
+function part<T>(of: (found: Found) => T): PropertyDescriptor {
+  return {
+    enumerable: true,
+    get(this: Place) {
+      return of(Place.found(this));
+    },
+  };
+}

@@ -1,0 +1,121 @@
+import type { Answers } from '../rules/answer.ts';
+import { answering, capital, ink, percent, type Said } from './sentences.ts';
+
+/** What a remedy says, as functions of plain values; the second file to translate. */
+
+export interface RemedyWords {
+  readonly title: string;
+  readonly says: string;
+  readonly cost: string;
+  /** True where it asks for a knife. */
+  readonly blade?: boolean;
+}
+
+/** The caution of every remedy that asks for a cut; said once under all of them. */
+export const bladeCaution = 'Mind the blade: a mat below, a metal rule beside it, and the maker’s advice.';
+
+const the = (word: string): string => `the ${word}`;
+
+export function cover(it: Said, by: Said, few: boolean): RemedyWords {
+  const how = few ? `Dots or leaves punched from ${by.word} paper` : `Pieces of ${by.word} paper`;
+  return {
+    title: `Cover ${the(it.word)}`,
+    says: `${how} over ${ink(it)} on ${it.of}, wherever it shows once the photograph is down. ${capital(by.word)} is a colour that the page already has.`,
+    cost: few ? 'a dozen punches' : 'a few pieces to cut and glue',
+  };
+}
+
+export function trim(it: Said): RemedyWords {
+  return {
+    title: `Cut ${the(it.word)} away`,
+    says: `Use only the parts of ${it.of} where ${ink(it)} does not show; it takes ${percent(it.share)} of the sheet.`,
+    cost: 'two or three cuts',
+    blade: true,
+  };
+}
+
+export function carry(it: Said, to: string): RemedyWords {
+  return {
+    title: `Carry ${the(it.word)} across`,
+    says: `Bring ${ink(it)} to two more places on ${to}: a letter, a thread, a scrap of ${it.of}. Three places make it look meant.`,
+    cost: 'two small pieces',
+  };
+}
+
+/** A plain in small pieces on one sheet, for an ink of the other that it answers. */
+export function carryPlain(plain: string, to: string, it: Said, how: Answers): RemedyWords {
+  return {
+    title: `Lay ${plain} on ${to}`,
+    says: `Two or three small pieces of ${plain} on ${to}: ${answerTold(it, how)}.`,
+    cost: 'two small pieces',
+  };
+}
+
+const answerTold = (it: Said, how: Answers): string =>
+  how === 'repeat' ? `${it.of} has this very colour, ${ink(it)}` : `${answering(it, how)} on ${it.of}`;
+
+export function strip(neutral: string, touching: boolean): RemedyWords {
+  return {
+    title: `Put ${neutral} between`,
+    says: touching
+      ? `A 10 mm strip of ${neutral} where the two meet, so that their edges never touch.`
+      : `A 10 mm strip of ${neutral}, or a mat of it, between the two, so that the eye has somewhere to land on the way.`,
+    cost: 'one cut',
+    blade: true,
+  };
+}
+
+/** A mat under one sheet, for an ink of the other that it answers. */
+export function mount(plain: string, of: string, it: Said, how: Answers): RemedyWords {
+  return {
+    title: `Mount ${of} on ${plain}`,
+    says: `A mat of ${plain} under ${of}, 3 to 5 mm wider all round: ${answerTold(it, how)}.`,
+    cost: 'four cuts',
+    blade: true,
+  };
+}
+
+export function mountNeutral(neutral: string, of: string): RemedyWords {
+  return {
+    title: `Mount ${of} on ${neutral}`,
+    says: `A mat of ${neutral} under ${of}, 3 to 5 mm wider all round, so that its ground never lies against the other.`,
+    cost: 'four cuts',
+    blade: true,
+  };
+}
+
+export function turn(of: string): RemedyWords {
+  return { title: `Turn ${of} over`, says: `The other side of ${of} takes its place.`, cost: 'no cutting' };
+}
+
+/** Stands on boards that others get: it speaks of no drawer. */
+export function swap(of: string, name: string, beside: string): RemedyWords {
+  return {
+    title: `Take ${name} instead`,
+    says: `Lay ${name} beside ${beside}, in place of ${of}.`,
+    cost: 'no cutting',
+  };
+}
+
+export function leave(it: Said, beside: Said): RemedyWords {
+  return {
+    title: `Leave ${the(it.word)} be`,
+    says: `${capital(ink(it))} is alone, but small and opposite ${ink(beside)}: it does no harm.`,
+    cost: 'nothing to do',
+  };
+}
+
+/** Two remedies taken together. */
+export function together(first: RemedyWords, second: RemedyWords): RemedyWords {
+  const lower = second.title.charAt(0).toLowerCase() + second.title.slice(1);
+  return {
+    title: `${first.title}, and ${lower}`,
+    says: `${first.says} ${second.says}`,
+    cost: `${first.cost}, and ${second.cost}`,
+    blade: first.blade === true || second.blade === true,
+  };
+}
+
+/** What is added where a remedy helps without mending, and where it only makes a beginning. */
+export const notEnoughAlone = 'It helps, but does not mend the pair by itself.';
+export const onlyABeginning = 'By itself it does not mend the pair.';
