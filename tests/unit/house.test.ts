@@ -1,5 +1,5 @@
 import { readdirSync, readFileSync } from 'node:fs';
-import { join } from 'node:path';
+import { dirname, join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import {
   blankComments,
@@ -163,11 +163,22 @@ describe('the house', () => {
     expect(reachedFrom('components/shell/main.ts').filter((path) => showsElements.test(path))).toEqual([]);
   });
 
-  it('has no file of more than 300 lines', () => {
-    const long = [...src, ...components, ...filesUnder('components', ['.css'])]
-      .map((file) => ({ path: file.path, lines: file.text.trimEnd().split('\n').length }))
-      .filter(({ lines }) => lines > 300);
-    expect(long.map(({ path, lines }) => `${path}: ${lines} lines`)).toEqual([]);
+  it('has nothing that nothing leads to: all is reached from the page, a worker, the terminal or the engine', () => {
+    const doors = ['components/shell/main.ts', 'src/cli/main.ts', 'src/index.ts', ...drawsTheDemo];
+    // Pages that show elements alone name these.
+    const shown = components.flatMap(({ path }) => (/\/alone|show-charts/.test(path) ? [path] : []));
+    const reached = new Set([...doors, ...shown].flatMap(reachedFrom));
+    const dead = [...src, ...components].filter(({ path }) => !reached.has(path) && !path.endsWith('.d.ts'));
+    expect(dead.map(({ path }) => path)).toEqual([]);
+  });
+
+  it('lets only the ranking know a side as lines of numbers', () => {
+    const wrong = imports([...src, ...components]).filter(
+      ({ from, link }) =>
+        /^src\/harmony\/ranking\/score/.test(link.file ?? '') &&
+        !from.path.startsWith('src/harmony/ranking/'),
+    );
+    expect(wrong.map(told)).toEqual([]);
   });
 
   it('names its files in lower case with hyphens', () => {
@@ -219,6 +230,9 @@ describe('the house', () => {
   });
 });
 
+/** What the build draws the demo with, beside the page: it is led to from `.ci`, not from the page. */
+const drawsTheDemo = ['src/demo/notebook.ts', 'src/sheet/read-side.ts'];
+
 /** Folder of a file under src, or null for what stands in src itself or elsewhere. */
 function roomOf(path: string): string | null {
   return /^src\/([^/]+)\//.exec(path)?.[1] ?? null;
@@ -241,8 +255,18 @@ function told({ from, link }: { from: SourceFile; link: Import }): string {
 function reachedFrom(path: string): string[] {
   const byPath = new Map([...src, ...components].map((file) => [file.path, file]));
   const reached = new Set([path]);
-  for (const at of reached) for (const { file } of byPath.get(at)?.imports ?? []) if (file) reached.add(file);
+  for (const at of reached) {
+    const file = byPath.get(at);
+    for (const link of file?.imports ?? []) if (link.file) reached.add(link.file);
+    for (const worker of workersOf(file)) reached.add(worker);
+  }
   return [...reached];
+}
+
+/** Workers that a file starts: they are named by an address, not imported. */
+function workersOf(file: SourceFile | undefined): string[] {
+  const named = [...(file?.code.matchAll(/new URL\('([^']+\.ts)', import\.meta\.url\)/g) ?? [])];
+  return named.map((match) => join(dirname(file!.path), match[1]!));
 }
 
 /** A template of styles or markup is not prose: its rules, tags and classes say nothing to a reader. */

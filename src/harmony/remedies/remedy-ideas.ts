@@ -4,6 +4,7 @@ import { sizeOf } from '../measure/link-kind.ts';
 import { type MeasuredInk, measureColour } from '../measure/measured.ts';
 import { linksOf, sidesOf } from '../measure/pair.ts';
 import type { Change, MendOptions, RemedyKind, Role } from '../model.ts';
+import { likelySwaps } from '../ranking/likely-swaps.ts';
 import type { Told } from '../reasons/build.ts';
 import { inksOf } from '../reasons/decision.ts';
 import { answeredOn } from '../rules/answer.ts';
@@ -21,7 +22,6 @@ import { said } from '../words/ink-word.ts';
 import * as words from '../words/remedy-sentences.ts';
 import { freePartOf } from './free-part.ts';
 import { keepsPrint } from './keeps-print.ts';
-import { likelySwaps } from './likely-swaps.ts';
 
 /** Something that could be tried: what is done, what it costs, and how it is said. */
 export interface Idea {

@@ -1,6 +1,5 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { intervalsBetween } from '../../../src/colour/moon-spencer.ts';
 import {
   formatMunsell,
   labFromMunsell,
@@ -84,38 +83,5 @@ describe('Munsell', () => {
   test('tells a not-quite raspberry from a coral', () => {
     expect(isccName(labFromHex('#ee6c5b'))).toMatch(/reddish orange|yellowish pink|red/);
     expect(isccName(labFromHex('#b3295a'))).toMatch(/purplish red/);
-  });
-});
-
-describe('Moon and Spencer’s intervals', () => {
-  // Source: Moon & Spencer, JOSA 34(1):46–59 (1944): hue 1, 7, 12, 28, 50 of 100 steps; value 0.5, 1.5, 2.5; chroma 3, 5, 7.
-  const at = (hue: number | null, value: number, chroma: number) => ({ hue, value, chroma });
-
-  test.each([
-    [0.5, 'identity'],
-    [4, 'first ambiguity'],
-    [10, 'similarity'],
-    [20, 'second ambiguity'],
-    [40, 'contrast'],
-  ] as const)('read %s steps of hue as %s', (steps, reads) => {
-    expect(intervalsBetween(at(95, 5, 10), at((95 + steps) % 100, 5, 10)).hue).toMatchObject({ reads });
-  });
-
-  test('read value and chroma by their own limits, and no hue of a neutral', () => {
-    const found = intervalsBetween(at(5, 5, 4), at(null, 7, 0));
-    expect(found).toMatchObject({
-      hue: null,
-      value: { reads: 'second ambiguity' },
-      chroma: { reads: 'similarity' },
-    });
-    expect(intervalsBetween(at(5, 5, 4), at(5, 5, 4))).toMatchObject({
-      hue: { reads: 'identity' },
-      value: { reads: 'identity' },
-      chroma: { reads: 'identity' },
-    });
-    expect(intervalsBetween(at(5, 0, 4), at(5, 11, 40))).toMatchObject({
-      value: { reads: 'glare' },
-      chroma: { reads: 'contrast' },
-    });
   });
 });

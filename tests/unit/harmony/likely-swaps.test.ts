@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { OwnedSheet } from '../../../src/harmony/model.ts';
-import { likelySwaps } from '../../../src/harmony/remedies/likely-swaps.ts';
+import { likelySwaps } from '../../../src/harmony/ranking/likely-swaps.ts';
 import { verdictAfter } from '../../../src/harmony/remedies/remedies.ts';
 import { verdictOrder } from '../../../src/harmony/rules/verdict.ts';
 import { chanceLab, chanceOf, labSide } from '../../support/chance.ts';

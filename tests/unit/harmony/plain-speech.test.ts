@@ -205,6 +205,6 @@ describe('what has no print left', () => {
     const bare = { ...printed, inks: [] };
     const found = kitOf([member('one', printed), member('two', bare)]).reasons;
     expect(found.map(({ kind }) => kind)).not.toContain('print scale');
-    expect(found.find(({ kind }) => kind === 'busyness')!.says).toContain('the one busy print');
+    expect(found.find(({ kind }) => kind === 'busyness')!.says).toContain('One is busy and two is calm');
   });
 });

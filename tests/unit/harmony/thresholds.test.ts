@@ -69,6 +69,7 @@ describe('the numbers that judge', () => {
         },
         "kitLimits": {
           "papers": 40,
+          "piecesToCut": 120,
         },
         "linkLimits": {
           "lightNeutralL": 80,

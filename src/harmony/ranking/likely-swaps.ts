@@ -1,9 +1,9 @@
 import type { Side } from '../../sheet/model.ts';
 import type { OwnedSheet } from '../model.ts';
-import { scorerOf } from '../ranking/score.ts';
-import { emptyLines, LinesOfMany } from '../ranking/score-lines.ts';
 import type { Told } from '../reasons/build.ts';
 import { remedyEffort } from '../thresholds.ts';
+import { scorerOf } from './score.ts';
+import { emptyLines, LinesOfMany } from './score-lines.ts';
 
 /**
  * The sides worth trying in a candidate's place: all of a few sheets; of many, those that a ranking puts first, for only
