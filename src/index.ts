@@ -6,7 +6,8 @@
  * best first; `boardOf(comparison)` → a board; `boardSvg(board)` → a picture of it.
  */
 export { boardOf } from './board/compose.ts';
-export type { Board, BoardOptions, BoardSize, Scene } from './board/model.ts';
+export { boardKinds } from './board/kinds.ts';
+export type { Board, BoardKind, BoardOptions, BoardSize, Scene } from './board/model.ts';
 export { boardSvg, sceneSvg } from './board/svg.ts';
 export { deltaE76, deltaE2000, deltaEOk } from './colour/difference.ts';
 export { hexFromOklch, mapToSrgb } from './colour/gamut.ts';

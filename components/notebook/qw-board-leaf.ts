@@ -6,13 +6,14 @@ import { controls, ruled } from '../support/controls.ts';
 import { QwElement } from '../support/element.ts';
 import { emit } from '../support/emit.ts';
 import type { QwEvent } from '../support/events.ts';
+import type { Choice } from '../support/qw-choice.ts';
 import '../support/qw-choice.ts';
 import '../support/qw-title.ts';
 import '../support/qw-writing.ts';
 
 /**
  * A board: the picture as it will be shared, its words and size, and the ways to save it.
- * @fires qw-retitle - `{ title }` · qw-write - `{ text }` · qw-set-size - `{ value }`
+ * @fires qw-retitle - `{ title }` · qw-write - `{ text }` · qw-set-size, qw-set-kind - `{ value }`
  * @fires qw-save-board - `{ as: 'png' | 'svg' | 'pdf' }`
  */
 @customElement('qw-board-leaf')
@@ -23,6 +24,8 @@ export class QwBoardLeaf extends QwElement {
   @property({ attribute: false }) margin: readonly string[] = [];
   /** Title of the study that it is made of, which a board is given at first. */
   @property({ attribute: false }) studyTitle: string | null = null;
+  /** Kinds of board to choose from; with one there is nothing to choose. */
+  @property({ attribute: false }) kinds: readonly Choice[] = [];
   /** The drawn board, or null where its study has no pair. */
   @property({ attribute: false }) svg: string | null = null;
 
@@ -35,6 +38,11 @@ export class QwBoardLeaf extends QwElement {
           <qw-title .value=${leaf.title} ?given=${leaf.title === this.studyTitle} empty="Title of the board"></qw-title>
           <p class="lede">One picture of the comparison, to share or print.</p>
           <div class="tools">
+            ${
+              this.kinds.length > 1
+                ? html`<qw-choice label="Shows" shows-label .choices=${this.kinds} .value=${leaf.shows ?? 'pair'} @qw-choose=${this.onKind}></qw-choice>`
+                : nothing
+            }
             <qw-choice
               label="Size"
               shows-label
@@ -63,6 +71,11 @@ export class QwBoardLeaf extends QwElement {
 
   private way({ as, words, about }: Way) {
     return html`<button type="button" class="slip" title=${about} @click=${() => emit(this, 'qw-save-board', { as })}>${words}</button>`;
+  }
+
+  private onKind(event: QwEvent<'qw-set-kind'>): void {
+    event.stopPropagation();
+    emit(this, 'qw-set-kind', event.detail);
   }
 
   private onSize(event: QwEvent<'qw-set-size'>): void {

@@ -1,4 +1,4 @@
-import type { BoardSize } from '../../src/board/model.ts';
+import type { BoardKind, BoardSize } from '../../src/board/model.ts';
 import type { Wheel } from '../../src/colour/model.ts';
 import type { Held } from '../../src/drawer/model.ts';
 import type { Change, Distance, Verdict } from '../../src/harmony/model.ts';
@@ -121,6 +121,7 @@ export interface QwEvents {
   'qw-kit-size': PieceChange;
   'qw-add-photographs': Nothing;
   'qw-set-size': { readonly value: BoardSize };
+  'qw-set-kind': { readonly value: BoardKind };
   'qw-save-board': { readonly as: 'png' | 'svg' | 'pdf' };
   'qw-answer': { readonly verdict: Verdict | null };
   'qw-point-at-inks': { readonly inks: readonly string[] | null };

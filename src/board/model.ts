@@ -4,6 +4,10 @@ import type { SceneNode, Surround } from '../drawing/model.ts';
 export const boardSizes = ['square', 'a4', 'letter'] as const;
 export type BoardSize = (typeof boardSizes)[number];
 
+/** What a board shows; `kinds.ts` says how each is drawn. */
+export const boardKindNames = ['pair'] as const;
+export type BoardKind = (typeof boardKindNames)[number];
+
 /** One picture: everything on it, in a box of its own units. */
 export interface Scene {
   readonly width: number;

@@ -1,7 +1,7 @@
 import { basename, extname } from 'node:path';
 import { Resvg } from '@resvg/resvg-js';
 import sharp from 'sharp';
-import { boardOf } from '../board/compose.ts';
+import { boardKinds } from '../board/kinds.ts';
 import { boardSvg } from '../board/svg.ts';
 import type { Advised } from '../harmony/model.ts';
 import { fontFaceCss, withFontFiles } from './fonts.ts';
@@ -18,7 +18,7 @@ export async function boardContent(
   candidate: ReadPicture,
 ): Promise<string | Uint8Array> {
   const [anchorPicture, candidatePicture] = await Promise.all([pictureData(anchor), pictureData(candidate)]);
-  const board = boardOf(comparison, {
+  const board = boardKinds.pair.draw(comparison, {
     names: { anchor: nameOf(anchor.file), candidate: nameOf(candidate.file) },
     pictures: { anchor: anchorPicture, candidate: candidatePicture },
   });

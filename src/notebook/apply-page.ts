@@ -30,6 +30,10 @@ export function applyPageEdit(notebook: Notebook, edit: PageEdit): Notebook {
       return withLeafOf(notebook, edit.leafId, 'board', (board) =>
         board.size === edit.size ? board : { ...board, size: edit.size },
       );
+    case 'set board kind':
+      return withLeafOf(notebook, edit.leafId, 'board', (board) =>
+        (board.shows ?? 'pair') === edit.shows ? board : { ...board, shows: edit.shows },
+      );
     case 'answer':
       return withLeafOf(notebook, edit.leafId, 'exercise', (exercise) =>
         exercise.answered === edit.verdict ? exercise : { ...exercise, answered: edit.verdict },

@@ -1,4 +1,4 @@
-import type { BoardSize } from '../board/model.ts';
+import type { BoardKind, BoardSize } from '../board/model.ts';
 import type { Wheel } from '../colour/model.ts';
 import type { Held } from '../drawer/model.ts';
 import type { Distance, Verdict } from '../harmony/model.ts';
@@ -59,6 +59,7 @@ export type PageEdit =
       readonly candidate: Held | null;
     }
   | { readonly do: 'set board size'; readonly leafId: string; readonly size: BoardSize }
+  | { readonly do: 'set board kind'; readonly leafId: string; readonly shows: BoardKind }
   | { readonly do: 'answer'; readonly leafId: string; readonly verdict: Verdict | null }
   /** Inks by id, none where there are none of the kind; null takes the answer back. */
   | { readonly do: 'point at inks'; readonly leafId: string; readonly inks: readonly string[] | null }

@@ -36,6 +36,7 @@ export function applyEdit(notebook: Notebook, edit: Edit): Notebook {
     case 'remove piece':
     case 'set board study':
     case 'set board size':
+    case 'set board kind':
     case 'answer':
     case 'point at inks':
     case 'set exercise':

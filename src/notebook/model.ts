@@ -1,4 +1,4 @@
-import type { BoardSize } from '../board/model.ts';
+import type { BoardKind, BoardSize } from '../board/model.ts';
 import type { Wheel } from '../colour/model.ts';
 import type { Drawer, Held } from '../drawer/model.ts';
 import type { Distance, Verdict } from '../harmony/model.ts';
@@ -81,6 +81,8 @@ export interface BoardLeaf extends LeafBase {
   readonly candidate: Held | null;
   readonly words: string;
   readonly size: BoardSize;
+  /** Default: the pair. */
+  readonly shows?: BoardKind;
 }
 
 /** Predict, then the reveal: a study's pair with a question. */

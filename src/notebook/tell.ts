@@ -50,6 +50,7 @@ const words: Record<Exclude<Edit['do'], 'add leaf' | 'show candidate' | 'say' | 
   'remove piece': 'take a piece out of the kit',
   'set board study': 'choose what the board shows',
   'set board size': 'change the size of the board',
+  'set board kind': 'change what the board shows',
   answer: 'answer the exercise',
   'point at inks': 'answer the exercise',
   'set exercise': 'change the exercise',

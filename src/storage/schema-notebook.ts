@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import { boardSizes } from '../board/model.ts';
+import { boardKindNames, boardSizes } from '../board/model.ts';
 import { wheels } from '../colour/model.ts';
 import type { Drawer, Held } from '../drawer/model.ts';
 import { distances, verdicts } from '../harmony/model.ts';
@@ -87,6 +87,7 @@ export const leafSchema = schemaOf<Leaf>()(
       candidate: v.nullable(heldSchema),
       words: textSchema,
       size: v.picklist(boardSizes),
+      shows: v.exactOptional(v.picklist(boardKindNames)),
     } satisfies EntriesOf<BoardLeaf>),
     v.strictObject({
       kind: v.literal('exercise'),

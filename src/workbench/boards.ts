@@ -42,8 +42,8 @@ export function startBoards(
       advice.whenKnown(notebook, { anchor, candidate, distance: study.distance }),
     ]);
     // Boards are drawn on their own leaves only, so what draws them is fetched there.
-    const { boardOf } = await import('../board/compose.ts');
-    return boardOf(
+    const { boardKinds } = await import('../board/kinds.ts');
+    return boardKinds[leaf?.shows ?? 'pair'].draw(
       { ...comparison, remedies },
       {
         ...(leaf !== null && leaf.title !== '' ? { title: leaf.title } : {}),

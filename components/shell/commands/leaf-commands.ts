@@ -7,6 +7,8 @@ export const leafCommands = {
   'qw-write': ({ session, leafId }, { text }) => session.dispatch({ do: 'set text', leafId, text }),
   'qw-set-size': ({ session, leafId }, { value }) =>
     session.dispatch({ do: 'set board size', leafId, size: value }),
+  'qw-set-kind': ({ session, leafId }, { value }) =>
+    session.dispatch({ do: 'set board kind', leafId, shows: value }),
   'qw-save-board': ({ session, leafId }, { as }) =>
     void session.exportBoard(leafId, as).then((file) => file && handOver(file)),
 } satisfies CommandMap;

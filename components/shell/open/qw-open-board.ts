@@ -1,9 +1,12 @@
 import { html, nothing, type PropertyValues } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
+import { boardKinds } from '../../../src/board/kinds.ts';
 import type { BoardLeaf, Notebook, Surround } from '../../../src/notebook/model.ts';
 import type { Session } from '../../../src/workbench/session-types.ts';
 import '../../notebook/qw-board-leaf.ts';
 import { QwElement } from '../../support/element.ts';
+
+const kinds = Object.entries(boardKinds).map(([value, { label }]) => ({ value, label }));
 
 /** A board leaf with its picture, drawn anew when the notebook or its pictures change. */
 @customElement('qw-open-board')
@@ -21,7 +24,7 @@ export class QwOpenBoard extends QwElement {
     const { leaf, notebook } = this;
     if (!leaf) return nothing;
     const title = notebook?.leaves.find(({ id }) => id === leaf.studyId)?.title ?? null;
-    return html`<qw-board-leaf .leaf=${leaf} .margin=${this.margin} .svg=${this.svg} .studyTitle=${title}></qw-board-leaf>`;
+    return html`<qw-board-leaf .leaf=${leaf} .margin=${this.margin} .kinds=${kinds} .svg=${this.svg} .studyTitle=${title}></qw-board-leaf>`;
   }
 
   protected override updated(changed: PropertyValues<this>): void {

@@ -3,7 +3,8 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { comparison } from '../../../components/support/sample-papers.ts';
 import { boardOf, caution } from '../../../src/board/compose.ts';
-import type { Board, BoardOptions } from '../../../src/board/model.ts';
+import { boardKinds } from '../../../src/board/kinds.ts';
+import { type Board, type BoardOptions, boardKindNames } from '../../../src/board/model.ts';
 import { boardSvg } from '../../../src/board/svg.ts';
 import { textWidth } from '../../../src/drawing/text.ts';
 import { advise } from '../../../src/harmony/advise.ts';
@@ -286,4 +287,14 @@ test('a board says under a paper that its repeat rests on an assumed size, and w
       expect(whole.split('Mind the blade')).toHaveLength(2);
     }
   }
+});
+
+test('every kind of board is named, told and drawn, and the pair is the one that stands by default', () => {
+  expect(Object.keys(boardKinds)).toEqual([...boardKindNames]);
+  for (const kind of boardKindNames) {
+    const { label, about, draw } = boardKinds[kind];
+    expect([label, about].every((words) => words.trim().length > 3)).toBe(true);
+    expect(draw(comparison, { names }).scene.nodes.length).toBeGreaterThan(5);
+  }
+  expect(boardKinds.pair.draw(comparison, { names })).toEqual(told());
 });

@@ -27,6 +27,11 @@ describe('leaves', () => {
     expect(bookAfter({ do: 'add leaf', leaf: { ...leaf, id: 'w1' } })).toBe(book);
   });
 
+  it('of a board show what they are told to; the pair is what they show by default', () => {
+    expect(bookAfter({ do: 'set board kind', leafId: 'b1', shows: 'pair' })).toBe(book);
+    expect(bookAfter({ do: 'set board kind', leafId: 'w1', shows: 'pair' })).toBe(book);
+  });
+
   it('move to the index they are to have afterwards', () => {
     const ids = (edit: Edit) => bookAfter(edit).leaves.map((leaf) => leaf.id);
     expect(ids({ do: 'move leaf', leafId: 'w1', to: 2 })).toEqual(['s1', 'k1', 'w1', 'b1', 'l1', 'e1']);
