@@ -11,7 +11,7 @@ export interface Told {
   readonly kind: 'trouble' | 'note';
   readonly says: string;
   /** What can be done about it. */
-  readonly offers?: 'undo' | 'reload' | 'study';
+  readonly offers?: 'undo' | 'reload' | 'study' | 'backup';
   /** What a study is offered with. */
   readonly key?: string;
 }
@@ -31,6 +31,7 @@ export interface Underway {
  * @fires qw-dismiss - `{ id }`, a message is put away
  * @fires qw-undo - nothing, what a message tells of is undone
  * @fires qw-take - `{ key, as: 'anchor' }`, a study is to be started with what it tells of
+ * @fires qw-save-backup - nothing, a backup is to be saved now
  * @fires qw-reload - nothing, the page is to be loaded anew
  * @fires qw-stop-reading - `{ id }`
  */
@@ -65,8 +66,10 @@ export class QwMessages extends QwElement {
   }
 
   private message({ id, kind, says, offers, key }: Told) {
-    const act = () =>
-      offers === 'study' ? emit(this, 'qw-take', { key, as: 'anchor' }) : emit(this, `qw-${offers}`, {});
+    const act = () => {
+      if (offers === 'study') emit(this, 'qw-take', { key, as: 'anchor' });
+      else emit(this, offers === 'backup' ? 'qw-save-backup' : `qw-${offers}`, {});
+    };
     return html`<div class="told ${kind}">
       <p role=${kind === 'trouble' ? 'alert' : 'note'}>${says}</p>
       ${offers ? html`<button type="button" class="word" @click=${act}><span>${offerWords[offers]}</span></button>` : nothing}
@@ -108,7 +111,12 @@ export class QwMessages extends QwElement {
   }
 }
 
-const offerWords = { undo: 'Undo', reload: 'Reload', study: 'Start a study with it' } as const;
+const offerWords = {
+  undo: 'Undo',
+  reload: 'Reload',
+  study: 'Start a study with it',
+  backup: 'Save a backup now',
+} as const;
 
 function styles() {
   return css`

@@ -9,6 +9,8 @@ export const leafCommands: Readonly<Record<string, Command>> = {
     session.dispatch({ do: 'rename leaf', leafId, title }),
   'qw-write': ({ session, leafId }, { text }: { text: string }) =>
     session.dispatch({ do: 'set text', leafId, text }),
+  'qw-choose-text': ({ session }, { id, keep }: { id: string; keep: 'this' | 'that' | 'both' }) =>
+    session.choose(id, keep),
   'qw-set-size': ({ session, leafId }, { value }: { value: BoardSize }) =>
     session.dispatch({ do: 'set board size', leafId, size: value }),
   'qw-save-board': ({ session, leafId }, { as }: { as: BoardFileKind }) =>

@@ -37,7 +37,7 @@ export function leafTemplate(scene: LeafScene): TemplateResult {
   if (place.at === 'differences')
     return html`<qw-open-differences .session=${session} .notebook=${session.state.notebook}></qw-open-differences>`;
   if (!leaf) return html`<qw-empty></qw-empty>`;
-  return html`${keyed(leaf.id, ofKind(leaf, scene))}`;
+  return html`${bothTexts(leaf, session)}${keyed(leaf.id, ofKind(leaf, scene))}`;
 }
 
 function ofKind(leaf: Leaf, { session, shelf, supposing, further }: LeafScene): TemplateResult {
@@ -56,6 +56,16 @@ function ofKind(leaf: Leaf, { session, shelf, supposing, further }: LeafScene): 
     case 'exercise':
       return html`<qw-open-exercise .leaf=${leaf} .margin=${margin} .session=${session} .shelf=${shelf} .book=${session.state} .placed=${shelf.version}></qw-open-exercise>`;
   }
+}
+
+/** What of this leaf was written in two tabs at once. */
+function bothTexts(leaf: Leaf, { state }: Session) {
+  const open = state.choices.filter(({ leafId }) => leafId === leaf.id);
+  if (open.length > 0) void import('../notebook/qw-both-texts.ts');
+  return open.map(({ id, of, other }) => {
+    const here = of === 'title' ? leaf.title : leaf.kind === 'board' ? leaf.words : leaf.text;
+    return html`<qw-both-texts .value=${{ id, of, here, other }}></qw-both-texts>`;
+  });
 }
 
 function marginOf(leaf: Leaf, session: Session): readonly string[] {

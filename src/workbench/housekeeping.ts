@@ -1,4 +1,3 @@
-import { isEmptyNotebook } from '../notebook/empty.ts';
 import type { Notebook } from '../notebook/model.ts';
 import { pictureIdsOf } from '../storage/pictures-of.ts';
 import type { Shelf } from '../storage/shelf.ts';
@@ -35,15 +34,22 @@ export async function tidy(
   const idle: string[] = [];
   for (const line of await shelf.notebooks()) {
     if (line.title === null) return nothing;
-    const kept = await shelf.notebook(line.id);
-    if (kept === null || line.id === current().id) continue;
-    if (isEmptyNotebook(kept.notebook) || isDemo(kept.notebook)) idle.push(line.id);
-    else for (const id of pictureIdsOf(kept.notebook)) needed.add(id);
+    if (line.id !== current().id && (await isIdle(shelf, line.id))) idle.push(line.id);
+    else for (const id of await shelf.picturesNamed(line.id)) needed.add(id);
   }
   for (const id of idle) await shelf.remove(id);
-  const ages = await shelf.pictureAges();
   // Undo may still bring back a demo that was just cleared; its pictures are young then.
-  const stray = [...ages].filter(([id, addedAt]) => !needed.has(id) && now - Date.parse(addedAt) > youngMs);
-  await shelf.removePictures(stray.map(([id]) => id));
+  const old = await shelf.picturesBefore(new Date(now - youngMs).toISOString());
+  for (const id of pictureIdsOf(current())) needed.add(id);
+  const stray = old.filter((id) => !needed.has(id));
+  await shelf.removePictures(stray);
   return { notebooks: idle.length, pictures: stray.length };
+}
+
+/** Only what may be a demo is read for it. */
+async function isIdle(shelf: Shelf, id: string): Promise<boolean> {
+  if (await shelf.isEmpty(id)) return true;
+  if (!id.startsWith('demo-')) return false;
+  const kept = await shelf.notebook(id);
+  return kept !== null && kept.setAside.length === 0 && isDemo(kept.notebook);
 }

@@ -3,6 +3,8 @@ import type { Comparison, Distance } from '../harmony/model.ts';
 import type { Edit } from '../notebook/edit-kinds.ts';
 import type { Leaf, Notebook, Surround } from '../notebook/model.ts';
 import type { Corners, Frame, LightMark, Places, ReadOptions, SizeMm, Spot } from '../sheet/model.ts';
+import type { Choice } from '../storage/choice.ts';
+import type { SetAside } from '../storage/records.ts';
 
 /** What the page talks to: the one session that is open. All of its state is an immutable snapshot. */
 export interface Session {
@@ -90,6 +92,12 @@ export interface Session {
   /** Takes one of them out of this browser for good. */
   removeKept(id: string): Promise<void>;
 
+  /**
+   * Decides on a text that was written in two tabs at once: this one, that which stands on the leaf, stays; that one,
+   * the other, takes its place; or both are kept, one after the other. What is put on the leaf is one step of undo.
+   */
+  choose(choiceId: string, keep: 'this' | 'that' | 'both'): void;
+
   dismiss(messageId: string): void;
   /** Tries at once to store what could not be stored. */
   saveNow(): Promise<void>;
@@ -118,6 +126,10 @@ export interface SessionState {
   readonly pictures: number;
   /** Ids of pictures that were dropped since the page was opened on which the paper lies on a table. */
   readonly onTable: readonly string[];
+  /** Texts of this notebook that were written in two tabs at once, and are not decided yet. */
+  readonly choices: readonly Choice[];
+  /** What of this notebook could not be read; it stays kept. */
+  readonly setAside: readonly SetAside[];
 }
 
 export interface Saving {
@@ -145,7 +157,7 @@ export interface Message {
   /** One or two clear sentences. */
   readonly says: string;
   /** What can be done about it beside putting it away; the message goes once something else is done. */
-  readonly offers?: 'undo' | 'study';
+  readonly offers?: 'undo' | 'study' | 'backup';
   /** What a study is offered with: a key of the drawer. */
   readonly key?: string;
   /** Set where it is of files that were dropped: it goes when others are, or when the leaf is turned. */
