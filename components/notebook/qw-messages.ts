@@ -13,7 +13,7 @@ export interface Told {
   /** What it is about, one line each. */
   readonly list?: readonly string[];
   /** What can be done about it. */
-  readonly offers?: 'undo' | 'reload' | 'study';
+  readonly offers?: 'undo' | 'reload' | 'study' | 'backup';
   /** What a study is offered with. */
   readonly key?: string;
 }
@@ -33,6 +33,7 @@ export interface Underway {
  * @fires qw-dismiss - `{ id }`, a message is put away
  * @fires qw-undo - nothing, what a message tells of is undone
  * @fires qw-take - `{ key, as: 'anchor' }`, a study is to be started with what it tells of
+ * @fires qw-save-backup - nothing, a backup is to be saved now
  * @fires qw-reload - nothing, the page is to be loaded anew
  * @fires qw-stop-reading - `{ id }`
  */
@@ -69,6 +70,7 @@ export class QwMessages extends QwElement {
   private message({ id, kind, says, list, offers, key }: Told) {
     const act = () => {
       if (offers === 'study' && key !== undefined) emit(this, 'qw-take', { key, as: 'anchor' });
+      else if (offers === 'backup') emit(this, 'qw-save-backup', {});
       else if (offers === 'undo' || offers === 'reload') emit(this, `qw-${offers}`, {});
     };
     return html`<div class="told ${kind}">
@@ -115,7 +117,12 @@ export class QwMessages extends QwElement {
   }
 }
 
-const offerWords = { undo: 'Undo', reload: 'Reload', study: 'Start a study with it' } as const;
+const offerWords = {
+  undo: 'Undo',
+  reload: 'Reload',
+  study: 'Start a study with it',
+  backup: 'Save a backup now',
+} as const;
 
 function styles() {
   return css`

@@ -35,6 +35,8 @@ export interface QwEvents {
   'qw-slide': { readonly value: number; readonly settled: boolean };
   'qw-retitle': { readonly title: string };
   'qw-write': { readonly text: string };
+  /** Of a text that was written in two tabs at once. */
+  'qw-choose-text': { readonly id: string; readonly keep: 'this' | 'that' | 'both' };
   'qw-point': PointDetail;
 
   // The notebook.

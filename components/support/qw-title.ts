@@ -9,7 +9,7 @@ import { Slip, type Span } from './slip.ts';
 const span: Span = { what: 'A title', least: 0, most: limits.name, unit: 'letters' };
 
 /**
- * A leaf's title, written in place: Enter or leaving it keeps the words, Escape puts the old ones back. A title that
+ * A leaf's title, written in place and told with every letter; Escape puts the words back that stood there first. A title that
  * was given is marked as a whole when it is gone into, so that what is typed takes its place.
  * @fires qw-retitle - `{ title }`, when the words have changed
  */
@@ -64,6 +64,8 @@ export class QwTitle extends QwElement {
   private readonly slip = new Slip(this);
   /** True once the words were pressed since they were gone into. */
   private pressed = false;
+  /** What stood here when the words were gone into. */
+  private first = '';
 
   override render() {
     const words = html`<span
@@ -87,7 +89,8 @@ export class QwTitle extends QwElement {
   }
 
   protected override updated(changed: PropertyValues<this>): void {
-    if (changed.has('value')) this.words.textContent = this.value;
+    // While it is written, the words stand here as they are typed, with a space at their end.
+    if (changed.has('value') && this.written() !== this.value) this.words.textContent = this.value;
   }
 
   /** Goes into the words, to write. */
@@ -107,12 +110,14 @@ export class QwTitle extends QwElement {
       // The pointer still rests on the words, but they are written.
       this.words.classList.add('kept');
     } else if (event.key === 'Escape') {
-      this.words.textContent = this.value;
+      this.words.textContent = this.first;
+      this.tell();
       this.focusHeading();
     }
   }
 
   private onFocus(): void {
+    this.first = this.value;
     this.wake();
     this.words.classList.add('fresh');
     if (this.given) this.mark();
@@ -131,6 +136,7 @@ export class QwTitle extends QwElement {
 
   private onInput(): void {
     this.words.classList.remove('fresh');
+    this.tell();
   }
 
   private wake(): void {
@@ -140,12 +146,21 @@ export class QwTitle extends QwElement {
   private keep(): void {
     this.pressed = false;
     this.words.classList.remove('fresh');
-    const title = (this.words.textContent ?? '').replace(/\s+/g, ' ').trim();
+    const title = this.written();
     this.words.textContent = title;
+    this.tell();
+  }
+
+  private tell(): void {
+    const title = this.written();
     // What is too long stays on the page to be shortened, and the last title stays kept.
     if (!this.slip.takes(title.length, span)) return;
     if (title === this.value) return;
     this.value = title;
     emit(this, 'qw-retitle', { title });
+  }
+
+  private written(): string {
+    return (this.words.textContent ?? '').replace(/\s+/g, ' ').trim();
   }
 }

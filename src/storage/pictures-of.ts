@@ -17,13 +17,6 @@ export function pictureIdsOf(notebook: Notebook): ReadonlySet<string> {
   return ids;
 }
 
-/** Ids of all pictures that something set aside points at, wherever they stand in it. */
-export function pictureIdsIn(aside: readonly SetAside[]): ReadonlySet<string> {
-  const ids = new Set<string>();
-  for (const { value } of aside) withIds(value, (id) => ids.add(id) && id);
-  return ids;
-}
-
 /** What was set aside with its pictures' ids changed; one that `to` does not know stays as it is. */
 export function asideWithPictureIds(
   aside: readonly SetAside[],

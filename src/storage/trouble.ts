@@ -12,8 +12,9 @@ export class StorageTrouble extends Error {
 /**
  * `full`: no room is left. `torn`: not whole, or not what it says it is. `newer`: made by a later version.
  * `large`: more than is accepted. `elsewhere`: changed by another tab. `closed`: the browser's storage is not there.
+ * `unfit`: it could not be opened again as it is.
  */
-export type TroubleKind = 'full' | 'torn' | 'newer' | 'large' | 'elsewhere' | 'closed';
+export type TroubleKind = 'full' | 'torn' | 'newer' | 'large' | 'elsewhere' | 'closed' | 'unfit';
 
 /** What went wrong in storing, as a sentence that says what to do. */
 export function troubleFrom(error: unknown): StorageTrouble {

@@ -20,8 +20,6 @@ export interface Book {
   turnTo(leafId: string): void;
   /** Puts a notebook in place without a step of undo: on opening. */
   start(notebook: Notebook, leafId: string | null): void;
-  /** Gives the notebook, and all steps of undo that are of it, another id and title: a copy goes on in its place. */
-  becomeCopy(copy: Notebook): void;
 }
 
 /** Steps of typing join where they follow each other within this time, in ms. */
@@ -86,14 +84,6 @@ export function openBook(
     start(notebook, leafId) {
       const known = notebook.leaves.some((leaf) => leaf.id === leafId);
       show(startHistory(notebook), known ? leafId : (notebook.leaves[0]?.id ?? null));
-    },
-    becomeCopy(copy) {
-      const { id: old } = history.present;
-      const renamed = (notebook: Notebook) =>
-        notebook.id === old ? { ...notebook, id: copy.id, title: copy.title } : notebook;
-      const steps = (list: History['past']) =>
-        list.map((step) => ({ ...step, notebook: renamed(step.notebook) }));
-      show({ present: renamed(history.present), past: steps(history.past), future: steps(history.future) });
     },
   };
 }

@@ -38,7 +38,7 @@ export function startBundles({ holder, book, pictures, shelf, settings, take }: 
     const { notebook } = book;
     try {
       const { savedBundle } = await import('./save-bundle.ts');
-      const { blob, left, unread } = await savedBundle(notebook, picture);
+      const { blob, left, unread } = await savedBundle(notebook, picture, holder.state.setAside);
       const now = new Date();
       if (left > 0) {
         holder.say(

@@ -1,7 +1,7 @@
 import { emptyNotebook, isEmptyNotebook } from '../notebook/empty.ts';
 import type { Notebook } from '../notebook/model.ts';
-import { pictureIdsIn, pictureIdsOf } from '../storage/pictures-of.ts';
-import type { Kept, Shelf } from '../storage/shelf.ts';
+import { pictureIdsOf } from '../storage/pictures-of.ts';
+import type { Shelf } from '../storage/shelf.ts';
 import { isUntouchedDemo } from './untouched-demo.ts';
 
 /** Wait before tidying, in ms, so that it is out of the way of opening. */
@@ -35,29 +35,31 @@ export async function tidy(
   const idle: string[] = [];
   for (const line of await shelf.notebooks()) {
     if (line.title === null) return nothing;
-    const kept = await shelf.notebook(line.id);
-    if (kept === null || line.id === current().id) continue;
-    if (await isNobodys(kept)) idle.push(line.id);
-    else for (const id of [...pictureIdsOf(kept.notebook), ...pictureIdsIn(kept.setAside)]) needed.add(id);
+    const { id } = line;
+    if (id !== current().id && (await isIdle(shelf, id))) idle.push(id);
+    else for (const picture of await shelf.picturesNamed(id)) needed.add(picture);
   }
   let removed = 0;
   for (const id of idle) {
     // It may have been opened meanwhile.
-    if (id === current().id) for (const picture of pictureIdsOf(current())) needed.add(picture);
-    else {
-      await shelf.remove(id);
-      removed++;
-    }
+    if (id === current().id) continue;
+    await shelf.remove(id);
+    removed++;
   }
-  const ages = await shelf.pictureAges();
   // Undo may still bring back a demo that was just cleared; its pictures are young then.
-  const stray = [...ages].filter(([id, addedAt]) => !needed.has(id) && now - Date.parse(addedAt) > youngMs);
-  await shelf.removePictures(stray.map(([id]) => id));
+  const old = await shelf.picturesBefore(new Date(now - youngMs).toISOString());
+  for (const id of pictureIdsOf(current())) needed.add(id);
+  const stray = old.filter((id) => !needed.has(id));
+  await shelf.removePictures(stray);
   return { notebooks: removed, pictures: stray.length };
 }
 
-async function isNobodys({ notebook, setAside }: Kept): Promise<boolean> {
-  if (setAside.length > 0) return false;
+/** True for what nobody wrote in: an empty notebook under its first title, a demo as it was drawn. */
+async function isIdle(shelf: Shelf, id: string): Promise<boolean> {
+  const mayBe = id.startsWith('demo-') || (await shelf.isEmpty(id));
+  const kept = mayBe ? await shelf.notebook(id) : null;
+  if (kept === null || kept.setAside.length > 0) return false;
+  const { notebook } = kept;
   const { title } = emptyNotebook('');
   return (isEmptyNotebook(notebook) && notebook.title === title) || (await isUntouchedDemo(notebook));
 }

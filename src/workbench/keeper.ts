@@ -1,10 +1,18 @@
+import { emptyNotebook } from '../notebook/empty.ts';
 import type { Notebook } from '../notebook/model.ts';
-import { type Ahead, type Left, openAhead, type SmallStore } from '../storage/ahead.ts';
-import { type SaveStatus, startAutosave } from '../storage/autosave.ts';
-import { copyOf, recover } from '../storage/recover.ts';
+import { type Ahead, openAhead, type SmallStore } from '../storage/ahead.ts';
+import { startAutosave } from '../storage/autosave.ts';
+import type { Choice } from '../storage/choice.ts';
+import { merge } from '../storage/merge.ts';
+import type { SetAside } from '../storage/records.ts';
+import { recover, type Unsaved } from '../storage/recover.ts';
 import type { Kept, Shelf } from '../storage/shelf.ts';
 import { StorageTrouble, troubleFrom } from '../storage/trouble.ts';
+import { isSameWritten, type Written } from '../storage/written.ts';
+import { askBeforeLeaving } from './ask-before-leaving.ts';
+import { newId } from './new-id.ts';
 import type { Pictures } from './pictures.ts';
+import { savedSaying, sayingOf } from './saving-words.ts';
 import type { Saving } from './session-types.ts';
 import { openTabs } from './tabs.ts';
 
@@ -12,7 +20,11 @@ import { openTabs } from './tabs.ts';
 export interface Keeper {
   /** What was open last, after all that closed tabs left was brought in; null on first start. Never rejects. */
   open(): Promise<Notebook | null>;
+  /** Stores a notebook in which nothing is the reader's own yet: leaving it costs her nothing. */
+  begin(notebook: Notebook): void;
   changed(notebook: Notebook): void;
+  /** One of the choices is made: it goes. */
+  settle(choiceId: string): void;
   /** Another notebook from the shelf, so that it can be opened and stored again. @throws StorageTrouble */
   take(id: string): Promise<Notebook | null>;
   flush(): Promise<void>;
@@ -25,91 +37,180 @@ export interface KeeperOptions {
   readonly pictures: Pictures;
   readonly small: SmallStore | null;
   readonly tabId: string;
-  readonly newNotebookId: () => string;
   readonly onSaving: (saving: Saving) => void;
   readonly say: (kind: 'trouble' | 'note', says: string) => void;
   /** The open notebook. */
   readonly current: () => Notebook;
-  /** Another tab stored a newer state of the open notebook. */
+  /** Another tab stored a newer state of the open notebook: what is to be open now, with what was done here. */
   readonly onNewer: (notebook: Notebook) => void;
-  /** Another tab was quicker: this tab goes on with a copy. */
-  readonly onCopy: (copy: Notebook) => void;
+  /** What is kept beside the open notebook: whenever it changes, or another notebook is opened. */
+  readonly onBeside: (beside: Beside) => void;
   readonly delayMs?: number;
   readonly retryMs?: readonly number[];
 }
 
-/** Above this many ms for one note, notes are left to the moment the page is hidden. */
-const dearMs = 6;
+export interface Beside {
+  readonly choices: readonly Choice[];
+  readonly setAside: readonly SetAside[];
+}
+
+/** What is to be stored, and the number of the last change in it. */
+interface Pending extends Written {
+  readonly count: number;
+}
+
+/** What is known of a notebook that was open in this tab. */
+interface Known {
+  readonly revision: number;
+  /** Its state when it was last looked at: what is noted ahead differs from it. */
+  readonly written: Written;
+  readonly setAside: readonly SetAside[];
+  /** Tabs that are gone, and the number of their last change in it. */
+  readonly from: Readonly<Record<string, number>>;
+}
+
+/** Tries to save beside another tab that saves at the same moment, before it is left for later. */
+const mostTries = 5;
 
 export function startKeeper(options: KeeperOptions): Keeper {
-  const { shelf, pictures, say } = options;
-  const revisions = new Map<string, number>();
-  const tabs = openTabs(options.tabId, ({ notebookId, revision }) => void follow(notebookId, revision));
-  const ahead: Ahead = openAhead(options.small, options.tabId);
-  let lastOpen: string | null = null;
-  let noteCost = 0;
+  const { shelf, pictures, say, tabId } = options;
+  const all = new Map<string, Known>();
+  const tabs = openTabs(tabId, ({ notebookId, revision }) => void follow(notebookId, revision));
+  const ahead: Ahead = openAhead(options.small, tabId);
+  const asking = askBeforeLeaving();
+  /** Notebooks that were replaced before their last change was stored. */
+  const parting = new Map<string, Pending>();
+  const noted: Unsaved[] = [];
+  let openId: string | null = null;
   let isFollowing = false;
+  let isNoted = true;
+  let isHers = false;
+  let hasSaidTwo = false;
 
-  const note = (notebook: Notebook) => {
-    const from = performance.now();
-    ahead.note(notebook, revisions.get(notebook.id) ?? 0);
-    noteCost = performance.now() - from;
+  const known = (id: string): Known =>
+    all.get(id) ?? {
+      revision: 0,
+      written: { notebook: emptyNotebook(id, ''), choices: [] },
+      setAside: [],
+      from: {},
+    };
+  const know = (id: string, change: Partial<Known>): void => void all.set(id, { ...known(id), ...change });
+  const show = (id: string): void => {
+    openId = id;
+    const { written, setAside } = known(id);
+    options.onBeside({ choices: written.choices, setAside });
   };
-  const saver = startAutosave({
+  const keep = ({ notebook, choices, revision, setAside }: Kept): void =>
+    know(notebook.id, { revision, setAside, written: { notebook, choices } });
+
+  const saver = startAutosave<Pending>({
     save: store,
-    onStatus: (status) => options.onSaving(sayingOf(status)),
-    noteAhead: (notebook) => noteCost <= dearMs && note(notebook),
-    forgetAhead: ahead.forget,
+    onStatus(status) {
+      if (status.status === 'saved') isNoted = true;
+      const risk = status.status === 'failed' || (status.status === 'saving' && !isNoted);
+      asking.set(isHers && risk);
+      options.onSaving(sayingOf(status, isNoted));
+    },
+    onStored({ notebook, count }) {
+      ahead.forget(notebook.id, count);
+      for (const { left } of noted.splice(0)) left.remove();
+    },
     ...(options.delayMs === undefined ? {} : { delayMs: options.delayMs }),
     ...(options.retryMs === undefined ? {} : { retryMs: options.retryMs }),
   });
 
-  async function store(notebook: Notebook): Promise<void> {
+  /** Takes up a state of the open notebook: noted at once, stored soon. */
+  function take(written: Written): void {
+    const { id } = written.notebook;
+    const { revision, written: before } = known(id);
+    const isWhole = ahead.note(revision === 0 && !all.has(id) ? null : before, written, revision);
+    isNoted &&= isWhole;
+    know(id, { written });
+    const pending = saver.pending();
+    if (pending !== null && pending.notebook.id !== id) parting.set(pending.notebook.id, pending);
+    parting.delete(id);
+    saver.changed({ ...written, count: ahead.count });
+    // What is nowhere but in memory is stored without waiting for more.
+    if (!isWhole) void saver.flush();
+    if (openId !== id) show(id);
+  }
+
+  async function store(pending: Pending): Promise<void> {
     await pictures.storePending();
-    try {
-      const revision = await shelf.save(notebook, revisions.get(notebook.id) ?? 0);
-      revisions.set(notebook.id, revision);
-      tabs.told(notebook.id, revision);
-    } catch (error) {
-      if (!(error instanceof StorageTrouble) || error.kind !== 'elsewhere') throw error;
-      goOnAsCopy(notebook);
-      return;
+    for (const [id, old] of [...parting]) {
+      await put(old, false);
+      if (parting.get(id) === old) parting.delete(id);
+      ahead.forget(id, old.count);
     }
-    if (lastOpen !== notebook.id) await shelf.setSetting('last', notebook.id);
-    lastOpen = notebook.id;
+    await put(pending, true);
   }
 
-  function goOnAsCopy(notebook: Notebook): void {
-    const copy = copyOf(notebook, options.newNotebookId(), 'copy from another tab');
-    options.onCopy(copy);
-    say(
-      'trouble',
-      `This notebook was changed in another tab at the same time. Nothing is lost: what you did here goes on as “${copy.title}”.`,
-    );
+  async function put(pending: Pending, isOpen: boolean): Promise<void> {
+    const { id } = pending.notebook;
+    let { notebook, choices }: Written = pending;
+    for (let tries = 1; ; tries++) {
+      const { revision, from } = known(id);
+      try {
+        const stored = { ...from, [tabId]: pending.count };
+        const saved = await shelf.save(notebook, revision, { choices, stored, isOpen });
+        know(id, { revision: saved.revision });
+        tabs.told(id, saved.revision);
+        if (saved.refused === null) return;
+        throw new StorageTrouble(
+          'unfit',
+          `The latest change can’t be stored, and what was there before it stays stored. ${saved.refused} Undo it, or save a backup file now.`,
+        );
+      } catch (error) {
+        if (!(error instanceof StorageTrouble) || error.kind !== 'elsewhere' || tries >= mostTries)
+          throw error;
+      }
+      // What is open has gone on meanwhile: that is put together with what is there, and stored next.
+      if (id === options.current().id) {
+        if (await catchUp(id)) return;
+        continue;
+      }
+      const step = await shelf.catchUp(id);
+      know(id, { revision: step?.revision ?? 0 });
+      if (step !== null)
+        ({ notebook, choices } = merge(step.before, { notebook, choices }, step.now, newChoice).written);
+    }
   }
 
-  /** Shows what another tab stored, unless there is something here that is not stored yet: that becomes a copy when it is. */
-  async function follow(notebookId: string, revision: number): Promise<void> {
-    const isOurs = () => notebookId === options.current().id && saver.pending() === null;
-    if (!isOurs() || revision <= (revisions.get(notebookId) ?? 0)) return;
-    const kept = await shelf.notebook(notebookId).catch(() => null);
-    if (kept === null || !isOurs() || kept.revision <= (revisions.get(notebookId) ?? 0)) return;
-    revisions.set(notebookId, kept.revision);
+  /** Brings what other tabs stored into the open notebook. @returns false where it is no longer there. */
+  async function catchUp(id: string): Promise<boolean> {
+    const step = await shelf.catchUp(id);
+    know(id, { revision: step?.revision ?? 0 });
+    if (step === null || id !== options.current().id) return step !== null;
+    const mine: Written = { notebook: options.current(), choices: known(id).written.choices };
+    const { written, otherTitle } = merge(step.before, mine, step.now, newChoice);
     // What came from the shelf need not go back to it; two tabs would answer each other for ever.
     isFollowing = true;
-    options.onNewer(kept.notebook);
+    if (!isSameWritten(written, mine)) options.onNewer(written.notebook);
     isFollowing = false;
+    know(id, { written: { notebook: step.now.notebook, choices: step.now.choices } });
+    const isOurs = !isSameWritten(written, step.now);
+    if (isOurs) take({ notebook: options.current(), choices: written.choices });
+    else know(id, { written });
+    show(id);
+    if (otherTitle !== null)
+      say('trouble', `In another tab this notebook was named “${otherTitle}” at the same time.`);
+    return true;
+  }
+
+  async function follow(id: string, revision: number): Promise<void> {
+    if (id !== options.current().id || revision <= known(id).revision) return;
+    if (!(await catchUp(id).catch(() => false)) || hasSaidTwo) return;
+    hasSaidTwo = true;
     say('note', 'This notebook is open in another tab as well. What is done there shows here.');
   }
 
   /** The notebook with this id or, where it is gone, the one that was stored last. */
   async function openKept(id: string | null): Promise<Notebook | null> {
     try {
-      const kept = id === null ? null : await shelf.notebook(id);
-      const found = kept ?? (await newest());
+      const found = (id === null ? null : await shelf.notebook(id)) ?? (await newest());
       if (found === null) return null;
-      revisions.set(found.notebook.id, found.revision);
-      lastOpen = id;
+      keep(found);
+      show(found.notebook.id);
       options.onSaving(savedSaying);
       return found.notebook;
     } catch (error) {
@@ -120,12 +221,18 @@ export function startKeeper(options: KeeperOptions): Keeper {
     }
   }
 
-  /** Where the shelf can't take what a closed tab left, that goes on from memory and is tried again. */
-  function fromMemory(entry: Left | undefined): Notebook | null {
-    if (entry === undefined) return null;
-    revisions.set(entry.notebook.id, entry.revision);
-    saver.changed(entry.notebook);
-    return entry.notebook;
+  /** What the shelf can't take goes on from memory, and is tried again. */
+  function fromMemory(unsaved: Unsaved): Notebook {
+    const { written, kept, left } = unsaved;
+    const { id } = written.notebook;
+    if (kept !== null) keep(kept);
+    know(id, { written, from: { [left.tabId]: left.notes.at(-1)?.count ?? 0 } });
+    noted.push(unsaved);
+    isHers = true;
+    saver.changed({ ...written, count: ahead.count });
+    void saver.flush();
+    show(id);
+    return written.notebook;
   }
 
   async function newest(): Promise<Kept | null> {
@@ -135,10 +242,7 @@ export function startKeeper(options: KeeperOptions): Keeper {
   }
 
   const leave = () => {
-    const notebook = saver.pending();
-    if (notebook === null) return;
-    note(notebook);
-    void saver.flush();
+    if (saver.pending() !== null) void saver.flush();
   };
   const hidden = () => document.visibilityState === 'hidden' && leave();
   if (typeof window !== 'undefined') {
@@ -148,32 +252,41 @@ export function startKeeper(options: KeeperOptions): Keeper {
 
   return {
     async open() {
-      let left: readonly Left[] = [];
       try {
-        left = await ahead.left(tabs.isAlive);
-        const recovered = await recover(left, shelf, options.newNotebookId);
-        for (const title of recovered.copies) {
-          say(
-            'note',
-            `A tab was closed before it had stored everything. What was missing is kept as “${title}”.`,
-          );
-        }
+        const left = await ahead.left(tabs.isAlive);
+        const { notebookId, unsaved } = await recover(left, shelf, newChoice);
+        const last = unsaved.at(-1);
+        if (last !== undefined) return fromMemory(last);
         // A tab that was closed in mid-save had it open, and may not have come to say so.
-        const leftOpen = recovered.notebookId ?? left.at(-1)?.notebook.id ?? null;
+        const leftOpen = notebookId ?? left.at(-1)?.notebookId ?? null;
         if (leftOpen !== null) await shelf.setSetting('last', leftOpen);
-        const last = leftOpen ?? (await shelf.setting('last'));
-        return await openKept(typeof last === 'string' ? last : null);
+        const id = leftOpen ?? (await shelf.setting('last'));
+        return await openKept(typeof id === 'string' ? id : null);
       } catch (error) {
         options.onSaving({ status: 'failed', says: troubleFrom(error).message });
-        return fromMemory(left.at(-1));
+        return null;
       }
     },
-    changed: (notebook) => {
-      if (!isFollowing) saver.changed(notebook);
+    begin(notebook) {
+      const { id } = notebook;
+      know(id, { written: { notebook, choices: [] } });
+      saver.changed({ notebook, choices: [], count: ahead.count });
+      show(id);
+    },
+    changed(notebook) {
+      if (isFollowing) return;
+      isHers = true;
+      take({ notebook, choices: known(notebook.id).written.choices });
+    },
+    settle(choiceId) {
+      const notebook = options.current();
+      const choices = known(notebook.id).written.choices.filter(({ id }) => id !== choiceId);
+      take({ notebook, choices });
+      show(notebook.id);
     },
     async take(id) {
       const kept = await shelf.notebook(id);
-      if (kept !== null) revisions.set(id, kept.revision);
+      if (kept !== null) keep(kept);
       return kept?.notebook ?? null;
     },
     flush: () => saver.flush(),
@@ -184,14 +297,10 @@ export function startKeeper(options: KeeperOptions): Keeper {
         document.removeEventListener('visibilitychange', hidden);
       }
       await saver.close();
+      asking.set(false);
       tabs.close();
     },
   };
 }
 
-const savedSaying: Saving = { status: 'saved', says: 'Saved in this browser.' };
-
-function sayingOf(status: SaveStatus): Saving {
-  if (status.status === 'failed') return { status: 'failed', says: status.trouble.message };
-  return status.status === 'saved' ? savedSaying : { status: 'saving', says: 'Saving …' };
-}
+const newChoice = () => newId('choice');

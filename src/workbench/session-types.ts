@@ -3,6 +3,7 @@ import type { Comparison, Distance, Remedy } from '../harmony/model.ts';
 import type { Edit } from '../notebook/edit-kinds.ts';
 import type { Leaf, Notebook, Surround } from '../notebook/model.ts';
 import type { Corners, Frame, LightMark, Places, ReadOptions, SizeMm, Spot } from '../sheet/model.ts';
+import type { Choice } from '../storage/choice.ts';
 import type { SetAside } from '../storage/records.ts';
 
 /** What the page talks to: the one session that is open. All of its state is an immutable snapshot. */
@@ -101,6 +102,12 @@ export interface Session {
   /** What is stored of another notebook, as it stands there: also where it can't be opened. Null where it is gone. */
   saveKept(id: string): Promise<ReadyFile | null>;
 
+  /**
+   * Decides on a text that was written in two tabs at once: this one, that which stands on the leaf, stays; that one,
+   * the other, takes its place; or both are kept, one after the other. What is put on the leaf is one step of undo.
+   */
+  choose(choiceId: string, keep: 'this' | 'that' | 'both'): void;
+
   dismiss(messageId: string): void;
   /** Tries at once to store what could not be stored. */
   saveNow(): Promise<void>;
@@ -129,6 +136,8 @@ export interface SessionState {
   readonly pictures: number;
   /** Ids of pictures that were dropped since the page was opened on which the paper lies on a table. */
   readonly onTable: readonly string[];
+  /** Texts of this notebook that were written in two tabs at once, and are not decided yet. */
+  readonly choices: readonly Choice[];
   /** What of this notebook could not be read; it stays kept. */
   readonly setAside: readonly SetAside[];
 }
@@ -160,7 +169,7 @@ export interface Message {
   /** What it is about, one line each, where that is more than one thing. */
   readonly list?: readonly string[];
   /** What can be done about it beside putting it away; the message goes once something else is done. */
-  readonly offers?: 'undo' | 'study';
+  readonly offers?: 'undo' | 'study' | 'backup';
   /** What a study is offered with: a key of the drawer. */
   readonly key?: string;
   /**

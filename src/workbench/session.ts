@@ -10,6 +10,7 @@ import { startAdvice } from './advice.ts';
 import { type Boards, startBoards } from './boards.ts';
 import { openBook } from './book.ts';
 import type { Bundles } from './bundles.ts';
+import { choiceEdit } from './choice-edit.ts';
 import { startComparisons } from './comparisons.ts';
 import { type Demo, isDemo, makeDemo } from './demo-client.ts';
 import { startHousekeeping } from './housekeeping.ts';
@@ -67,6 +68,7 @@ export const Session = {
       isDemo: false,
       pictures: 0,
       onTable: [],
+      choices: [],
       setAside: [],
     });
     const settings = await readSettings(shelf);
@@ -88,12 +90,16 @@ export const Session = {
       pictures,
       small: options.small === undefined ? smallStore() : options.small,
       tabId: newId('tab'),
-      newNotebookId: () => newId('notebook'),
-      onSaving: (saving) => holder.set({ saving }),
+      onSaving(saving) {
+        holder.set({ saving });
+        holder.sayUnsaved(saving.status === 'failed' ? saving.says : null, saving.status === 'saved');
+      },
       say: holder.say,
       current: () => book.notebook,
-      onNewer: (notebook) => book.dispatchAll([{ do: 'replace notebook', notebook }], 'what another tab did'),
-      onCopy: book.becomeCopy,
+      // One step of undo for as long as nothing is done here between.
+      onNewer: (notebook) =>
+        book.dispatchAll([{ do: 'replace notebook', notebook }], 'what another tab did', 'another tab'),
+      onBeside: (beside) => holder.set(beside),
       ...(options.delayMs === undefined ? {} : { delayMs: options.delayMs }),
       ...(options.retryMs === undefined ? {} : { retryMs: options.retryMs }),
     });
@@ -138,7 +144,7 @@ export const Session = {
       book.start(first, settings.leafId);
     }
     isStarting = false;
-    if (last === null && first !== null) keeper.changed(first);
+    if (last === null && first !== null) keeper.begin(first);
     const warming = setTimeout(() => {
       client.warm();
       void warmTables();
@@ -252,6 +258,13 @@ export const Session = {
           holder.say('trouble', troubleFrom(error).message);
           return null;
         });
+      },
+      choose(choiceId, keep) {
+        const choice = holder.state.choices.find(({ id }) => id === choiceId);
+        const leaf = book.notebook.leaves.find(({ id }) => id === choice?.leafId);
+        if (choice === undefined) return;
+        if (leaf !== undefined && keep !== 'this') book.dispatchAll([choiceEdit(leaf, choice, keep)]);
+        keeper.settle(choiceId);
       },
       dismiss: holder.dismiss,
       saveNow: keeper.flush,

@@ -8,6 +8,11 @@ export interface StateHolder {
   /** Adds a message; one that says the same already is not said twice. */
   say(kind: Message['kind'], says: string, more?: Omit<Message, 'id' | 'kind' | 'says'>): void;
   dismiss(id: string): void;
+  /**
+   * Says, as long as it is so, why the latest changes are not stored, and offers a backup; null where that is not known
+   * to be so. `isStored`: all of them are, and the next trouble is told anew also where it was put away.
+   */
+  sayUnsaved(says: string | null, isStored: boolean): void;
   /** Puts away what need not be put away by hand. */
   dismissNotes(): void;
   /** Puts away what was said of files that were dropped. */
@@ -23,6 +28,7 @@ export function holdState(first: SessionState): StateHolder {
   let state = first;
   let told = first;
   let count = 0;
+  let unsaved: string | null = null;
 
   const tell = () => {
     if (told === state) return;
@@ -51,8 +57,24 @@ export function holdState(first: SessionState): StateHolder {
       const message = { id: `message-${++count}`, kind, says, ...more };
       set({ messages: [...state.messages, message] });
     },
+    sayUnsaved(says, isStored) {
+      if (says === null && !isStored) return;
+      if (says === unsaved) return;
+      unsaved = says;
+      const messages = state.messages.filter(({ offers }) => offers !== 'backup');
+      const message = {
+        id: `message-${++count}`,
+        kind: 'trouble',
+        says: says ?? '',
+        offers: 'backup',
+      } as const;
+      if (says !== null) set({ messages: [...messages, message] });
+      else if (messages.length !== state.messages.length) set({ messages });
+    },
     dismissOffers() {
-      const messages = state.messages.filter(({ offers, of }) => offers === undefined && of !== 'edit');
+      const messages = state.messages.filter(
+        ({ offers, of }) => (offers === undefined || offers === 'backup') && of !== 'edit',
+      );
       if (messages.length !== state.messages.length) set({ messages });
     },
     dismissNotes() {

@@ -1,19 +1,29 @@
 import 'fake-indexeddb/auto';
 import { IDBFactory } from 'fake-indexeddb';
 import { beforeEach, describe, expect, it, vi } from 'vitest';
+import type { Notebook, NoteLeaf } from '../../src/notebook/model.ts';
 import { openAhead, type SmallStore } from '../../src/storage/ahead.ts';
+import { serialiseNotebook } from '../../src/storage/notebook-file.ts';
 import { recover } from '../../src/storage/recover.ts';
 import { openShelf, type Shelf } from '../../src/storage/shelf.ts';
+import type { Written } from '../../src/storage/written.ts';
+import { note, notebookOf } from '../support/large-notebook.ts';
 import { sampleNotebook } from '../unit/notebook/sample-notebook.ts';
 import { openSession } from '../unit/workbench/open-session.ts';
 
 const book = sampleNotebook();
-const titled = (title: string) => ({ ...book, title });
+const titled = (title: string): Notebook => ({ ...book, title });
+const withText = (notebook: Notebook, text: string): Notebook => ({
+  ...notebook,
+  leaves: notebook.leaves.with(0, { ...(notebook.leaves[0] as NoteLeaf), text }),
+});
+const textIn = (kept: { readonly notebook: Notebook } | null) => (kept!.notebook.leaves[0] as NoteLeaf).text;
+const written = (notebook: Notebook): Written => ({ notebook, choices: [] });
 const dead = () => Promise.resolve(false);
 let small: SmallStore;
 let shelf: Shelf;
 let count = 0;
-const newId = () => `copy-${++count}`;
+const newId = () => `choice-${++count}`;
 
 beforeEach(() => {
   globalThis.indexedDB = new IDBFactory();
@@ -22,65 +32,140 @@ beforeEach(() => {
   count = 0;
 });
 
-const recoverAll = async () => recover(await openAhead(small, 'new-tab').left(dead), shelf, newId);
+const recoverAll = async () => recover(await openAhead(small, 'new-tab').left(dead), openShelf(), newId);
+/** What a tab notes that has seen `revision` of the book and changed it. */
+const notedBy = (tab: string, after: Notebook, revision: number, before: Notebook | null = book) => {
+  const ahead = openAhead(small, tab);
+  ahead.note(before === null ? null : written(before), written(after), revision);
+  return ahead;
+};
+const nothing = { notebookId: null, unsaved: [] };
 
 describe('a tab closed in mid-save', () => {
   it('loses nothing: the next tab stores what it had noted', async () => {
-    const revision = await shelf.save(titled('before'), 0);
-    openAhead(small, 'old-tab').note(titled('typed just now'), revision);
-    expect(await recoverAll()).toEqual({ notebookId: 'n1', copies: [] });
-    expect(await shelf.notebook('n1')).toMatchObject({ revision: 2, notebook: { title: 'typed just now' } });
+    const { revision } = await shelf.save(book, 0);
+    notedBy('old-tab', withText(titled('typed just now'), 'and this'), revision);
+    expect(await recoverAll()).toEqual({ notebookId: 'n1', unsaved: [] });
+    const kept = await openShelf().notebook('n1');
+    expect(kept).toMatchObject({ revision: 2, notebook: { title: 'typed just now' } });
+    expect(textIn(kept)).toBe('and this');
     expect(small.length).toBe(0);
   });
 
   it('before it had ever stored anything loses nothing either', async () => {
-    openAhead(small, 'old-tab').note(titled('first'), 0);
+    notedBy('old-tab', titled('first'), 0, null);
     await recoverAll();
-    expect((await shelf.notebook('n1'))?.notebook.title).toBe('first');
+    expect((await openShelf().notebook('n1'))?.notebook).toEqual(titled('first'));
   });
 
-  it('whose save was through after all leaves no second copy', async () => {
-    openAhead(small, 'old-tab').note(titled('stored'), 0);
+  it('whose save was through after all leaves nothing behind', async () => {
+    notedBy('old-tab', titled('stored'), 0, null);
     await shelf.save(titled('stored'), 0);
-    expect(await recoverAll()).toEqual({ notebookId: null, copies: [] });
+    expect(await recoverAll()).toEqual(nothing);
+    expect(await shelf.notebooks()).toHaveLength(1);
+    expect(small.length).toBe(0);
+  });
+
+  it('that had gone on and stored more brings back none of the older words', async () => {
+    const { revision } = await shelf.save(book, 0);
+    // As after a kill of the browser, whose small store is behind its database.
+    notedBy('old-tab', withText(book, 'half of it'), revision);
+    await shelf.save(withText(book, 'all of it'), revision, { stored: { 'old-tab': 2 } });
+    expect(await recoverAll()).toEqual(nothing);
+    const kept = await openShelf().notebook('n1');
+    expect(textIn(kept)).toBe('all of it');
+    expect(kept?.choices).toEqual([]);
+  });
+
+  it('that had taken a leaf out and stored that does not bring it back', async () => {
+    const { revision } = await shelf.save(book, 0);
+    notedBy('old-tab', withText(book, 'words on it'), revision);
+    await shelf.save({ ...book, leaves: book.leaves.slice(1) }, revision, { stored: { 'old-tab': 2 } });
+    expect(await recoverAll()).toEqual(nothing);
+    expect((await openShelf().notebook('n1'))?.notebook.leaves).toHaveLength(book.leaves.length - 1);
+  });
+
+  it('while another tab went on elsewhere in the notebook: both are in it', async () => {
+    const { revision } = await shelf.save(book, 0);
+    notedBy('old-tab', withText(book, 'mine'), revision);
+    await shelf.save(titled('theirs'), revision);
+    await recoverAll();
+    const kept = await openShelf().notebook('n1');
+    expect([kept?.notebook.title, textIn(kept), kept?.choices]).toEqual(['theirs', 'mine', []]);
     expect(await shelf.notebooks()).toHaveLength(1);
   });
 
-  it('while another tab went on keeps both, the late one as a copy', async () => {
-    const revision = await shelf.save(titled('before'), 0);
-    openAhead(small, 'old-tab').note(titled('mine'), revision);
-    await shelf.save(titled('theirs'), revision);
-    expect(await recoverAll()).toEqual({ notebookId: null, copies: ['mine (from a closed tab)'] });
-    expect((await shelf.notebook('n1'))?.notebook.title).toBe('theirs');
-    expect((await shelf.notebook('copy-1'))?.notebook.title).toBe('mine (from a closed tab)');
+  it('while another tab wrote on the same leaf: that stands, and what was noted is to be chosen', async () => {
+    const { revision } = await shelf.save(book, 0);
+    notedBy('old-tab', withText(book, 'mine'), revision);
+    await shelf.save(withText(book, 'theirs'), revision);
+    await recoverAll();
+    const kept = await openShelf().notebook('n1');
+    expect(textIn(kept)).toBe('theirs');
+    expect(kept?.choices).toEqual([{ id: 'choice-1', leafId: 'w1', of: 'text', other: 'mine' }]);
+    // And only once, however often it is opened.
+    expect(await recoverAll()).toEqual(nothing);
+  });
+
+  it('that added a leaf and took one out did so', async () => {
+    const { revision } = await shelf.save(book, 0);
+    const [first, , ...rest] = book.leaves;
+    const after = { ...book, leaves: [first!, note('new', 'New'), ...rest] };
+    notedBy('old-tab', after, revision);
+    await recoverAll();
+    expect((await openShelf().notebook('n1'))?.notebook).toEqual(after);
   });
 
   it('that is not closed at all is left alone', async () => {
-    openAhead(small, 'living-tab').note(titled('in work'), 0);
+    notedBy('living-tab', titled('in work'), 0, null);
+    const noted = small.length;
     const left = await openAhead(small, 'new-tab').left((id) => Promise.resolve(id === 'living-tab'));
     expect(left).toEqual([]);
-    expect(small.length).toBe(1);
+    expect(small.length).toBe(noted);
   });
 
   it('whose note is torn costs only that note', async () => {
-    openAhead(small, 'old-tab').note(titled('whole'), 0);
-    small.setItem('quirewise-ahead:torn', (small.getItem('quirewise-ahead:old-tab') ?? '').slice(0, 300));
+    const { revision } = await shelf.save(book, 0);
+    notedBy('old-tab', withText(titled('whole'), 'torn'), revision);
+    const key = [...Array(small.length).keys()]
+      .map((i) => small.key(i)!)
+      .find((one) => one.includes('leaf'))!;
+    small.setItem(key, small.getItem(key)!.slice(0, 30));
     await recoverAll();
-    expect((await shelf.notebook('n1'))?.notebook.title).toBe('whole');
+    const kept = await openShelf().notebook('n1');
+    expect([kept?.notebook.title, textIn(kept)]).toEqual(['whole', 'Hello']);
     expect(small.length).toBe(0);
   });
 
   it('keeps its note until it is stored, also when storing fails', async () => {
-    openAhead(small, 'old-tab').note(titled('work'), 0);
+    notedBy('old-tab', titled('work'), 0, null);
+    const noted = small.length;
     const full = { ...shelf, save: () => Promise.reject(new DOMException('full', 'QuotaExceededError')) };
-    await expect(recover(await openAhead(small, 'new-tab').left(dead), full, newId)).rejects.toThrow();
-    expect(small.length).toBe(1);
+    const { unsaved } = await recover(await openAhead(small, 'new-tab').left(dead), full, newId);
+    expect(unsaved[0]?.written.notebook).toEqual(titled('work'));
+    expect(small.length).toBe(noted);
+  });
+
+  it('of the version before, which noted the notebook whole, loses nothing and brings back nothing twice', async () => {
+    const { revision } = await shelf.save(book, 0);
+    small.setItem(
+      'quirewise-ahead:tab-old',
+      `${revision} 1790000000000 ${serialiseNotebook(withText(book, 'old'))}`,
+    );
+    expect(await recoverAll()).toMatchObject({ notebookId: 'n1' });
+    expect(textIn(await openShelf().notebook('n1'))).toBe('old');
+    expect(small.length).toBe(0);
+    small.setItem(
+      'quirewise-ahead:tab-old',
+      `${revision} 1790000000000 ${serialiseNotebook(withText(book, 'old'))}`,
+    );
+    expect(await recoverAll()).toEqual(nothing);
   });
 });
 
 describe('the notebook of a tab closed in mid-save', () => {
   it.each([
-    ['was not stored', (_: Shelf) => Promise.resolve()],
+    ['was not stored', (_: Shelf) => Promise.resolve<unknown>(null)],
     ['was stored just before', (there: Shelf) => there.save({ ...titled('left'), id: 'n2' }, 0)],
   ])('is opened, and is opened again the time after: %s', async (_, before) => {
     const opened = async () => {
@@ -92,32 +177,43 @@ describe('the notebook of a tab closed in mid-save', () => {
     };
     expect(await opened()).not.toBe('n2');
     await before(shelf);
-    openAhead(small, 'old-tab').note({ ...titled('left'), id: 'n2' }, 0);
+    notedBy('old-tab', { ...titled('left'), id: 'n2' }, 0, null);
     expect([await opened(), await opened()]).toEqual(['n2', 'n2']);
   });
 });
 
 describe('the note ahead', () => {
-  it('goes once the save is through', () => {
-    const ahead = openAhead(small, 'tab');
-    ahead.note(book, 0);
+  it('goes once the save is through, and only what is in the save', () => {
+    const ahead = notedBy('tab', withText(book, 'one'), 0);
     expect(small.length).toBe(1);
-    ahead.forget();
+    ahead.note(written(book), written(titled('two')), 0);
+    ahead.forget('n1', 1);
+    expect(small.length).toBe(1);
+    ahead.forget('n1', 2);
     expect(small.length).toBe(0);
   });
 
-  it('that no longer fits takes the older one with it, rather than let it stand for the newer', () => {
-    const ahead = openAhead(small, 'tab');
-    ahead.note(titled('old'), 0);
+  it('of a keystroke is the one leaf, however large the notebook is', () => {
+    const large = notebookOf({ sheets: 3_000, leaves: 3 });
+    const leaves = large.leaves.with(0, note('note-0', 'A letter'));
+    openAhead(small, 'tab').note(written(large), written({ ...large, leaves }), 1);
+    expect(small.length).toBe(1);
+    expect(small.getItem(small.key(0)!)!.length).toBeLessThan(300);
+  });
+
+  it('that finds no room says so, and leaves the older words', () => {
+    const ahead = notedBy('tab', withText(book, 'old'), 0);
     small.setItem = () => {
       throw new DOMException('full', 'QuotaExceededError');
     };
-    ahead.note(titled('new'), 0);
-    expect(small.length).toBe(0);
+    expect(ahead.note(written(book), written(withText(book, 'new')), 0)).toBe(false);
+    expect(small.getItem(small.key(0)!)).toContain('"old"');
   });
 
-  it('is done without where the browser forbids it', () => {
-    expect(() => openAhead(null, 'tab').note(book, 0)).not.toThrow();
+  it('of a whole large notebook, or where the browser forbids it, is not made, and says so', () => {
+    expect(openAhead(small, 'tab').note(null, written(notebookOf({ sheets: 500 })), 0)).toBe(false);
+    expect(small.length).toBe(0);
+    expect(openAhead(null, 'tab').note(null, written(book), 0)).toBe(false);
   });
 });
 

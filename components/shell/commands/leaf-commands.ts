@@ -5,6 +5,7 @@ import type { CommandMap } from './command.ts';
 export const leafCommands = {
   'qw-retitle': ({ session, leafId }, { title }) => session.dispatch({ do: 'rename leaf', leafId, title }),
   'qw-write': ({ session, leafId }, { text }) => session.dispatch({ do: 'set text', leafId, text }),
+  'qw-choose-text': ({ session }, { id, keep }) => session.choose(id, keep),
   'qw-set-size': ({ session, leafId }, { value }) =>
     session.dispatch({ do: 'set board size', leafId, size: value }),
   'qw-set-kind': ({ session, leafId }, { value }) =>

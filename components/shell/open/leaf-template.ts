@@ -37,7 +37,7 @@ export function leafTemplate(scene: LeafScene): TemplateResult {
   if (!leaf) return html`<qw-empty></qw-empty>`;
   const { fetch, draw } = kinds[leaf.kind] as DrawnKind<LeafKind>;
   void fetch?.();
-  return html`${keyed(leaf.id, draw(leaf, marginOf(leaf, session), scene))}`;
+  return html`${bothTexts(leaf, session)}${keyed(leaf.id, draw(leaf, marginOf(leaf, session), scene))}`;
 }
 
 /** How a leaf of a kind is drawn. */
@@ -71,6 +71,16 @@ const kinds: { readonly [Kind in LeafKind]: DrawnKind<Kind> } = {
       html`<qw-open-exercise .leaf=${leaf} .margin=${margin} .session=${session} .shelf=${shelf} .book=${session.state} .placed=${shelf.version}></qw-open-exercise>`,
   },
 };
+
+/** What of this leaf was written in two tabs at once. */
+function bothTexts(leaf: Leaf, { state }: Session) {
+  const open = state.choices.filter(({ leafId }) => leafId === leaf.id);
+  if (open.length > 0) void import('../../notebook/qw-both-texts.ts');
+  return open.map(({ id, of, other }) => {
+    const here = of === 'title' ? leaf.title : leaf.kind === 'board' ? leaf.words : leaf.text;
+    return html`<qw-both-texts .value=${{ id, of, here, other }}></qw-both-texts>`;
+  });
+}
 
 function marginOf(leaf: Leaf, session: Session): readonly string[] {
   const { notebook, saving } = session.state;
