@@ -32,9 +32,12 @@ export interface Autosave<T> {
  * Saves a little after the first of several changes, never only after the last, so that going on writing puts nothing
  * off; one save at a time, and again where one fails.
  */
+/** Wait after a change before it is stored, in ms. */
+export const usualDelayMs = 300;
+
 export function startAutosave<T extends object>(options: AutosaveOptions<T>): Autosave<T> {
   const { save, onStatus } = options;
-  const delayMs = options.delayMs ?? 300;
+  const delayMs = options.delayMs ?? usualDelayMs;
   const retryMs = options.retryMs ?? [1_000, 4_000, 15_000, 60_000];
   let dirty: T | null = null;
   let timer: ReturnType<typeof setTimeout> | null = null;

@@ -1,8 +1,9 @@
 import { emptyNotebook } from '../notebook/empty.ts';
 import type { Notebook } from '../notebook/model.ts';
 import { type Ahead, openAhead, type SmallStore } from '../storage/ahead.ts';
-import { startAutosave } from '../storage/autosave.ts';
+import { startAutosave, usualDelayMs } from '../storage/autosave.ts';
 import type { Choice } from '../storage/choice.ts';
+import { keptTyping, type TextAt, textsChanged } from '../storage/keep-typing.ts';
 import { merge } from '../storage/merge.ts';
 import type { SetAside } from '../storage/records.ts';
 import { recover, type Unsaved } from '../storage/recover.ts';
@@ -71,6 +72,8 @@ interface Known {
 
 /** Tries to save beside another tab that saves at the same moment, before it is left for later. */
 const mostTries = 5;
+/** A text is being typed for this many such waits after its last letter. Ours: about three seconds. */
+const typingDelays = 10;
 
 export function startKeeper(options: KeeperOptions): Keeper {
   const { shelf, pictures, say, tabId } = options;
@@ -81,6 +84,7 @@ export function startKeeper(options: KeeperOptions): Keeper {
   /** Notebooks that were replaced before their last change was stored. */
   const parting = new Map<string, Pending>();
   const noted: Unsaved[] = [];
+  const typed = new Map<string, TextAt & { readonly at: number }>();
   let openId: string | null = null;
   let isFollowing = false;
   let isNoted = true;
@@ -149,7 +153,9 @@ export function startKeeper(options: KeeperOptions): Keeper {
     const { id } = pending.notebook;
     let { notebook, choices }: Written = pending;
     for (let tries = 1; ; tries++) {
-      const { revision, from } = known(id);
+      const { revision, from, written } = known(id);
+      // What another tab stored may have come in since this was to be stored: at its revision only the two together fit.
+      if (id === options.current().id) ({ notebook, choices } = written);
       try {
         const stored = { ...from, [tabId]: pending.count };
         const saved = await shelf.save(notebook, revision, { choices, stored, isOpen });
@@ -176,13 +182,21 @@ export function startKeeper(options: KeeperOptions): Keeper {
     }
   }
 
+  /** Texts that are being typed here: no other tab's text takes their place on the leaf. */
+  function typedNow(): readonly TextAt[] {
+    const since = performance.now() - (options.delayMs ?? usualDelayMs) * typingDelays;
+    for (const [key, { at }] of typed) if (at < since) typed.delete(key);
+    return [...typed.values()];
+  }
+
   /** Brings what other tabs stored into the open notebook. @returns false where it is no longer there. */
   async function catchUp(id: string): Promise<boolean> {
     const step = await shelf.catchUp(id);
     know(id, { revision: step?.revision ?? 0 });
     if (step === null || id !== options.current().id) return step !== null;
     const mine: Written = { notebook: options.current(), choices: known(id).written.choices };
-    const { written, otherTitle } = merge(step.before, mine, step.now, newChoice);
+    const { written: merged, otherTitle } = merge(step.before, mine, step.now, newChoice);
+    const written = keptTyping(merged, mine, typedNow(), newChoice);
     // What came from the shelf need not go back to it; two tabs would answer each other for ever.
     isFollowing = true;
     if (!isSameWritten(written, mine)) options.onNewer(written.notebook);
@@ -276,7 +290,12 @@ export function startKeeper(options: KeeperOptions): Keeper {
     changed(notebook) {
       if (isFollowing) return;
       isHers = true;
-      take({ notebook, choices: known(notebook.id).written.choices });
+      const before = known(notebook.id).written;
+      const written = { notebook, choices: before.choices };
+      const at = performance.now();
+      for (const text of textsChanged(before, written))
+        typed.set(`${text.of} ${text.leafId}`, { ...text, at });
+      take(written);
     },
     settle(choiceId) {
       const notebook = options.current();
