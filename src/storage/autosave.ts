@@ -28,13 +28,13 @@ export interface Autosave<T> {
   close(): Promise<void>;
 }
 
+/** Wait after a change before it is stored, in ms. */
+export const usualDelayMs = 300;
+
 /**
  * Saves a little after the first of several changes, never only after the last, so that going on writing puts nothing
  * off; one save at a time, and again where one fails.
  */
-/** Wait after a change before it is stored, in ms. */
-export const usualDelayMs = 300;
-
 export function startAutosave<T extends object>(options: AutosaveOptions<T>): Autosave<T> {
   const { save, onStatus } = options;
   const delayMs = options.delayMs ?? usualDelayMs;
