@@ -20,10 +20,11 @@ export interface ReadPicture {
  */
 export async function readPicture(order: PictureOrder, folder: string): Promise<ReadPicture> {
   const decoded = await decode(order.file, folder);
-  const { crop, card } = order;
+  const { crop, card, chart } = order;
   for (const [what, frame] of [
     ['crop', crop],
     ['card', card],
+    ['chart', chart],
   ] as const) {
     if (frame && !liesIn(frame, decoded)) {
       throw new Trouble(
@@ -36,6 +37,7 @@ export async function readPicture(order: PictureOrder, folder: string): Promise<
     ...(order.widthMm ? { mmPerPixel: order.widthMm / ((crop?.width ?? decoded.width) * scale) } : {}),
     ...(crop ? { crop: scaled(crop, scale) } : {}),
     ...(card ? { card: { ...card, ...scaled(card, scale) } } : {}),
+    ...(chart ? { chart: scaled(chart, scale) } : {}),
   };
   try {
     return { file: order.file, side: readSide(image, options), image, crop: options.crop ?? null };

@@ -34,6 +34,7 @@ import {
 
 const card = v.strictObject({
   ...frameSchema.entries,
+  kind: v.exactOptional(v.picklist(['white', 'grey'])),
   reflectance: v.exactOptional(share),
 } satisfies EntriesOf<Card>);
 
@@ -48,6 +49,7 @@ const readOptions = v.strictObject({
   crop: v.exactOptional(frameSchema),
   outline: v.exactOptional(outline),
   card: v.exactOptional(card),
+  chart: v.exactOptional(frameSchema),
 } satisfies EntriesOf<ReadOptions>);
 
 const base = v.strictObject({

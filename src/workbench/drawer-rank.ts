@@ -1,5 +1,5 @@
 import { type DrawerFilter, filterHeld } from '../drawer/filter.ts';
-import { heldKey, nameOfHeld, sideOfHeld } from '../drawer/find.ts';
+import { nameOfHeld, sheetKey, sideOfHeld } from '../drawer/find.ts';
 import type { Drawer, Held } from '../drawer/model.ts';
 import { rankDrawer, repeatsOfInk } from '../drawer/search.ts';
 import { findBridge } from '../harmony/find.ts';
@@ -120,8 +120,4 @@ function bridges(
     }),
   );
   return { places, all: found.length };
-}
-
-function sheetKey(held: Held): string {
-  return held.kind === 'sheet' ? `sheet:${held.id}` : heldKey(held);
 }

@@ -1,7 +1,8 @@
 import type { IFD } from 'utif2';
+import { linearTable } from '../colour/light-tables.ts';
 import { UnreadableImage } from '../sheet/unreadable.ts';
 import { profileNote, type RawPicture } from './decode-raw.ts';
-import { linearTable, type RowReader, reducedPicture, rowsOfRgba } from './decode-rows.ts';
+import { type RowReader, reducedPicture, rowsOfRgba } from './decode-rows.ts';
 import { upright } from './decode-turn.ts';
 
 type Utif = typeof import('utif2');
