@@ -3,7 +3,7 @@ import { readSide } from '../sheet/read-side.ts';
 import { UnreadableImage } from '../sheet/unreadable.ts';
 import type { PictureOrder } from './arguments.ts';
 import { type Decoded, decode } from './decode.ts';
-import { Trouble } from './trouble.ts';
+import { Trouble, troubleOf } from './trouble.ts';
 
 /** A picture that was named, its side, and the pixels that were read. */
 export interface ReadPicture {
@@ -42,7 +42,7 @@ export async function readPicture(order: PictureOrder, folder: string): Promise<
   try {
     return { file: order.file, side: readSide(image, options), image, crop: options.crop ?? null };
   } catch (error) {
-    if (error instanceof UnreadableImage) throw new Trouble(`${order.file}: ${lowerFirst(error.message)}`);
+    if (error instanceof UnreadableImage) throw troubleOf(order.file, error);
     throw error;
   }
 }
@@ -60,8 +60,4 @@ function scaled(frame: Frame, scale: number): Frame {
     width: Math.max(1, Math.round((frame.x + frame.width) * scale) - x),
     height: Math.max(1, Math.round((frame.y + frame.height) * scale) - y),
   };
-}
-
-function lowerFirst(text: string): string {
-  return text.charAt(0).toLowerCase() + text.slice(1);
 }

@@ -1,12 +1,12 @@
 import type { PixelImage } from '../sheet/model.ts';
 import { type ReadPhotograph, readPhotograph } from '../sheet/photograph.ts';
+import { pictureLimits } from '../sheet/picture-limits.ts';
 import { readWithPlaces } from '../sheet/read-side.ts';
 import { UnreadableImage } from '../sheet/unreadable.ts';
 import { type Decoded, decodePicture } from './decode.ts';
 import { encodedPicture } from './encode.ts';
 import { lookedAt } from './looked.ts';
 import type { ReadAnswer, ReadRequest } from './messages.ts';
-import { pictureLimits } from './picture-limits.ts';
 import { scaledOptions } from './scaled-options.ts';
 import { colourAtSpot } from './spot-colour.ts';
 

@@ -1,5 +1,5 @@
 import { encodedTable, linearOfByte } from '../colour/light-tables.ts';
-import type { PixelImage } from '../sheet/model.ts';
+import type { PixelImage } from './model.ts';
 import { reduction } from './picture-limits.ts';
 
 /** Fills `row` with one row of a picture: linear-light RGBA, 0–1, colour not multiplied by alpha. */
