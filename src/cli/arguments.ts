@@ -11,6 +11,8 @@ export interface PictureOrder {
   /** Pixels of the picture as it is seen, after turning it upright. */
   crop?: Frame;
   card?: Card;
+  /** A chart of 24 patches, by their outer edges. */
+  chart?: Frame;
 }
 
 export interface StudyOrder {
@@ -63,7 +65,7 @@ export function orderOf(args: readonly string[]): StudyOrder | 'help' {
 
 const known = [
   ...['--anchor', '--candidate', '--distance', '--board', '--json', '--help', '-h'],
-  ...['--width-mm', '--crop', '--card'],
+  ...['--width-mm', '--crop', '--card', '--chart'],
 ];
 
 function read(picture: PictureOrder, option: string, value: string): void {
@@ -72,6 +74,7 @@ function read(picture: PictureOrder, option: string, value: string): void {
     if (!(width > 0)) throw new Trouble(`--width-mm needs a number of millimetres above 0, not "${value}".`);
     picture.widthMm = width;
   } else if (option === '--crop') picture.crop = frameOf(option, value.split(','), value);
+  else if (option === '--chart') picture.chart = frameOf(option, value.split(','), value);
   else {
     const parts = value.split(',');
     const frame = frameOf(option, parts.slice(0, 4), value);

@@ -1,8 +1,17 @@
 import { readFile } from 'node:fs/promises';
 import { resolve } from 'node:path';
 import sharp, { type Sharp } from 'sharp';
+import { bmpPicture } from '../sheet/bmp-picture.ts';
+import { heifPicture } from '../sheet/heif-picture.ts';
 import type { PixelImage } from '../sheet/model.ts';
-import { Trouble } from './trouble.ts';
+import type { PictureHeader } from '../sheet/picture-file.ts';
+import { pictureLimits, reduction } from '../sheet/picture-limits.ts';
+import { checkedHeader, checkSize, separated, torn } from '../sheet/picture-refusals.ts';
+import { reducedPicture, rowsOfRgba } from '../sheet/reduced-picture.ts';
+import { UnreadableImage } from '../sheet/unreadable.ts';
+import { inSrgbByNote } from './colour-note.ts';
+import { loadLibheif } from './load-libheif.ts';
+import { Trouble, troubleOf } from './trouble.ts';
 
 /** A picture as it is seen: upright, sRGB, alpha kept. */
 export interface Decoded {
@@ -14,32 +23,36 @@ export interface Decoded {
   readonly height: number;
 }
 
-/** Pictures above this are reduced to it, in linear light, before they are read. Our choice: an inch keeps 290 of them. */
-const keptPixels = 12e6;
-/** Above this a picture is refused: it would take gigabytes to hold. Our choice. */
-const mostPixels = 200e6;
-
 /**
- * Opens PNG, JPEG, WebP, TIFF and AVIF.
+ * Opens what the page opens, within the same limits: PNG, JPEG, WebP, TIFF, AVIF, GIF (its first picture), BMP and HEIC.
  * @param folder that a relative path starts from.
- * @throws Trouble in one sentence that names the file.
+ * @throws Trouble that names the file and says what the page says.
  */
 export async function decode(file: string, folder: string): Promise<Decoded> {
   const bytes = await bytesOf(file, folder);
-  const found = await foundIn(bytes, file);
-  const scale = Math.min(1, Math.sqrt(keptPixels / (found.width * found.height)));
   try {
-    const whole = await inSrgb(bytes, found);
-    const { data, info } = scale < 1 ? await reduced(whole, scale) : whole;
-    const image = {
-      data: new Uint8ClampedArray(data.buffer, data.byteOffset, data.byteLength),
-      width: info.width,
-      height: info.height,
-    };
-    return { image, scale: image.width / found.width, width: found.width, height: found.height };
-  } catch {
-    throw new Trouble(`${file} is damaged or cut short, and could not be opened as a picture.`);
+    const header = checkedHeader(bytes);
+    return await decoded(bytes, header);
+  } catch (error) {
+    throw error instanceof UnreadableImage ? troubleOf(file, error) : error;
   }
+}
+
+async function decoded(bytes: Buffer, header: PictureHeader): Promise<Decoded> {
+  if (header.kind === 'bmp') {
+    const { data, width, height } = bmpPicture(bytes);
+    const image = reducedPicture(width, height, rowsOfRgba(data, width), pictureLimits.read);
+    return { image, scale: image.width / width, width, height };
+  }
+  if (header.kind === 'heic') return fromHeif(bytes);
+  return bySharp(bytes, header);
+}
+
+async function fromHeif(bytes: Buffer): Promise<Decoded> {
+  const libheif = await loadLibheif();
+  const raw = await heifPicture(libheif, bytes, checkSize, pictureLimits.read);
+  const image = raw.colours === null ? raw.image : await inSrgbByNote(raw.image, raw.colours);
+  return { image, scale: image.width / raw.fullWidth, width: raw.fullWidth, height: raw.fullHeight };
 }
 
 /** What a file says of itself before it is opened; the size is that of the picture upright. */
@@ -56,8 +69,25 @@ interface Pixels {
   readonly info: { readonly width: number; readonly height: number };
 }
 
+async function bySharp(bytes: Buffer, { kind }: PictureHeader): Promise<Decoded> {
+  const found = await foundIn(bytes, kind);
+  const scale = reduction(found.width, found.height, pictureLimits.read);
+  try {
+    const whole = await inSrgb(bytes, found);
+    const { data, info } = scale < 1 ? await reduced(whole, scale) : whole;
+    const image = {
+      data: new Uint8ClampedArray(data.buffer, data.byteOffset, data.byteLength),
+      width: info.width,
+      height: info.height,
+    };
+    return { image, scale: image.width / found.width, width: found.width, height: found.height };
+  } catch (error) {
+    throw torn(kind, error);
+  }
+}
+
 function inSrgb(bytes: Buffer, { deepWithProfile }: Found): Promise<Pixels> {
-  const picture = sharp(bytes, { failOn: 'error', limitInputPixels: mostPixels }).autoOrient();
+  const picture = sharp(bytes, { failOn: 'error', limitInputPixels: pictureLimits.decode }).autoOrient();
   // sharp brings 8 bits with a profile to sRGB by itself, but 16 bits only as far as Display P3.
   return pixelsOf(deepWithProfile ? picture.withIccProfile('srgb') : picture);
 }
@@ -66,7 +96,7 @@ function inSrgb(bytes: Buffer, { deepWithProfile }: Found): Promise<Pixels> {
 function reduced({ data, info: { width, height } }: Pixels, scale: number): Promise<Pixels> {
   const raw = { width, height, channels: 4 } as const;
   return pixelsOf(
-    sharp(data, { raw, limitInputPixels: mostPixels })
+    sharp(data, { raw, limitInputPixels: pictureLimits.decode })
       .pipelineColourspace('scrgb')
       .resize(Math.round(width * scale), Math.round(height * scale), { fit: 'fill', kernel: 'linear' }),
   );
@@ -81,35 +111,21 @@ function pixelsOf(picture: Sharp): Promise<Pixels> {
 }
 
 async function bytesOf(file: string, folder: string): Promise<Buffer> {
-  const bytes = await readFile(resolve(folder, file)).catch((error: NodeJS.ErrnoException) => {
+  return readFile(resolve(folder, file)).catch((error: NodeJS.ErrnoException) => {
     if (error.code === 'ENOENT') throw new Trouble(`There is no file ${file}.`);
     if (error.code === 'EISDIR') throw new Trouble(`${file} is a folder, not a picture.`);
     throw new Trouble(`${file} could not be read (${error.code}).`);
   });
-  if (bytes.length === 0) throw new Trouble(`${file} is an empty file.`);
-  return bytes;
 }
 
-async function foundIn(bytes: Buffer, file: string): Promise<Found> {
-  const { format, compression, depth, hasProfile, autoOrient } = await sharp(bytes, {
-    limitInputPixels: false,
-  })
+async function foundIn(bytes: Buffer, kind: PictureHeader['kind']): Promise<Found> {
+  const { depth, hasProfile, autoOrient, space } = await sharp(bytes, { limitInputPixels: false })
     .metadata()
-    .catch(() => {
-      throw new Trouble(`${file} is not a picture that can be opened here: PNG, JPEG, WebP, TIFF or AVIF.`);
+    .catch((error: unknown) => {
+      throw torn(kind, error);
     });
-  const opens =
-    ['png', 'jpeg', 'webp', 'tiff'].includes(format ?? '') || (format === 'heif' && compression === 'av1');
-  if (!opens)
-    throw new Trouble(
-      `${file} is ${format?.toUpperCase()}, and only PNG, JPEG, WebP, TIFF and AVIF are opened here.`,
-    );
+  if (space === 'cmyk') throw separated(kind);
   const { width, height } = autoOrient;
-  if (width * height > mostPixels) {
-    const megapixels = Math.round((width * height) / 1e6);
-    throw new Trouble(
-      `${file} has ${megapixels} million pixels, and at most ${mostPixels / 1e6} million are read.`,
-    );
-  }
+  checkSize(width, height);
   return { width, height, deepWithProfile: depth === 'ushort' && hasProfile === true };
 }

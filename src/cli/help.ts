@@ -15,6 +15,7 @@ These belong to the picture before them, in pixels of that picture as it is seen
   --crop X,Y,W,H     the part that is the sheet
   --card X,Y,W,H[,R] a white or grey card that takes the lamp out of the colours; R is the share of light that
                      it reflects, 0 to 1 (default 0.9)
+  --chart X,Y,W,H    a chart of 24 patches in place of a card: the outer edges of its patches
 
-Pictures are PNG, JPEG, WebP, TIFF or AVIF. Paths start from the folder that you are in.
+Pictures are PNG, JPEG, WebP, TIFF, AVIF, GIF, BMP or HEIC. Paths start from the folder that you are in.
 `;

@@ -3,7 +3,7 @@ import { readWithPlaces } from '../sheet/read-side.ts';
 import { UnreadableImage } from '../sheet/unreadable.ts';
 import type { PictureOrder } from './arguments.ts';
 import { type Decoded, decode } from './decode.ts';
-import { Trouble } from './trouble.ts';
+import { Trouble, troubleOf } from './trouble.ts';
 
 /** A picture that was named, its side, and the pixels that were read. */
 export interface ReadPicture {
@@ -22,10 +22,11 @@ export interface ReadPicture {
  */
 export async function readPicture(order: PictureOrder, folder: string): Promise<ReadPicture> {
   const decoded = await decode(order.file, folder);
-  const { crop, card } = order;
+  const { crop, card, chart } = order;
   for (const [what, frame] of [
     ['crop', crop],
     ['card', card],
+    ['chart', chart],
   ] as const) {
     if (frame && !liesIn(frame, decoded)) {
       throw new Trouble(
@@ -38,12 +39,13 @@ export async function readPicture(order: PictureOrder, folder: string): Promise<
     ...(order.widthMm ? { mmPerPixel: order.widthMm / ((crop?.width ?? decoded.width) * scale) } : {}),
     ...(crop ? { crop: scaled(crop, scale) } : {}),
     ...(card ? { card: { ...card, ...scaled(card, scale) } } : {}),
+    ...(chart ? { chart: scaled(chart, scale) } : {}),
   };
   try {
     const { side, places } = readWithPlaces(image, options);
     return { file: order.file, side, places, image, crop: options.crop ?? null };
   } catch (error) {
-    if (error instanceof UnreadableImage) throw new Trouble(`${order.file}: ${lowerFirst(error.message)}`);
+    if (error instanceof UnreadableImage) throw troubleOf(order.file, error);
     throw error;
   }
 }
@@ -61,8 +63,4 @@ function scaled(frame: Frame, scale: number): Frame {
     width: Math.max(1, Math.round((frame.x + frame.width) * scale) - x),
     height: Math.max(1, Math.round((frame.y + frame.height) * scale) - y),
   };
-}
-
-function lowerFirst(text: string): string {
-  return text.charAt(0).toLowerCase() + text.slice(1);
 }

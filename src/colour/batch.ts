@@ -1,6 +1,10 @@
 import { ciede2000At, type Numbers } from './ciede2000.ts';
+import { labEpsilon, labKappa } from './cielab.ts';
 import { cubeRoot } from './cube-root.ts';
-import { linearFromEncoded } from './spaces.ts';
+import { whites } from './illuminants.ts';
+import { linearOfByte } from './light-tables.ts';
+import { conesOfRgb, labOfRoots } from './oklab-digits.ts';
+import { xyzOfRgb } from './srgb-digits.ts';
 
 /**
  * The hot paths on typed arrays, three numbers a colour. Differences are the scalar forms' own arithmetic, bit for bit;
@@ -16,7 +20,7 @@ export type Bytes = Uint8Array | Uint8ClampedArray;
  * Source: Ottosson 2020, with the digits of CSS Color 4.
  */
 export function oklabFromBytes(bytes: Bytes, stride = 4, out: Numbers = room(bytes, stride)): Numbers {
-  const linear = linearTable();
+  const linear = linearOfByte;
   // A local name, so that no loader's wrapping of imports stands in the loop.
   const root = cubeRoot;
   const end = bytes.length - stride;
@@ -27,20 +31,20 @@ export function oklabFromBytes(bytes: Bytes, stride = 4, out: Numbers = room(byt
     const r = linear[red]!;
     const g = linear[green]!;
     const b = linear[blue]!;
-    const l = root(0.412221469470763 * r + 0.5363325372617348 * g + 0.0514459932675022 * b);
-    const m = root(0.2119034958178252 * r + 0.6806995506452344 * g + 0.1073969535369406 * b);
-    const s = root(0.0883024591900564 * r + 0.2817188391361215 * g + 0.6299787016738222 * b);
+    const l = root(longRed * r + longGreen * g + longBlue * b);
+    const m = root(middleRed * r + middleGreen * g + middleBlue * b);
+    const s = root(shortRed * r + shortGreen * g + shortBlue * b);
     const grey = red === green && green === blue;
-    out[o] = 0.210454268309314 * l + 0.7936177747023054 * m - 0.0040720430116193 * s;
-    out[o + 1] = grey ? 0 : 1.9779985324311684 * l - 2.4285922420485799 * m + 0.450593709617411 * s;
-    out[o + 2] = grey ? 0 : 0.0259040424655478 * l + 0.7827717124575296 * m - 0.8086757549230774 * s;
+    out[o] = lightLong * l + lightMiddle * m + lightShort * s;
+    out[o + 1] = grey ? 0 : aLong * l + aMiddle * m + aShort * s;
+    out[o + 2] = grey ? 0 : bLong * l + bMiddle * m + bShort * s;
   }
   return out;
 }
 
 /** CIELAB D65 of 8-bit sRGB; arguments as for `oklabFromBytes`. Source: CSS Color 4, CIE 015:2018. */
 export function labFromBytes(bytes: Bytes, stride = 4, out: Numbers = room(bytes, stride)): Numbers {
-  const linear = linearTable();
+  const linear = linearOfByte;
   const root = cubeRoot;
   const end = bytes.length - stride;
   for (let i = 0, o = 0; i <= end; i += stride, o += 3) {
@@ -50,9 +54,9 @@ export function labFromBytes(bytes: Bytes, stride = 4, out: Numbers = room(bytes
     const r = linear[red]!;
     const g = linear[green]!;
     const b = linear[blue]!;
-    const x = (0.4123907992659593 * r + 0.357584339383878 * g + 0.1804807884018343 * b) / whiteX;
-    const y = 0.2126390058715102 * r + 0.715168678767756 * g + 0.0721923153607337 * b;
-    const z = (0.0193308187155918 * r + 0.119194779794626 * g + 0.9505321522496607 * b) / whiteZ;
+    const x = (xRed * r + xGreen * g + xBlue * b) / whiteX;
+    const y = yRed * r + yGreen * g + yBlue * b;
+    const z = (zRed * r + zGreen * g + zBlue * b) / whiteZ;
     const fx = x > epsilon ? root(x) : (kappa * x + 16) / 116;
     const fy = y > epsilon ? root(y) : (kappa * y + 16) / 116;
     const fz = z > epsilon ? root(z) : (kappa * z + 16) / 116;
@@ -104,19 +108,13 @@ export function nearestOk(l: number, a: number, b: number, oklabs: Numbers, abWe
   return best;
 }
 
-/** D65 from its chromaticity 0.3127, 0.3290. */
-const whiteX = 0.3127 / 0.329;
-const whiteZ = (1 - 0.3127 - 0.329) / 0.329;
-const epsilon = 216 / 24389;
-const kappa = 24389 / 27;
-
-let kept: Float64Array | undefined;
-
-/** Linear light of the 256 values of a byte. */
-function linearTable(): Float64Array {
-  kept ??= Float64Array.from({ length: 256 }, (_, i) => linearFromEncoded(i / 255));
-  return kept;
-}
+const [longRed, longGreen, longBlue, middleRed, middleGreen, middleBlue, shortRed, shortGreen, shortBlue] =
+  conesOfRgb;
+const [lightLong, lightMiddle, lightShort, aLong, aMiddle, aShort, bLong, bMiddle, bShort] = labOfRoots;
+const [xRed, xGreen, xBlue, yRed, yGreen, yBlue, zRed, zGreen, zBlue] = xyzOfRgb;
+const { x: whiteX, z: whiteZ } = whites.D65;
+const epsilon = labEpsilon;
+const kappa = labKappa;
 
 function room(bytes: Bytes, stride: number): Float64Array {
   return new Float64Array(Math.floor(bytes.length / stride) * 3);

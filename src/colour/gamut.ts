@@ -1,5 +1,8 @@
 import type { Oklch, Rgb } from './model.ts';
+import { rgbOfCones, rootsOfAb } from './oklab-digits.ts';
 import { encodedFromLinear, hexFromRgb, noHueBelowChroma } from './spaces.ts';
+
+const [longA, longB, middleA, middleB, shortA, shortB] = rootsOfAb;
 
 /** A colour made drawable: sRGB inside 0–1, its hex, and whether chroma had to be given up for it. */
 export interface Mapped {
@@ -61,11 +64,11 @@ interface Ray {
   readonly slopes: readonly [number, number, number];
 }
 
-/** OKLab → linear sRGB, second step. Source: Ottosson 2020 with the digits of CSS Color 4. */
+/** Linear sRGB of the cones, a channel a row. */
 const rows = [
-  [4.0767416360759574, -3.3077115392580616, 0.2309699031821044],
-  [-1.2684379732850317, 2.6097573492876887, -0.3413193760026573],
-  [-0.0041960761386756, -0.7034186179359362, 1.7076146940746117],
+  [rgbOfCones[0], rgbOfCones[1], rgbOfCones[2]],
+  [rgbOfCones[3], rgbOfCones[4], rgbOfCones[5]],
+  [rgbOfCones[6], rgbOfCones[7], rgbOfCones[8]],
 ] as const;
 
 function rayOf({ l, h }: Oklch): Ray {
@@ -74,11 +77,7 @@ function rayOf({ l, h }: Oklch): Ray {
   const b = Math.sin(angle);
   return {
     l,
-    slopes: [
-      0.3963377773761749 * a + 0.2158037573099136 * b,
-      -0.1055613458156586 * a - 0.0638541728258133 * b,
-      -0.0894841775298119 * a - 1.2914855480194092 * b,
-    ],
+    slopes: [longA * a + longB * b, middleA * a + middleB * b, shortA * a + shortB * b],
   };
 }
 

@@ -6,6 +6,7 @@ import { leastSquares } from './least-squares.ts';
 import { inverse, type Matrix, product, type Triple, times } from './matrix.ts';
 import type { Lab, Rgb } from './model.ts';
 import { labFromXyz } from './spaces.ts';
+import { xyzOfRgb } from './srgb-digits.ts';
 
 /** What undoes the light of a photograph: a matrix on linear sRGB, and how well it does. */
 export interface LightFit {
@@ -15,8 +16,11 @@ export interface LightFit {
   readonly residual: { readonly mean: number; readonly worst: number; readonly worstPatch: string } | null;
 }
 
+/** Share of light that a card reflects where nothing is said, 0–1. Common practice, no source. */
+export const usualReflectance = { 'white card': 0.9, 'grey card': 0.18 } as const;
+
 export interface CardOptions {
-  /** Share of light the card reflects, 0–1. Default 0.9 for a white card, 0.18 for a grey one (common practice). */
+  /** Share of light the card reflects, 0–1. Default: the usual one of its kind. */
   readonly reflectance?: number;
   readonly method?: AdaptationMethod;
   /** How far the eye is taken to have adapted, 0–1. Default 1. */
@@ -34,14 +38,14 @@ export function lightFromCard(
   kind: 'white card' | 'grey card',
   options: CardOptions = {},
 ): LightFit {
-  const { method = 'bradford', degree = 1, reflectance = kind === 'white card' ? 0.9 : 0.18 } = options;
+  const { method = 'bradford', degree = 1, reflectance = usualReflectance[kind] } = options;
   if (!(Math.min(measured.r, measured.g, measured.b) > 0))
     throw new RangeError(`The card is too dark to tell the light from: ${JSON.stringify(measured)}`);
-  const [x, y, z] = times(xyzFromLinear, triple(measured));
+  const [x, y, z] = times(xyzOfRgb, triple(measured));
   const adapt = adaptationMatrix({ x: x / y, y: 1, z: z / y }, whites.D65, method, degree);
   const s = reflectance / y;
   const exposed = product([s, 0, 0, 0, s, 0, 0, 0, s], adapt);
-  return { matrix: product(linearFromXyz, product(exposed, xyzFromLinear)), from: kind, residual: null };
+  return { matrix: product(linearFromXyz, product(exposed, xyzOfRgb)), from: kind, residual: null };
 }
 
 /**
@@ -60,7 +64,7 @@ export function lightFromChart(measured: readonly Rgb[]): LightFit {
     aims.map((xyz) => times(linearFromXyz, xyz)),
   );
   const off = seen.map((patch, i) =>
-    deltaE2000(labOf(times(xyzFromLinear, times(matrix, patch))), labOf(aims[i]!)),
+    deltaE2000(labOf(times(xyzOfRgb, times(matrix, patch))), labOf(aims[i]!)),
   );
   const worst = Math.max(...off);
   return {
@@ -92,12 +96,7 @@ function chartXyz(): Triple[] {
   });
 }
 
-/** Linear sRGB to XYZ. Source: CSS Color 4. */
-const xyzFromLinear: Matrix = [
-  0.4123907992659593, 0.357584339383878, 0.1804807884018343, 0.2126390058715102, 0.715168678767756,
-  0.0721923153607337, 0.0193308187155918, 0.119194779794626, 0.9505321522496607,
-];
-const linearFromXyz: Matrix = /* @__PURE__ */ inverse(xyzFromLinear);
+const linearFromXyz: Matrix = /* @__PURE__ */ inverse(xyzOfRgb);
 
 function labOf([x, y, z]: Triple): Lab {
   return labFromXyz({ x, y, z });

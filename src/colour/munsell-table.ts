@@ -1,4 +1,5 @@
 import { packedRenotation } from '../../reference-data/munsell-renotation/renotation.ts';
+import { labResponse } from './cielab.ts';
 import { whites } from './illuminants.ts';
 import { munsellLuminance } from './munsell-value.ts';
 
@@ -63,13 +64,9 @@ function build(): MunsellTable {
 
 /** a* and b* under illuminant C of a chromaticity and CIE luminance 0–1. */
 function abUnderC(x: number, y: number, luminance: number): readonly [number, number] {
-  const fy = f(luminance);
+  const fy = labResponse(luminance);
   return [
-    500 * (f(((x / y) * luminance) / whites.C.x) - fy),
-    200 * (fy - f((((1 - x - y) / y) * luminance) / whites.C.z)),
+    500 * (labResponse(((x / y) * luminance) / whites.C.x) - fy),
+    200 * (fy - labResponse((((1 - x - y) / y) * luminance) / whites.C.z)),
   ];
-}
-
-function f(t: number): number {
-  return t > 216 / 24389 ? Math.cbrt(t) : ((24389 / 27) * t + 16) / 116;
 }

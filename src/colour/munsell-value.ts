@@ -1,3 +1,5 @@
+import { labEpsilon, labKappa } from './cielab.ts';
+
 /**
  * Munsell value and luminance. The quintic gives CIE luminance (perfect diffuser = 100 %), that is the 1943
  * renotation's Y, relative to magnesium oxide, times 0.975.
@@ -38,5 +40,5 @@ function slope(v: number): number {
 /** CIELAB lightness L*, 0–100, of Munsell value 0–10. */
 export function munsellLightness(value: number): number {
   const y = munsellLuminance(value);
-  return y > 216 / 24389 ? 116 * Math.cbrt(y) - 16 : (24389 / 27) * y;
+  return y > labEpsilon ? 116 * Math.cbrt(y) - 16 : labKappa * y;
 }

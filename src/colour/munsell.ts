@@ -1,4 +1,5 @@
 import { adaptationMatrix } from './adaptation.ts';
+import { labResponse, shareOfResponse } from './cielab.ts';
 import { whites } from './illuminants.ts';
 import { type Matrix, type Triple, times } from './matrix.ts';
 import type { Lab, Munsell } from './model.ts';
@@ -18,9 +19,9 @@ export function munsellFromLab(lab: Lab): Munsell {
   const { x, y, z } = xyzFromLab(lab);
   const [xc, yc, zc] = times(toC(), [x, y, z]);
   const value = munsellValue(yc);
-  const fy = f(yc);
-  const a = 500 * (f(xc / whites.C.x) - fy);
-  const b = 200 * (fy - f(zc / whites.C.z));
+  const fy = labResponse(yc);
+  const a = 500 * (labResponse(xc / whites.C.x) - fy);
+  const b = 200 * (fy - labResponse(zc / whites.C.z));
   const radius = Math.hypot(a, b);
   if (radius < noHueBelow || value === 0) return { hue: null, value, chroma: 0 };
   const { hue, chroma } = munsellFromPolar({ radius, angle: Math.atan2(b, a) }, value);
@@ -33,9 +34,9 @@ export function labFromMunsell({ hue, value, chroma }: Munsell): Lab {
   const polar = hue === null ? { radius: 0, angle: 0 } : polarFromMunsell(hue % 100, value, chroma);
   const fy = (l + 16) / 116;
   const under: Triple = [
-    whites.C.x * fInverse(fy + (polar.radius * Math.cos(polar.angle)) / 500),
-    fInverse(fy),
-    whites.C.z * fInverse(fy - (polar.radius * Math.sin(polar.angle)) / 200),
+    whites.C.x * shareOfResponse(fy + (polar.radius * Math.cos(polar.angle)) / 500),
+    shareOfResponse(fy),
+    whites.C.z * shareOfResponse(fy - (polar.radius * Math.sin(polar.angle)) / 200),
   ];
   const [x, y, z] = times(fromC(), under);
   return labFromXyz({ x, y, z });
@@ -88,15 +89,6 @@ function toC(): Matrix {
 function fromC(): Matrix {
   keptFromC ??= adaptationMatrix(whites.C, whites.D65);
   return keptFromC;
-}
-
-function f(t: number): number {
-  return t > 216 / 24389 ? Math.cbrt(t) : ((24389 / 27) * t + 16) / 116;
-}
-
-function fInverse(v: number): number {
-  const cube = v * v * v;
-  return cube > 216 / 24389 ? cube : (116 * v - 16) / (24389 / 27);
 }
 
 function oneDecimal(v: number): string {

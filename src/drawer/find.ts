@@ -27,6 +27,11 @@ function isHeld(drawer: Drawer, held: Held): boolean {
   return (held.kind === 'plain' ? plainById : partById)(drawer, held.id) !== undefined;
 }
 
+/** The same for both sides of a sheet: which piece of paper it is. */
+export function sheetKey(held: Held): string {
+  return held.kind === 'sheet' ? `sheet:${held.id}` : heldKey(held);
+}
+
 /** The side that is held, or null where it is no longer in the drawer. A plain gives a side of one colour. */
 export function sideOfHeld(drawer: Drawer, held: Held): Side | null {
   switch (held.kind) {

@@ -1,4 +1,5 @@
 import { oklabFromOklch, oklchFromTuple } from '../colour/spaces.ts';
+import { nothing } from '../sheet/label-counts.ts';
 import type { Ink, Places, Side, Spot } from '../sheet/model.ts';
 
 /**
@@ -8,7 +9,7 @@ import type { Ink, Places, Side, Spot } from '../sheet/model.ts';
 export function placesForKept(places: Places, fresh: Side, kept: Side): Places {
   const to = [fresh.base, ...fresh.inks].map((ink) => nearestIndex(ink, [kept.base, ...kept.inks]));
   if (to.every((index, i) => index === i)) return places;
-  return { ...places, labels: places.labels.map((label) => to[label] ?? 255) };
+  return { ...places, labels: places.labels.map((label) => to[label] ?? nothing) };
 }
 
 /** A spot well inside each ink's places, by its label; undefined for an ink that has none. */
@@ -18,7 +19,7 @@ export function spotsInside({ width, height, labels }: Places, inks: number): re
   for (let reach = 3; reach >= 0; reach--) {
     for (let y = reach; y < height - reach; y += 2) {
       for (let x = reach; x < width - reach; x += 2) {
-        const label = labels[y * width + x] ?? 255;
+        const label = labels[y * width + x] ?? nothing;
         if (label >= inks || spots[label] !== undefined) continue;
         const alike = [-reach, 0, reach].every((dy) =>
           [-reach, 0, reach].every((dx) => labels[(y + dy) * width + x + dx] === label),

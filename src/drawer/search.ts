@@ -7,7 +7,7 @@ import { rank } from '../harmony/ranking/rank.ts';
 import { verdictOrder } from '../harmony/rules/verdict.ts';
 import type { Ink } from '../sheet/model.ts';
 import { type DrawerFilter, filterHeld } from './filter.ts';
-import { heldKey, sideOfHeld } from './find.ts';
+import { sheetKey, sideOfHeld } from './find.ts';
 import type { Drawer, Held } from './model.ts';
 
 export interface SearchOptions {
@@ -107,10 +107,6 @@ export function bridgesBetween(
 function candidatesOf(drawer: Drawer, inPlay: readonly Held[], filter: DrawerFilter = {}): readonly Held[] {
   const keys = new Set(inPlay.map(sheetKey));
   return filterHeld(drawer, filter).filter((held) => !keys.has(sheetKey(held)));
-}
-
-function sheetKey(held: Held): string {
-  return held.kind === 'sheet' ? `sheet:${held.id}` : heldKey(held);
 }
 
 function worstOf({ toFirst, toSecond }: Bridge): number {

@@ -1,6 +1,9 @@
-import { linearFromEncoded } from '../colour/spaces.ts';
+import { linearOfByte } from '../colour/light-tables.ts';
+import { xyzOfRgb } from '../colour/srgb-digits.ts';
 import type { Frame, PixelImage } from './model.ts';
 import { numbers } from './numbers.ts';
+
+const [, , , yRed, yGreen, yBlue] = xyzOfRgb;
 
 /** Why what was marked may be no card: its frame lies on more than one colour, or much else is brighter than white. */
 export type CardDoubt = 'uneven' | 'dim';
@@ -33,8 +36,8 @@ function lightIn({ data, width, height }: PixelImage, frame: Frame, places: numb
     for (let x = Math.max(0, Math.floor(frame.x)); x < Math.min(width, frame.x + frame.width); x += step) {
       const i = (y * width + x) * 4;
       if (data[i + 3]! < 128) continue;
-      const [r, g, b] = [0, 1, 2].map((k) => linearFromEncoded(data[i + k]! / 255));
-      out.push(0.2126 * r! + 0.7152 * g! + 0.0722 * b!);
+      const [r, g, b] = [linearOfByte[data[i]!]!, linearOfByte[data[i + 1]!]!, linearOfByte[data[i + 2]!]!];
+      out.push(yRed * r + yGreen * g + yBlue * b);
     }
   return out;
 }

@@ -1,9 +1,9 @@
 import { oklabFromBytes } from '../colour/batch.ts';
 import { deltaEOk } from '../colour/difference.ts';
+import { linearOfByte } from '../colour/light-tables.ts';
 import type { OkLab, Rgb } from '../colour/model.ts';
 import { oklabFromRgb, rgbFromLinear } from '../colour/spaces.ts';
 import type { Frame, PixelImage, Places, Spot } from './model.ts';
-import { linearOfByte } from './planes.ts';
 
 /** A window of so much of the picture's longer side is looked at around a spot, to either hand. */
 const windowPart = 0.004;

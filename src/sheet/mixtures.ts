@@ -1,4 +1,9 @@
+import { rgbOfCones, rootsOfAb } from '../colour/oklab-digits.ts';
 import { linearOf, oklabOf } from './settle.ts';
+
+const [longA, longB, middleA, middleB, shortA, shortB] = rootsOfAb;
+const [redLong, redMiddle, redShort, greenLong, greenMiddle, greenShort, blueLong, blueMiddle, blueShort] =
+  rgbOfCones;
 
 interface Colour3 {
   readonly l: number;
@@ -32,10 +37,10 @@ export class Edge {
     const [r1, g1, b1] = linearOf(q);
     const [x, y, z] = [r1 - r0, g1 - g0, b1 - b0];
     const length2 = x * x + y * y + z * z || 1;
-    // Linear sRGB of the cubes, projected on the way from one ink to the other. Source: Ottosson 2020, as in CSS Color 4.
-    this.byP = (4.0767416360759583 * x - 1.2684379732850317 * y - 0.0041960761386754 * z) / length2;
-    this.byQ = (-3.3077115392580616 * x + 2.6097573492876887 * y - 0.7034186179359362 * z) / length2;
-    this.byR = (0.2309699031821041 * x - 0.3413193760026573 * y + 1.7076146940746117 * z) / length2;
+    // Linear sRGB of the cubes, projected on the way from one ink to the other.
+    this.byP = (redLong * x + greenLong * y + blueLong * z) / length2;
+    this.byQ = (redMiddle * x + greenMiddle * y + blueMiddle * z) / length2;
+    this.byR = (redShort * x + greenShort * y + blueShort * z) / length2;
     this.less = (r0 * x + g0 * y + b0 * z) / length2;
     this.path = new Float64Array(6 * steps);
     let here = oklabOf(r0, g0, b0);
@@ -81,9 +86,9 @@ export class Edge {
   position(l: number, a: number, b: number): number {
     const u = a / 2;
     const v = b / 2;
-    const p = l + 0.3963377773761749 * u + 0.2158037573099136 * v;
-    const q = l - 0.1055613458156586 * u - 0.0638541728258133 * v;
-    const r = l - 0.0894841775298119 * u - 1.2914855480194092 * v;
+    const p = l + longA * u + longB * v;
+    const q = l + middleA * u + middleB * v;
+    const r = l + shortA * u + shortB * v;
     // This is asked for every pixel of every edge, and a power is dearer than a product.
     return this.byP * p * p * p + this.byQ * q * q * q + this.byR * r * r * r - this.less;
   }

@@ -21,8 +21,10 @@ export interface Frame {
   readonly height: number;
 }
 
-/** A white or grey card in the picture: where it lies, and the share of light it reflects (0–1, default 0.9). */
+/** A white or grey card in the picture: where it lies, and the share of light it reflects (0–1, default 0.9, or 0.18 for a grey one). */
 export interface Card extends Frame {
+  /** Default: grey where it reflects less than half. */
+  readonly kind?: 'white' | 'grey';
   readonly reflectance?: number;
 }
 
@@ -161,6 +163,8 @@ export interface ReadOptions {
   readonly outline?: readonly Spot[];
   /** A white or grey card in the picture. Default: none, and the light is unknown. */
   readonly card?: Card;
+  /** A chart of 24 patches in the picture, by their outer edges; where there is one, a card is not looked at. */
+  readonly chart?: Frame;
 }
 
 export const weightGrades = ['cover', 'text', 'bond', 'index'] as const;

@@ -1,3 +1,4 @@
+import { nothing } from './label-counts.ts';
 import type { Places } from './model.ts';
 import type { Planes } from './planes.ts';
 
@@ -94,8 +95,8 @@ function nearestOf(
 
 /** The map of places that were read; what is no ink is a colour of its own. */
 export function mosaicOfPlaces({ width, height, labels }: Places): Mosaic {
-  const last = labels.reduce((top, k) => (k === 255 ? top : Math.max(top, k)), 0) + 1;
-  return summed({ width, height, colours: last + 1, labels: labels.map((k) => (k === 255 ? last : k)) });
+  const last = labels.reduce((top, k) => (k === nothing ? top : Math.max(top, k)), 0) + 1;
+  return summed({ width, height, colours: last + 1, labels: labels.map((k) => (k === nothing ? last : k)) });
 }
 
 /** Part of a box that each colour covers, 0–1. */

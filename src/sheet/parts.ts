@@ -52,7 +52,7 @@ export function readPart(
   image: PixelImage,
   frame: Frame,
   sizeMm: SizeMm,
-  options: Pick<ReadOptions, 'card'> = {},
+  options: Pick<ReadOptions, 'card' | 'chart'> = {},
 ): Side {
   const crop = {
     x: frame.x * image.width,

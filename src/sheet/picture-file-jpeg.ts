@@ -1,5 +1,5 @@
-/** The size at which a JPEG file is shown, or null where no frame header is found. Source: ITU-T T.81 §B.1.1; Exif 2.32 §4.6.4 (orientation). */
-export function jpegSize(view: DataView): { width: number; height: number } | null {
+/** The size at which a JPEG file is shown and how many channels it has (4 for printing inks), or null where no frame header is found. Source: ITU-T T.81 §B.1.1; Exif 2.32 §4.6.4 (orientation). */
+export function jpegFrame(view: DataView): { width: number; height: number; channels: number } | null {
   let turned = false;
   let at = 2;
   while (at + 9 < view.byteLength) {
@@ -21,7 +21,8 @@ export function jpegSize(view: DataView): { width: number; height: number } | nu
     if (marker >= 0xc0 && marker <= 0xcf && marker !== 0xc4 && marker !== 0xc8 && marker !== 0xcc) {
       const height = view.getUint16(at + 5);
       const width = view.getUint16(at + 7);
-      return turned ? { width: height, height: width } : { width, height };
+      const channels = view.getUint8(at + 9);
+      return turned ? { width: height, height: width, channels } : { width, height, channels };
     }
     at += 2 + length;
   }

@@ -1,4 +1,4 @@
-import { jpegSize } from './picture-file-jpeg.ts';
+import { jpegFrame } from './picture-file-jpeg.ts';
 
 export type PictureKind = 'png' | 'jpeg' | 'webp' | 'gif' | 'avif' | 'heic' | 'tiff' | 'bmp';
 
@@ -9,6 +9,8 @@ export interface PictureHeader {
   /** Pixels as shown (turned where the file says so); null where the header does not tell. */
   readonly width: number | null;
   readonly height: number | null;
+  /** True for a JPEG in four printing inks. */
+  readonly separated?: boolean;
 }
 
 /**
@@ -22,8 +24,9 @@ export function pictureHeader(bytes: Uint8Array): PictureHeader | null {
     return header('png', 'image/png', view.getUint32(16), view.getUint32(20));
   }
   if (bytes.length >= 4 && bytes[0] === 0xff && bytes[1] === 0xd8 && bytes[2] === 0xff) {
-    const size = jpegSize(view);
-    return header('jpeg', 'image/jpeg', size?.width ?? null, size?.height ?? null);
+    const frame = jpegFrame(view);
+    const known = header('jpeg', 'image/jpeg', frame?.width ?? null, frame?.height ?? null);
+    return frame?.channels === 4 ? { ...known, separated: true } : known;
   }
   if (bytes.length >= 30 && text(0, 4) === 'RIFF' && text(8, 4) === 'WEBP') return webp(view, text(12, 4));
   if (bytes.length >= 10 && /^GIF8[79]a$/.test(text(0, 6))) {

@@ -1,4 +1,4 @@
-import { type Matrix, product } from '../colour/matrix.ts';
+import { linearOfByte } from '../colour/light-tables.ts';
 import type { Frame, PixelImage } from './model.ts';
 import { UnreadableImage } from './unreadable.ts';
 
@@ -31,12 +31,6 @@ export interface LinearPlanes {
 
 /** Up to about twice this many pixels the reader works on all of them; beyond, on averages of blocks. A trade of time against thin lines. */
 const workingPixels = 0.84e6;
-
-/** Linear light of each 8-bit sRGB value. Source: IEC 61966-2-1. */
-export const linearOfByte: Float32Array = Float32Array.from({ length: 256 }, (_, i) => {
-  const v = i / 255;
-  return v <= 0.04045 ? v / 12.92 : ((v + 0.055) / 1.055) ** 2.4;
-});
 
 /** The block side that brings a frame of this many pixels near the working size. */
 export function blockFor(pixels: number): number {
@@ -216,67 +210,3 @@ function softenPlane(p: Float32Array, { width, height, on }: LinearPlanes, weigh
     above.set(here);
   }
 }
-
-/** Turns linear planes to OKLab in place (their arrays are given over), through a matrix of light correction if there is one. */
-export function oklabPlanes(from: LinearPlanes, light: Matrix | null): Planes {
-  const { r, g, b } = from;
-  // OKLab's first matrix (Ottosson 2020; CSS Color 4), after the correction of light, both linear.
-  const m = light ? product(toLms, light) : toLms;
-  const [m0, m1, m2, m3, m4, m5, m6, m7, m8] = m;
-  // Roots in stretches that stay in the nearest cache, by the bits of the number and one turn of Halley's method: within 3e-5.
-  const stretch = 2048;
-  const p = new Float32Array(stretch);
-  const q = new Float32Array(stretch);
-  const t = new Float32Array(stretch);
-  for (let start = 0; start < r.length; start += stretch) {
-    const n = Math.min(stretch, r.length - start);
-    for (let k = 0; k < n; k++) {
-      const x = r[start + k]!;
-      const y = g[start + k]!;
-      const z = b[start + k]!;
-      p[k] = m0 * x + m1 * y + m2 * z;
-      q[k] = m3 * x + m4 * y + m5 * z;
-      t[k] = m6 * x + m7 * y + m8 * z;
-    }
-    cubeRoots(p, n);
-    cubeRoots(q, n);
-    cubeRoots(t, n);
-    for (let k = 0; k < n; k++) {
-      const u = p[k]!;
-      const v = q[k]!;
-      const w = t[k]!;
-      r[start + k] = 0.210454268309314 * u + 0.7936177747023054 * v - 0.0040720430116193 * w;
-      g[start + k] = 2 * (1.9779985324311684 * u - 2.4285922420485799 * v + 0.450593709617411 * w);
-      b[start + k] = 2 * (0.0259040424655478 * u + 0.7827717124575296 * v - 0.8086757549230774 * w);
-    }
-  }
-  return {
-    width: from.width,
-    height: from.height,
-    l: r,
-    a: g,
-    b,
-    on: from.on,
-    count: from.count,
-    block: from.block,
-  };
-}
-
-/** Cube roots of the first `n` numbers, in place; what is not above nought becomes nought. */
-function cubeRoots(values: Float32Array, n: number): void {
-  const bits = new Int32Array(values.buffer);
-  const guess = new Float32Array(n);
-  const guessBits = new Int32Array(guess.buffer);
-  for (let i = 0; i < n; i++) guessBits[i] = ((bits[i]! * 0.3333333333) | 0) + 709921077;
-  for (let i = 0; i < n; i++) {
-    const v = values[i]!;
-    const x = guess[i]!;
-    const x3 = x * x * x;
-    values[i] = v > 1e-9 ? (x * (x3 + 2 * v)) / (2 * x3 + v) : 0;
-  }
-}
-
-const toLms: Matrix = [
-  0.412221469470763, 0.5363325372617348, 0.0514459932675022, 0.2119034958178252, 0.6806995506452344,
-  0.1073969535369406, 0.0883024591900564, 0.2817188391361215, 0.6299787016738222,
-];

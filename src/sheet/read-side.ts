@@ -1,12 +1,12 @@
-import { type CardLight, lightFromCard } from './card.ts';
-import { doubtWords } from './card-doubt.ts';
 import { withoutScreen } from './descreen.ts';
 import { evenOut, lightSurface } from './evenness.ts';
 import { findInks } from './find-inks.ts';
 import { flatness } from './flatness.ts';
+import { type KnownLight, knownLightOf } from './known-light.ts';
 import type { Frame, Light, PixelImage, Reading, ReadOptions, Side, Spot } from './model.ts';
+import { oklabPlanes } from './oklab-planes.ts';
 import { insideOf } from './outline.ts';
-import { clampFrame, type LinearPlanes, oklabPlanes } from './planes.ts';
+import { clampFrame, type LinearPlanes } from './planes.ts';
 import { readingOf } from './reading-of.ts';
 import { withoutRosettes } from './rosettes.ts';
 import { UnreadableImage } from './unreadable.ts';
@@ -29,21 +29,31 @@ export function readSide(image: PixelImage, options: ReadOptions = {}): Side {
  */
 export function readWithPlaces(image: PixelImage, options: ReadOptions = {}): Reading {
   refuse(image);
+  return readUnderLight(image, options, knownLightOf(image, options));
+}
+
+/**
+ * The same where the light was told elsewhere: by a mark on the photograph that `image` was straightened from. `card` and
+ * `chart` of the options are not looked at.
+ * @throws UnreadableImage where there is nothing to read.
+ */
+export function readUnderLight(image: PixelImage, options: ReadOptions, light: KnownLight | null): Reading {
+  refuse(image);
   const frame = clampFrame(options.crop, image);
   if (frame.width * frame.height < 2)
     throw new UnreadableImage('The picture is too small to read: one pixel.');
   const mmPerPixel = options.mmPerPixel ?? sheetMm / Math.max(frame.width, frame.height);
-  const card = options.card ? lightFromCard(image, options.card) : null;
-  const { linear: all, softness, rosettes } = withoutScreen(image, frame, options.card ?? null);
+  const lies = light?.lies ?? null;
+  const { linear: all, softness, rosettes } = withoutScreen(image, frame, lies);
   const linear = options.outline ? within(all, options.outline) : all;
   if (!linear.count) throw new UnreadableImage('The picture is fully transparent: there is nothing to read.');
-  const planes = oklabPlanes(linear, card?.matrix ?? null);
+  const planes = oklabPlanes(linear, light?.matrix ?? null);
   if (rosettes > 0) withoutRosettes(planes, rosettes);
   const flat = flatness(planes);
   const surface = lightSurface(planes, flat.limit);
-  if (surface) evenOut(planes, surface, options.card ? middleOn(options.card, frame) : null);
+  if (surface) evenOut(planes, surface, lies && middleOn(lies, frame));
   const found = findInks(planes, flat, softness);
-  const read = readingOf(planes, found, mmPerPixel, lightNote(card, surface !== null));
+  const read = readingOf(planes, found, mmPerPixel, lightNote(light, surface !== null));
   return options.mmPerPixel === undefined ? sizeAssumed(read) : read;
 }
 
@@ -75,17 +85,13 @@ function refuse({ data, width, height }: PixelImage): void {
   if (width * height < 2) throw new UnreadableImage('The picture is too small to read: one pixel.');
 }
 
-function lightNote(card: CardLight | null, uneven: boolean): Light {
+function lightNote(light: KnownLight | null, uneven: boolean): Light {
   const shade = uneven ? ' It fell unevenly over the sheet, and that was taken out.' : '';
-  if (!card)
-    return {
-      known: false,
-      note: `No card has been pointed out: the light is unknown, so whites and creams are as the camera gave them.${shade}`,
-    };
-  if (card.doubt)
-    return { known: false, note: `Light corrected by the card, but ${doubtWords[card.doubt]}${shade}` };
-  const by = card.clipped
-    ? 'Light corrected by the card, which is overexposed: trust light colours less.'
-    : 'Light corrected by the card in the picture.';
-  return { known: true, note: by + shade };
+  const { known, note } = light ?? unknown;
+  return { known, note: note + shade };
 }
+
+const unknown: Light = {
+  known: false,
+  note: 'No card has been pointed out: the light is unknown, so whites and creams are as the camera gave them.',
+};

@@ -1,7 +1,6 @@
-import { encodedFromLinear } from '../colour/spaces.ts';
+import { encodedTable, linearOfByte } from '../colour/light-tables.ts';
 import { type Homography, homographyOf } from './homography.ts';
 import type { Corners, PixelImage, SizeMm, Spot } from './model.ts';
-import { linearOfByte } from './planes.ts';
 
 export interface StraightenOptions {
   /** Size of the picture that comes out. Where one is missing, it follows from the sheet's proportion. */
@@ -130,14 +129,6 @@ function samples(h: Homography, u: number, v: number): [number, number] {
 
 function count(length: number): number {
   return Math.min(64, Math.max(1, Math.ceil(length - 0.1)));
-}
-
-let table: Uint8Array | undefined;
-
-/** 8-bit sRGB of linear light in steps of 1/65535. */
-function encodedTable(): Uint8Array {
-  table ??= Uint8Array.from({ length: 65536 }, (_, i) => Math.round(encodedFromLinear(i / 65535) * 255));
-  return table;
 }
 
 function far(a: Spot, b: Spot): number {

@@ -1,5 +1,6 @@
 import type { PixelImage } from './model.ts';
-import { linearPlanes, oklabPlanes, type Planes } from './planes.ts';
+import { oklabPlanes } from './oklab-planes.ts';
+import { linearPlanes, type Planes } from './planes.ts';
 import type { Quad } from './quad.ts';
 
 /** A photograph brought down to at most so many pixels on its longer side, in OKLab with a and b doubled. */

@@ -44,6 +44,7 @@ import {
 const card = schemaOf<Card>()(
   v.strictObject({
     ...frameSchema.entries,
+    kind: v.exactOptional(v.picklist(['white', 'grey'])),
     reflectance: v.exactOptional(share),
   } satisfies EntriesOf<Card>),
 );
@@ -60,6 +61,7 @@ const readOptions = schemaOf<ReadOptions>()(
     crop: v.exactOptional(frameSchema),
     outline: v.exactOptional(outline),
     card: v.exactOptional(card),
+    chart: v.exactOptional(frameSchema),
   } satisfies EntriesOf<ReadOptions>),
 );
 

@@ -6,7 +6,7 @@ import type { Comparison, Distance, MendOptions, Remedy } from '../harmony/model
 import { rank } from '../harmony/ranking/rank.ts';
 import { remediesFor } from '../harmony/remedies/remedies.ts';
 import type { StudyLeaf } from '../notebook/model.ts';
-import { ownTask } from './own-task.ts';
+import { ownTurn } from '../storage/own-turn.ts';
 import type { RankedCandidate } from './session-types.ts';
 
 /** Comparisons that are worked out once and given again until the drawer they were worked out from changes. */
@@ -78,11 +78,11 @@ export function startComparisons(): Comparisons {
       });
     },
     async ahead(drawer, study) {
-      await ownTask();
+      await ownTurn();
       const { anchor, distance } = study;
       const ranked = this.ranked(drawer, study);
       for (const { held } of ranked.slice(0, mostAhead)) {
-        await ownTask();
+        await ownTurn();
         if (anchor !== null) comparison(drawer, anchor, held, distance);
       }
     },

@@ -3,8 +3,8 @@ import type { FilterChoices, FoundPlaces, HeldAgainst, Wish } from '../drawer/lo
 import { DrawerNews } from '../drawer/mirror.ts';
 import type { Drawer } from '../drawer/model.ts';
 import type { KeptSide, Sheet } from '../sheet/model.ts';
+import { ownTurn } from '../storage/own-turn.ts';
 import type { DrawerAnswer, DrawerRequest } from '../workers/drawer-messages.ts';
-import { ownTask } from './own-task.ts';
 
 /** What was found, and what can be asked for. */
 export interface LookedThrough extends FoundPlaces {
@@ -70,12 +70,12 @@ export function startDrawerClient(make: () => Worker = makeDrawerWorker): Drawer
     const { sheets, plains, parts } = news.of(drawer);
     for (const some of inParts(sheets)) {
       tell({ kind: 'things', sheets: some.map(bare) });
-      await ownTask();
+      await ownTurn();
     }
     for (const some of inParts(plains)) tell({ kind: 'things', plains: some });
     for (const some of inParts(parts)) {
       tell({ kind: 'things', parts: some.map(({ asRead: _, hand: __, ...part }) => part) });
-      await ownTask();
+      await ownTurn();
     }
     const ids = (list: readonly { readonly id: string }[]) => list.map(({ id }) => id);
     tell({

@@ -1,8 +1,8 @@
 import type { Places, Side } from '../sheet/model.ts';
 import { pictureHeader } from '../sheet/picture-file.ts';
+import { pictureLimits } from '../sheet/picture-limits.ts';
 import { UnreadableImage } from '../sheet/unreadable.ts';
 import type { Look, Looked, ReadAnswer, ReadDone, ReadProgress, ReadRequest } from '../workers/messages.ts';
-import { pictureLimits } from '../workers/picture-limits.ts';
 
 export interface ReadResult {
   readonly side: Side;

@@ -1,6 +1,6 @@
+import { pictureLimits } from '../sheet/picture-limits.ts';
 import { UnreadableImage } from '../sheet/unreadable.ts';
 import type { ReadRequest } from '../workers/messages.ts';
-import { pictureLimits } from '../workers/picture-limits.ts';
 import { fewAtOnce } from './few-at-once.ts';
 import { type ReadClient, ReadingCancelled, type ReadResult } from './read-client.ts';
 import type { ReadingList } from './reading-list.ts';

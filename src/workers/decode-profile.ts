@@ -1,10 +1,7 @@
 import { zlibSync } from 'fflate';
+import { crc32 } from '../sheet/crc.ts';
 import type { PixelImage } from '../sheet/model.ts';
-
-/** What a file says of its colours: an ICC profile, or the code points of ISO/IEC 23091-2 (primaries, transfer). */
-export type ColourNote =
-  | { readonly icc: Uint8Array }
-  | { readonly primaries: number; readonly transfer: number };
+import type { ColourNote } from '../sheet/raw-picture.ts';
 
 /**
  * A picture whose pixels are not sRGB, as the browser sees it after its own default conversion: the pixels go through a
@@ -57,18 +54,4 @@ function bigEndian(value: number): Uint8Array<ArrayBuffer> {
   const view = new DataView(new ArrayBuffer(4));
   view.setUint32(0, value);
   return new Uint8Array(view.buffer);
-}
-
-let table: Uint32Array | undefined;
-
-/** Source: W3C PNG, annex D. */
-function crc32(bytes: Uint8Array): number {
-  table ??= Uint32Array.from({ length: 256 }, (_, n) => {
-    let c = n;
-    for (let k = 0; k < 8; k++) c = c & 1 ? 0xedb88320 ^ (c >>> 1) : c >>> 1;
-    return c;
-  });
-  let crc = 0xffffffff;
-  for (let i = 0; i < bytes.length; i++) crc = table[(crc ^ bytes[i]!) & 255]! ^ (crc >>> 8);
-  return (crc ^ 0xffffffff) >>> 0;
 }

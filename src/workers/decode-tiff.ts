@@ -1,7 +1,9 @@
 import type { IFD } from 'utif2';
+import { linearTable } from '../colour/light-tables.ts';
+import { separated, torn } from '../sheet/picture-refusals.ts';
+import { profileNote, type RawPicture } from '../sheet/raw-picture.ts';
+import { type RowReader, reducedPicture, rowsOfRgba } from '../sheet/reduced-picture.ts';
 import { UnreadableImage } from '../sheet/unreadable.ts';
-import { profileNote, type RawPicture } from './decode-raw.ts';
-import { linearTable, type RowReader, reducedPicture, rowsOfRgba } from './decode-rows.ts';
 import { upright } from './decode-turn.ts';
 
 type Utif = typeof import('utif2');
@@ -46,19 +48,17 @@ export async function tiffPicture(
 function largest(pages: readonly IFD[]): IFD {
   const area = (page: IFD) => (numberOf(page, 256) ?? 0) * (numberOf(page, 257) ?? 0);
   const found = [...pages].sort((a, b) => area(b) - area(a))[0];
-  if (found === undefined || area(found) === 0) throw new UnreadableImage(torn);
+  if (found === undefined || area(found) === 0) throw torn('tiff');
   return found;
 }
 
 function refuseSeparations(page: IFD): void {
   if (numberOf(page, 262) === 5) {
-    throw new UnreadableImage(
-      'This TIFF is separated for a printing press (CMYK), so its colours can’t be known. Save it as RGB and drop that.',
-    );
+    throw separated('tiff');
   }
   if (numberOf(page, 284) === 2 && (numberOf(page, 277) ?? 1) > 1) {
     throw new UnreadableImage(
-      'This TIFF keeps red, green and blue apart (planar), which can’t be opened here. Save it as PNG and drop that.',
+      'This TIFF keeps red, green and blue apart (planar), which can’t be opened here. Save it as PNG and use that.',
     );
   }
 }
@@ -102,12 +102,10 @@ function numberOf(page: IFD, tag: number): number | undefined {
   return typeof value === 'number' ? value : undefined;
 }
 
-const torn = 'This TIFF can’t be opened to the end. Scan or copy it again, or save it as PNG.';
-
 function attempt<T>(work: () => T): T {
   try {
     return work();
   } catch (error) {
-    throw new UnreadableImage(torn, { cause: error });
+    throw torn('tiff', error);
   }
 }

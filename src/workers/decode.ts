@@ -1,9 +1,10 @@
 import type { PixelImage } from '../sheet/model.ts';
-import { type PictureHeader, pictureHeader } from '../sheet/picture-file.ts';
+import type { PictureHeader } from '../sheet/picture-file.ts';
+import { pictureLimits, reduction } from '../sheet/picture-limits.ts';
+import { checkedHeader, checkSize, torn } from '../sheet/picture-refusals.ts';
+import type { RawPicture } from '../sheet/raw-picture.ts';
 import { UnreadableImage } from '../sheet/unreadable.ts';
 import { bitmapThroughProfile } from './decode-profile.ts';
-import type { RawPicture } from './decode-raw.ts';
-import { pictureLimits, reduction } from './picture-limits.ts';
 
 /** A picture decoded at the size at which it is read. */
 export interface Decoded {
@@ -57,37 +58,6 @@ export async function decodePicture(bytes: ArrayBuffer, options: DecodeOptions =
   return { image, canvas, opaque: alpha === 'all', kind: header.kind, fullWidth, fullHeight, notes: told };
 }
 
-function checkedHeader(bytes: Uint8Array): PictureHeader {
-  if (bytes.length === 0) throw new UnreadableImage('This file is empty: there is no picture in it.');
-  if (bytes.length > pictureLimits.file) {
-    throw new UnreadableImage(
-      'This file is too large to open (over 400 megabytes). Save a smaller copy and drop that.',
-    );
-  }
-  const header = pictureHeader(bytes);
-  if (header === null) {
-    throw new UnreadableImage(
-      'This file is not a picture, whatever its name says. JPEG, PNG, HEIC, TIFF, WebP, AVIF and GIF can be read.',
-    );
-  }
-  if (header.width !== null && header.height !== null) checkSize(header.width, header.height);
-  return header;
-}
-
-function checkSize(width: number, height: number): void {
-  if (Math.min(width, height) < pictureLimits.leastSide) {
-    throw new UnreadableImage(
-      `This picture is only ${width} × ${height} pixels: too small to read a paper from.`,
-    );
-  }
-  if (width * height > pictureLimits.decode) {
-    const millions = Math.round((width * height) / 1e6);
-    throw new UnreadableImage(
-      `This picture has ${millions} megapixels, more than a page can open safely (${pictureLimits.decode / 1e6}). Save a copy of 12 to 50 megapixels and drop that; a 12-inch sheet needs no more.`,
-    );
-  }
-}
-
 interface Opened {
   readonly bitmap: ImageBitmap;
   readonly fullWidth: number;
@@ -102,10 +72,7 @@ async function decoded(bytes: ArrayBuffer, header: PictureHeader, most: number):
   } catch (error) {
     // Some browsers open HEIC by themselves; for those that don't there is a decoder of our own.
     if (header.kind === 'heic') return fromRaw(await rawPicture(bytes, header, most));
-    throw new UnreadableImage(
-      'This picture is torn: it begins as one, but can’t be opened to the end. Copy it again from where it came from.',
-      { cause: error },
-    );
+    throw torn(header.kind, error);
   }
 }
 
@@ -136,7 +103,7 @@ async function rawPicture(bytes: ArrayBuffer, header: PictureHeader, most: numbe
   } catch (error) {
     if (error instanceof UnreadableImage) throw error;
     throw new UnreadableImage(
-      `What opens ${header.kind.toUpperCase()} pictures could not be loaded, or there is too little memory. Try again, or save the picture as JPEG and drop that.`,
+      `What opens ${header.kind.toUpperCase()} pictures could not be loaded, or there is too little memory. Try again, or save the picture as JPEG and use that.`,
       { cause: error },
     );
   }

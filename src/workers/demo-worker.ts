@@ -1,7 +1,7 @@
 import { drawDemoSheet } from '../demo/sheets.ts';
+import { pictureLimits } from '../sheet/picture-limits.ts';
 import { encodedPicture } from './encode.ts';
 import type { EncodedPicture } from './messages.ts';
-import { pictureLimits } from './picture-limits.ts';
 
 /** The demo's pictures to draw, in the order in which they are wanted. */
 export type DemoRequest = readonly {

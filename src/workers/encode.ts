@@ -1,5 +1,5 @@
+import { pictureLimits } from '../sheet/picture-limits.ts';
 import type { EncodedPicture } from './messages.ts';
-import { pictureLimits } from './picture-limits.ts';
 
 /** A canvas encoded anew with its longer side at most `side` pixels. `drawn` is true for what was drawn rather than photographed. */
 export async function encodedPicture(

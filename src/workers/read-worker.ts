@@ -1,12 +1,12 @@
-import type { PixelImage, ReadOptions } from '../sheet/model.ts';
+import type { PixelImage } from '../sheet/model.ts';
+import { type ReadPhotograph, readPhotograph } from '../sheet/photograph.ts';
+import { pictureLimits } from '../sheet/picture-limits.ts';
 import { readWithPlaces } from '../sheet/read-side.ts';
 import { UnreadableImage } from '../sheet/unreadable.ts';
 import { type Decoded, decodePicture } from './decode.ts';
 import { encodedPicture } from './encode.ts';
 import { lookedAt } from './looked.ts';
 import type { ReadAnswer, ReadRequest } from './messages.ts';
-import { pictureLimits } from './picture-limits.ts';
-import { prepared } from './prepared.ts';
 import { scaledOptions } from './scaled-options.ts';
 import { colourAtSpot } from './spot-colour.ts';
 
@@ -34,17 +34,12 @@ async function answer(request: ReadRequest): Promise<void> {
     }
     const { fullWidth, fullHeight, notes } = decoded;
     tell('reading', 0.4);
-    const made = request.prepare === undefined ? null : prepared(decoded.image, request.prepare);
-    const image = made?.image ?? decoded.image;
+    const { side, places, image } = readAs(decoded, request);
     const { width, height } = image;
-    const options: ReadOptions =
-      made === null ? scaledOptions(request.options, width / fullWidth) : { mmPerPixel: made.mmPerPixel };
-    const { side: read, places } = readWithPlaces(image, options);
-    const side = made?.light == null ? read : { ...read, light: made.light };
     const spotColours = (request.spots ?? []).map((spot) => colourAtSpot(image, spot));
     tell('keeping', 0.85);
     const canvas = request.withPicture ? canvasOf(decoded, image) : null;
-    const drawn = made === null && decoded.kind !== 'jpeg' && decoded.kind !== 'heic';
+    const drawn = request.prepare === undefined && decoded.kind !== 'jpeg' && decoded.kind !== 'heic';
     const encode = (longest: number) =>
       canvas === null ? null : encodedPicture(canvas, longest, decoded.opaque, drawn);
     const picture = await encode(pictureLimits.keptSide);
@@ -74,6 +69,12 @@ async function answer(request: ReadRequest): Promise<void> {
         : 'This picture could not be read: there may be too little memory. Close other pages, or drop a smaller copy.';
     page.postMessage({ id, kind: 'failed', says });
   }
+}
+
+/** The reading of a picture, as the request wants it, and the picture to be kept. */
+function readAs({ image, fullWidth }: Decoded, { options, prepare }: ReadRequest): ReadPhotograph {
+  if (prepare !== undefined) return readPhotograph(image, prepare);
+  return { ...readWithPlaces(image, scaledOptions(options, image.width / fullWidth)), image };
 }
 
 /** The canvas that it was decoded to, or a fresh one where something was done to it since. */

@@ -3,12 +3,13 @@ import type { Frame, ReadOptions } from '../sheet/model.ts';
 /** The options for a picture that was made smaller by `factor`: its pixels are larger and its frames smaller. */
 export function scaledOptions(options: ReadOptions, factor: number): ReadOptions {
   if (factor === 1) return options;
-  const { mmPerPixel, crop, card, ...fractions } = options;
+  const { mmPerPixel, crop, card, chart, ...fractions } = options;
   return {
     ...fractions,
     ...(mmPerPixel === undefined ? {} : { mmPerPixel: mmPerPixel / factor }),
     ...(crop === undefined ? {} : { crop: scaledFrame(crop, factor) }),
     ...(card === undefined ? {} : { card: scaledFrame(card, factor) }),
+    ...(chart === undefined ? {} : { chart: scaledFrame(chart, factor) }),
   };
 }
 

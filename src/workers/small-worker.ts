@@ -1,6 +1,6 @@
+import { pictureLimits } from '../sheet/picture-limits.ts';
 import { encodedPicture } from './encode.ts';
 import type { SmallAnswer, SmallRequest } from './messages.ts';
-import { pictureLimits } from './picture-limits.ts';
 
 /** A thin shell: a picture's file in, a small picture of it out, so that decoding many of them does not hold up the page. */
 const page = self as unknown as {

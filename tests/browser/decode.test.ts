@@ -1,10 +1,12 @@
 import { encodeImage } from 'utif2';
 import { describe, expect, it } from 'vitest';
+import { bmpPicture } from '../../src/sheet/bmp-picture.ts';
+import { pictureLimits } from '../../src/sheet/picture-limits.ts';
 import { decodePicture } from '../../src/workers/decode.ts';
 import { bitmapThroughProfile, pngOf } from '../../src/workers/decode-profile.ts';
 import { encodedPicture } from '../../src/workers/encode.ts';
 import type { ReadAnswer, ReadDone } from '../../src/workers/messages.ts';
-import { pictureLimits } from '../../src/workers/picture-limits.ts';
+import { bmpWays } from '../support/bmp.ts';
 import quarters from '../support/pictures/quarters.heic?url';
 import quartersP3 from '../support/pictures/quarters-p3.heic?url';
 import turnedAvif from '../support/pictures/quarters-turned.avif?url';
@@ -65,6 +67,32 @@ describe('a phone’s HEIC picture', () => {
   it('that is torn is told in a sentence', async () => {
     const torn = (await bytesAt(quarters)).slice(0, 420);
     await expect(decodePicture(torn)).rejects.toThrow('HEIC picture can’t be opened to the end');
+  });
+});
+
+describe('a BMP', () => {
+  it.each(bmpWays)(
+    'of %s is opened by the browser to what the terminal’s decoder makes of it',
+    async (_, file) => {
+      const { image } = await decodePicture(Uint8Array.from(file).buffer);
+      const own = bmpPicture(file);
+      expect([image.width, image.height]).toEqual([own.width, own.height]);
+      // Five and six bits are widened to eight by each in its own way: by repeating them, or to the nearest.
+      const far = image.data.reduce((most, v, i) => Math.max(most, Math.abs(v - own.data[i]!)), 0);
+      expect(far).toBeLessThanOrEqual(1);
+    },
+  );
+});
+
+describe('a JPEG in printing inks', () => {
+  it('is refused, as it is in the terminal', async () => {
+    const file = new Uint8Array(await jpeg(90, 60));
+    // Only the head is looked at: four channels in the frame header (ITU-T T.81, B.2.2).
+    const frame = file.findIndex((v, i) => v === 0xff && file[i + 1] === 0xc0);
+    file[frame + 9] = 4;
+    await expect(decodePicture(file.buffer)).rejects.toThrow(
+      'This JPEG is separated for a printing press (CMYK), so its colours can’t be known.',
+    );
   });
 });
 

@@ -1,7 +1,7 @@
 import { afterAll, describe, expect, it } from 'vitest';
+import { pictureLimits } from '../../src/sheet/picture-limits.ts';
 import { ReadingCancelled, startReadClient } from '../../src/workbench/read-client.ts';
 import type { ReadProgress } from '../../src/workers/messages.ts';
-import { pictureLimits } from '../../src/workers/picture-limits.ts';
 
 /** The reading worker as the page uses it, in a real browser. */
 

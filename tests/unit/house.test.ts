@@ -37,6 +37,9 @@ const pure = src.filter(
   (file) => pureRooms.includes(roomOf(file.path) ?? '') || file.path === 'src/index.ts',
 );
 
+/** Waiting one's turn needs a clock, and so stands no lower; elements wait as the workbench does. */
+const waits = 'src/storage/own-turn.ts';
+
 describe('the scan that the house is checked with', () => {
   it('sees every form of import, and none in a comment', () => {
     const code = blankComments(
@@ -143,7 +146,7 @@ describe('the house', () => {
       .filter(({ link }) => {
         if (link.file === null) return !/^(lit|@lit|@tanstack\/lit-virtual)(\/|$)/.test(link.to);
         if (link.file.startsWith('components/')) return link.file.startsWith('components/shell/');
-        if (roomOf(link.file) === 'drawing') return false;
+        if (roomOf(link.file) === 'drawing' || link.file === waits) return false;
         // What can be typed ends where what can be stored does.
         if (/^src\/\w+\/limits\.ts$/.test(link.file)) return false;
         return !(link.typeOnly && /^src\/\w+\/model\.ts$/.test(link.file));

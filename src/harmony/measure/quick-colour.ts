@@ -1,8 +1,10 @@
 import { adaptationMatrix } from '../../colour/adaptation.ts';
+import { labEpsilon, labKappa } from '../../colour/cielab.ts';
 import { cubeRoot } from '../../colour/cube-root.ts';
 import { angleDeg } from '../../colour/hue.ts';
 import { whites } from '../../colour/illuminants.ts';
 import { coolChromaLimit, type NeutralKind, neutralKindAt } from '../../colour/neutral.ts';
+import { rootsOfAb, xyzOfCones } from '../../colour/oklab-digits.ts';
 import { noHueBelowChroma } from '../../colour/spaces.ts';
 import { painterFromHue } from '../../colour/wheels.ts';
 import {
@@ -74,15 +76,15 @@ export function measureLabInto(out: Float64Array, o: number): void {
     a = c * (known[2 * whole]! * cos - known[2 * whole + 1]! * sin);
     b = c * (known[2 * whole + 1]! * cos + known[2 * whole]! * sin);
   }
-  const p = l + 0.3963377773761749 * a + 0.2158037573099136 * b;
-  const q = l - 0.1055613458156586 * a - 0.0638541728258133 * b;
-  const r = l - 0.0894841775298119 * a - 1.2914855480194092 * b;
+  const p = l + longA * a + longB * b;
+  const q = l + middleA * a + middleB * b;
+  const r = l + shortA * a + shortB * b;
   const long = p * p * p;
   const middle = q * q * q;
   const short = r * r * r;
-  last[0] = 1.2268798758459243 * long - 0.5578149944602171 * middle + 0.2813910456659647 * short;
-  last[1] = -0.0405757452148008 * long + 1.112286803280317 * middle - 0.0717110580655164 * short;
-  last[2] = -0.0763729366746601 * long - 0.4214933324022432 * middle + 1.5869240198367816 * short;
+  last[0] = xLong * long + xMiddle * middle + xShort * short;
+  last[1] = yLong * long + yMiddle * middle + yShort * short;
+  last[2] = zLong * long + zMiddle * middle + zShort * short;
   last[3] = h;
   roots[0] = last[0] / whiteX;
   roots[1] = last[1];
@@ -194,8 +196,10 @@ const whiteX = whites.D65.x;
 const whiteZ = whites.D65.z;
 const whiteXC = whites.C.x;
 const whiteZC = whites.C.z;
-const epsilon = 216 / 24389;
-const kappa = 24389 / 27;
+const [longA, longB, middleA, middleB, shortA, shortB] = rootsOfAb;
+const [xLong, xMiddle, xShort, yLong, yMiddle, yShort, zLong, zMiddle, zShort] = xyzOfCones;
+const epsilon = labEpsilon;
+const kappa = labKappa;
 const painterPlaces = 1440;
 let keptPainter: Float64Array | undefined;
 let keptToC: Float64Array | undefined;

@@ -1,3 +1,4 @@
+import { nothing } from '../../sheet/label-counts.ts';
 import type { Places } from '../../sheet/model.ts';
 
 /**
@@ -21,5 +22,3 @@ export function freePartOf({ width, height, labels }: Places, label: number): nu
   }
   return largest / Math.max(width, height);
 }
-
-const nothing = 255;

@@ -1,19 +1,4 @@
-/** What is used of libheif here. */
-export interface Libheif {
-  readonly HeifDecoder: new () => { decode(bytes: Uint8Array): HeifPicture[] };
-}
-
-export interface HeifPicture {
-  get_width(): number;
-  get_height(): number;
-  is_primary(): boolean;
-  /** Fills `data` with RGBA and answers with it, or with null where that fails. */
-  display(
-    into: { data: Uint8ClampedArray; width: number; height: number },
-    answer: (shown: unknown) => void,
-  ): void;
-  free(): void;
-}
+import type { Libheif } from '../../sheet/heif-picture.ts';
 
 let loading: Promise<Libheif> | undefined;
 

@@ -1,5 +1,9 @@
-import type { PixelImage } from '../sheet/model.ts';
-import type { ColourNote } from './decode-profile.ts';
+import type { PixelImage } from './model.ts';
+
+/** What a file says of its colours: an ICC profile, or the code points of ISO/IEC 23091-2 (primaries, transfer). */
+export type ColourNote =
+  | { readonly icc: Uint8Array }
+  | { readonly primaries: number; readonly transfer: number };
 
 /** A picture that was decoded by our own means rather than by the browser: upright, reduced, its colours not yet sRGB. */
 export interface RawPicture {

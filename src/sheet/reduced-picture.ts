@@ -1,6 +1,5 @@
-import { linearFromEncoded } from '../colour/spaces.ts';
-import type { PixelImage } from '../sheet/model.ts';
-import { encodedTable } from './encoded-table.ts';
+import { encodedTable, linearOfByte } from '../colour/light-tables.ts';
+import type { PixelImage } from './model.ts';
 import { reduction } from './picture-limits.ts';
 
 /** Fills `row` with one row of a picture: linear-light RGBA, 0–1, colour not multiplied by alpha. */
@@ -47,7 +46,7 @@ export function reducedPicture(
 
 /** Reads rows out of 8-bit RGBA. */
 export function rowsOfRgba(data: Uint8Array | Uint8ClampedArray, width: number): RowReader {
-  const linear = linearTable(256);
+  const linear = linearOfByte;
   return (y, row) => {
     let at = y * width * 4;
     for (let i = 0; i < width * 4; i += 4, at += 4) {
@@ -57,11 +56,6 @@ export function rowsOfRgba(data: Uint8Array | Uint8ClampedArray, width: number):
       row[i + 3] = data[at + 3]! / 255;
     }
   };
-}
-
-/** Linear light of each of `levels` equal steps of encoded sRGB: 256 or 65 536. */
-export function linearTable(levels: number): Float32Array {
-  return Float32Array.from({ length: levels }, (_, i) => linearFromEncoded(i / (levels - 1)));
 }
 
 /** Sums a row into fewer columns; colour is multiplied by alpha here, and stays so in the sums. */

@@ -11,7 +11,7 @@ import {
   xyzFromLab,
 } from '../../../src/colour/spaces.ts';
 import type { Frame, PixelImage } from '../../../src/sheet/model.ts';
-import { prepared } from '../../../src/workers/prepared.ts';
+import { type Preparation, prepared, readPhotograph } from '../../../src/sheet/photograph.ts';
 import { colourAtSpot, shareNear } from '../../../src/workers/spot-colour.ts';
 
 type Triple = readonly [number, number, number];
@@ -59,7 +59,7 @@ describe('a photograph with a card', () => {
   );
 
   it('has the light undone, all over and beside the card', () => {
-    const { image, light } = prepared(photograph, {
+    const { image, side } = readPhotograph(photograph, {
       sizeMm,
       light: { kind: 'white', frame, reflectance: 0.9 },
     });
@@ -69,11 +69,14 @@ describe('a photograph with a card', () => {
       expect(off(image, 0.3, i / 3 + 0.16, hex)).toBeLessThan(6);
     });
     expect(off(image, 0.8, 0.2, '#f3f3f3')).toBeLessThan(0.7);
-    expect(light).toMatchObject({ known: true, note: 'Light corrected by the white card in the picture.' });
+    expect(side.light).toMatchObject({
+      known: true,
+      note: 'Light corrected by the white card in the picture.',
+    });
   });
 
   it('is straightened by its corners, though the card lies outside them', () => {
-    const { image, mmPerPixel } = prepared(photograph, {
+    const preparation: Preparation = {
       sizeMm: { width: 152, height: 152 },
       light: { kind: 'white', frame, reflectance: 0.9 },
       corners: [
@@ -82,7 +85,14 @@ describe('a photograph with a card', () => {
         { x: 0.55, y: 0.8 },
         { x: 0.05, y: 0.8 },
       ],
-    });
+    };
+    const { mmPerPixel, light } = prepared(photograph, preparation);
+    // 150 pixels of the photograph became 150 of the sheet: the card moved by its corner, 15 and 10 pixels.
+    const { x, y, width, height } = light!.lies!;
+    [x - 195, y - 10, width - 60, height - 40].forEach(
+      (off) => void expect(Math.abs(off)).toBeLessThan(1e-6),
+    );
+    const { image } = readPhotograph(photograph, preparation);
     expect([image.width, image.height]).toEqual([150, 150]);
     expect(mmPerPixel).toBeCloseTo(152 / 150, 9);
     expect(off(image, 0.5, 0.2, papers[0]!)).toBeLessThan(6);
@@ -90,16 +100,16 @@ describe('a photograph with a card', () => {
 
   it('says so in a sentence where the card is black or the corners cross', () => {
     const black = seen(30, 30, () => [0, 0, 0], [1, 1, 1]);
-    expect(() => prepared(black, { sizeMm, light: { kind: 'grey', frame, reflectance: 0.18 } })).toThrow(
-      'too dark',
-    );
+    expect(() =>
+      readPhotograph(black, { sizeMm, light: { kind: 'grey', frame, reflectance: 0.18 } }),
+    ).toThrow('too dark');
     const corners = [
       { x: 0.1, y: 0.1 },
       { x: 0.9, y: 0.9 },
       { x: 0.9, y: 0.1 },
       { x: 0.1, y: 0.9 },
     ] as const;
-    expect(() => prepared(photograph, { sizeMm, corners })).toThrow('These corners make no sheet');
+    expect(() => readPhotograph(photograph, { sizeMm, corners })).toThrow('These corners make no sheet');
   });
 });
 
@@ -135,15 +145,17 @@ describe('a photograph with a chart of 24 patches', () => {
     ['on its left side', lying((c, r) => c * 6 + (5 - r), upright, [4, 6]), upright],
     ['on its right side', lying((c, r) => (3 - c) * 6 + r, upright, [4, 6]), upright],
   ] as const)('has its light undone by the chart lying %s', (_way, picture, at) => {
-    const { image, light } = prepared(picture, { sizeMm, light: { kind: 'chart', frame: at } });
+    const { image, side } = readPhotograph(picture, { sizeMm, light: { kind: 'chart', frame: at } });
     expect(off(picture, 0.9, 0.9, '#f4e8cd')).toBeGreaterThan(6);
     expect(off(image, 0.9, 0.9, '#f4e8cd')).toBeLessThan(3);
-    expect(light?.note).toMatch(/^Light corrected by the chart: ΔE₀₀ [0-2]\.\d is left/);
+    expect(side.light.note).toMatch(/^Light corrected by the chart: ΔE₀₀ [0-2]\.\d is left/);
   });
 
   it('says so where the frame lies on something else', () => {
     const plain = seen(100, 100, (x) => [x, 1 - x, 0.5], [1, 1, 1]);
-    expect(() => prepared(plain, { sizeMm, light: { kind: 'chart', frame } })).toThrow('does not lie on');
+    expect(() => readPhotograph(plain, { sizeMm, light: { kind: 'chart', frame } })).toThrow(
+      'does not lie on',
+    );
   });
 });
 
