@@ -5,7 +5,7 @@ import type { BaseKind, Ink, Motif, PrintScale } from '../sheet/model.ts';
 import { relabel } from '../sheet/relabel.ts';
 import { inkWord } from '../sheet/words.ts';
 import { type DrawerFilter, filterHeld } from './filter.ts';
-import { heldKey, nameOfHeld, sideOfHeld } from './find.ts';
+import { heldKey, nameOfHeld, sheetKey, sideOfHeld } from './find.ts';
 import type { Drawer, Held } from './model.ts';
 import { rankDrawer, repeatsOfInk } from './search.ts';
 
@@ -170,8 +170,4 @@ export interface FilterChoices {
   readonly motifs: readonly Motif[];
   /** The largest number that there is of any sheet. */
   readonly mostCount: number;
-}
-
-function sheetKey(held: Held): string {
-  return held.kind === 'sheet' ? `sheet:${held.id}` : heldKey(held);
 }

@@ -106,18 +106,25 @@ export function startingFrom(
 function newestOnly({ cookies, origins }: Held): Held {
   interface Records {
     readonly name: string;
-    readonly records: readonly { readonly value?: { readonly savedAt?: string } }[];
+    readonly records: readonly { readonly value?: unknown }[];
   }
-  const newest = (records: Records['records']) =>
-    records.toSorted((a, b) => (a.value?.savedAt ?? '').localeCompare(b.value?.savedAt ?? '')).slice(-1);
+  const told = (one: unknown) => JSON.stringify(one);
   const pruned = (stores: readonly Records[]): readonly Records[] => {
-    const notebooks = newest(stores.find(({ name }) => name === 'notebooks')?.records ?? []);
-    const named = JSON.stringify(notebooks).match(/picture-[\w-]+/g) ?? [];
+    const heads = stores.find(({ name }) => name === 'heads')?.records ?? [];
+    const savedAt = (one: unknown) => /"savedAt":"([^"]+)"/.exec(told(one))?.[1] ?? '';
+    const newest = heads.toSorted((a, b) => savedAt(a).localeCompare(savedAt(b))).at(-1);
+    const id = /"id":"([^"]+)"/.exec(told(newest) ?? '')?.[1] ?? 'none';
+    const isOfIt = (one: unknown) => told(one).includes(`"${id}"`);
+    const records = (stores.find(({ name }) => name === 'records')?.records ?? []).filter(isOfIt);
+    const named = told(records).match(/picture-[\w-]+/g) ?? [];
     return stores.map((store) => {
-      if (store.name === 'notebooks') return { ...store, records: notebooks };
+      if (store.name === 'heads') return { ...store, records: newest === undefined ? [] : [newest] };
+      if (store.name === 'records') return { ...store, records };
       if (store.name !== 'pictures') return store;
-      const records = store.records.filter((one) => named.some((id) => JSON.stringify(one).includes(id)));
-      return { ...store, records };
+      return {
+        ...store,
+        records: store.records.filter((one) => named.some((name) => told(one).includes(name))),
+      };
     });
   };
   return {
