@@ -1,11 +1,13 @@
 import { spawnSync } from 'node:child_process';
-import { mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
+import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { loadavg, tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { type BrowserContext, chromium, type Page } from 'playwright';
-import { build, preview } from 'vite';
+import { preview } from 'vite';
 import { chromiumArgs, findChromium } from '../../.ci/chromium.mjs';
+import { isPage, type Process, processesOf } from '../support/browser-processes.ts';
 import { largeDrawerLeaves } from '../support/large-drawer.ts';
+import { fillShelf, seedScript } from '../support/large-drawer-script.ts';
 import * as inPage from './scale-page.ts';
 
 const root = process.cwd();
@@ -25,7 +27,7 @@ export async function bench(print: (line: string) => void): Promise<void> {
     env: { ...process.env, NODE_ENV: 'production' },
   });
   if (built.status !== 0) throw new Error(`The page could not be built.\n${built.stderr}`);
-  const seed = await seedScript();
+  const seed = await seedScript(root);
   const server = await preview({
     root,
     logLevel: 'error',
@@ -58,20 +60,7 @@ async function measure(
   const tell = (what: string, says: string) =>
     print(`  ${String(size).padStart(6)}  ${what.padEnd(38)} ${says}`);
   const first = await browserWith(profile);
-  await first.route(`${url}seed.*`, (route) =>
-    route.request().url().endsWith('.js')
-      ? route.fulfill({ contentType: 'text/javascript', body: seed })
-      : route.fulfill({ contentType: 'text/html', body: '<!doctype html><title>seed</title>' }),
-  );
-  const filling = await first.newPage();
-  await filling.goto(`${url}seed.html`);
-  await filling.evaluate(
-    async ([address, count]) => {
-      const { putLargeDrawer } = await import(/* @vite-ignore */ address);
-      await putLargeDrawer(count);
-    },
-    [`${url}seed.js`, size] as const,
-  );
+  await fillShelf(first, url, seed, size);
   // Once, so that what is made at first sight, the store of files among it, is there.
   await opened(first, url, 'note');
   await first.close();
@@ -172,59 +161,6 @@ async function opened(context: BrowserContext, url: string, leaf: keyof typeof s
   await page.goto(`${url}#${largeDrawerLeaves[leaf]}`);
   const took = await page.waitForFunction(inPage.openedAt).then((handle) => handle.jsonValue());
   return { page, took: took ?? Number.NaN };
-}
-
-/** The seeding of the shelf as one module that a page can import. */
-async function seedScript(): Promise<string> {
-  const made = await build({
-    root,
-    configFile: false,
-    logLevel: 'error',
-    build: {
-      write: false,
-      minify: false,
-      lib: { entry: join(root, 'tests/support/large-drawer.ts'), formats: ['es'], fileName: () => 'seed.js' },
-      rolldownOptions: { output: { codeSplitting: false } },
-    },
-  });
-  const [bundle] = Array.isArray(made) ? made : [made];
-  const chunk = 'output' in bundle! ? bundle.output.find((part) => part.type === 'chunk') : undefined;
-  if (chunk?.type !== 'chunk') throw new Error('The seeding could not be put together.');
-  return chunk.code;
-}
-
-interface Process {
-  readonly id: string;
-  readonly command: string;
-}
-
-/** Processes of the browser with this profile, where the system tells of them (Linux). */
-function processesOf(profile: string): readonly Process[] {
-  try {
-    const all = readdirSync('/proc')
-      .filter((name) => /^\d+$/.test(name))
-      .flatMap((id): (Process & { parent: string })[] => {
-        try {
-          const parent = /^PPid:\s+(\d+)/m.exec(readFileSync(`/proc/${id}/status`, 'utf8'))?.[1] ?? '';
-          return [{ id, parent, command: readFileSync(`/proc/${id}/cmdline`, 'utf8').replaceAll('\0', ' ') }];
-        } catch {
-          return [];
-        }
-      });
-    const found = all.filter(({ command }) => command.includes(profile)).map(({ id }) => id);
-    const family = new Set(found);
-    for (let before = -1; before !== family.size; ) {
-      before = family.size;
-      for (const { id, parent } of all) if (family.has(parent)) family.add(id);
-    }
-    return all.filter(({ id }) => family.has(id));
-  } catch {
-    return [];
-  }
-}
-
-function isPage({ command }: Process): boolean {
-  return command.includes('--type=renderer');
 }
 
 function residentMb({ id }: Process): number {
