@@ -37,6 +37,8 @@ export interface Head {
   readonly removedAt: number;
   /** By tab: the number of its last change that is stored. Only the tabs that stored last. */
   readonly stored: Readonly<Record<string, number>>;
+  /** The tab that saved last, and the first revision from which on nobody else has. */
+  readonly alone?: { readonly tab: string; readonly since: number };
 }
 
 export type RecordKey = [notebook: string, kind: StoredKind, id: string];

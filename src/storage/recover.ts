@@ -89,10 +89,19 @@ function withNotes(
   const before: Written = kept ?? { notebook: emptyNotebook(notebookId), choices: [] };
   const lists: Record<keyof Lists, readonly Item[]> = { ...listsOf(before) };
   const clashes: Clash[] = [];
+  // What a tab stored itself, one letter after the other, is no other tab's.
+  const isOwn = (revision: number) => kept?.alone?.tab === tabId && kept.alone.since <= revision + 1;
   let { title } = before.notebook;
   for (const note of missing) {
     if (note.kind === 'title') title = typeof note.value === 'string' ? keptName(note.value) : title;
-    else lists[note.kind] = withNote(lists[note.kind], note, note.kind, kept, clashes);
+    else
+      lists[note.kind] = withNote(
+        lists[note.kind],
+        note,
+        note.kind,
+        isOwn(note.revision) ? null : kept,
+        clashes,
+      );
   }
   const leaves = lists.leaf as Lists['leaf'];
   const choice = choicesAfter(lists.choice as Lists['choice'], leaves, clashes, newId);
@@ -104,6 +113,7 @@ function withNote(
   list: readonly Item[],
   { id, value, at, revision }: Note,
   kind: (typeof storedKinds)[number],
+  /** What another tab may have stored since; null where none has. */
   kept: Kept | null,
   clashes: Clash[],
 ): readonly Item[] {

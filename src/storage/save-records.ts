@@ -29,6 +29,8 @@ export type PlacesByKind = Readonly<Record<StoredKind, Places>>;
 export interface SaveMore {
   /** By tab: the number of its last change that is in what is saved. */
   readonly stored?: Readonly<Record<string, number>>;
+  /** The tab that saves. */
+  readonly by?: string;
   /** True where the notebook is the one to be opened next time. */
   readonly isOpen?: boolean;
   readonly savedAt: string;
@@ -78,6 +80,7 @@ export async function saveRecords(
           version: notebookVersion,
           removedAt: isSmaller ? revision : (head?.removedAt ?? 0),
           stored: storedBy(head, more.stored ?? {}),
+          ...aloneAfter(head, more.by, revision),
         }),
       ...(isNext ? [() => tx.objectStore('settings').put(id, 'last')] : []),
     ]);
@@ -154,6 +157,11 @@ function withMoves(
     );
   });
   return [...changes, ...moved];
+}
+
+function aloneAfter(head: Head | undefined, tab: string | undefined, revision: number): Pick<Head, 'alone'> {
+  if (tab === undefined) return {};
+  return { alone: { tab, since: head?.alone?.tab === tab ? head.alone.since : revision } };
 }
 
 function storedBy(head: Head | undefined, more: Readonly<Record<string, number>>): Head['stored'] {

@@ -24,6 +24,8 @@ export interface Kept {
   readonly savedAt: string;
   /** By tab: the number of its last change that is in it. */
   readonly stored: Readonly<Record<string, number>>;
+  /** The tab that saved last, and since which revision nobody else has; null where that is not known. */
+  readonly alone: { readonly tab: string; readonly since: number } | null;
   /** The revision at which each record was stored, by recordName. */
   readonly storedAt: ReadonlyMap<string, number>;
 }
@@ -137,9 +139,9 @@ export function openShelf(options: ShelfOptions = {}): Shelf {
     if (raw === null) return null;
     const { written, setAside } = await readRecords(raw);
     know(id, baseOf(raw, written));
-    const { revision, savedAt, stored } = raw.head;
+    const { revision, savedAt, stored, alone = null } = raw.head;
     const storedAt = new Map(raw.records.map((one) => [recordName(one.kind, one.id), one.revision]));
-    return { ...written, setAside, revision, savedAt, stored, storedAt };
+    return { ...written, setAside, revision, savedAt, stored, alone, storedAt };
   };
 
   return {

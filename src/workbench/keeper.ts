@@ -158,7 +158,7 @@ export function startKeeper(options: KeeperOptions): Keeper {
       if (id === options.current().id) ({ notebook, choices } = written);
       try {
         const stored = { ...from, [tabId]: pending.count };
-        const saved = await shelf.save(notebook, revision, { choices, stored, isOpen });
+        const saved = await shelf.save(notebook, revision, { choices, stored, isOpen, by: tabId });
         know(id, { revision: saved.revision });
         tabs.told(id, saved.revision);
         if (saved.refused === null) return;

@@ -77,6 +77,27 @@ describe('a tab closed in mid-save', () => {
     expect(kept?.choices).toEqual([]);
   });
 
+  it('between two letters, of which it had stored the first, needs no choice: both are its own', async () => {
+    const { revision } = await shelf.save(book, 0, { by: 'old-tab' });
+    const ahead = openAhead(small, 'old-tab');
+    ahead.note(written(book), written(withText(book, 'a')), revision);
+    ahead.note(written(withText(book, 'a')), written(withText(book, 'ab')), revision);
+    await shelf.save(withText(book, 'a'), revision, { by: 'old-tab', stored: { 'old-tab': 1 } });
+    await recoverAll();
+    const kept = await openShelf().notebook('n1');
+    expect(textIn(kept)).toBe('ab');
+    expect(kept?.choices).toEqual([]);
+  });
+
+  it('between two letters, beside another tab that wrote there, leaves the choice to her', async () => {
+    const { revision } = await shelf.save(book, 0, { by: 'old-tab' });
+    openAhead(small, 'old-tab').note(written(book), written(withText(book, 'ab')), revision);
+    await shelf.save(withText(book, 'other'), revision, { by: 'other-tab' });
+    await recoverAll();
+    const kept = await openShelf().notebook('n1');
+    expect([textIn(kept), kept?.choices.map(({ other }) => other)]).toEqual(['other', ['ab']]);
+  });
+
   it('that had taken a leaf out and stored that does not bring it back', async () => {
     const { revision } = await shelf.save(book, 0);
     notedBy('old-tab', withText(book, 'words on it'), revision);
