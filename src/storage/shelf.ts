@@ -6,6 +6,7 @@ import type { Choice } from './choice.ts';
 import { type Database, databaseName, openDatabase, type Picture } from './database.ts';
 import { notebookVersion } from './migrate.ts';
 import { openNotebookFile } from './notebook-file.ts';
+import { ownTurn } from './own-turn.ts';
 import { pictureIdsIn } from './pictures-in.ts';
 import { rangeOf, readRaw, readRecords } from './read-records.ts';
 import type { SetAside } from './records.ts';
@@ -88,6 +89,9 @@ export interface ShelfOptions {
   readonly name?: string;
   readonly now?: () => Date;
 }
+
+/** Records that are looked through in one task. */
+const recordsATask = 400;
 
 /** Notebooks whose stored state is remembered; another is read again before it is saved. */
 const mostBases = 3;
@@ -221,9 +225,14 @@ export function openShelf(options: ShelfOptions = {}): Shelf {
     picturesNamed: (id) =>
       use(async (db) => {
         const raw = await readRaw(db, id);
-        return raw === null
-          ? pictureIdsIn([await db.get('notebooks', id)])
-          : pictureIdsIn([...raw.records, ...raw.aside]);
+        if (raw === null) return pictureIdsIn([await db.get('notebooks', id)]);
+        const ids = new Set(pictureIdsIn(raw.aside));
+        // A part a task: of ten thousand sheets it would hold up the hand.
+        for (let from = 0; from < raw.records.length; from += recordsATask) {
+          for (const one of pictureIdsIn(raw.records.slice(from, from + recordsATask))) ids.add(one);
+          await ownTurn();
+        }
+        return ids;
       }),
     putPictures: (pictures) =>
       use(async (db) => {

@@ -4,7 +4,11 @@ import type { Comparison, Remedy } from '../harmony/model.ts';
 import { goesByPlaces } from '../harmony/remedies/remedies.ts';
 import type { Notebook } from '../notebook/model.ts';
 import type { Places, Side } from '../sheet/model.ts';
+import { ownTurn } from '../storage/own-turn.ts';
 import type { Comparisons, HeldPair } from './comparisons.ts';
+
+/** Sheets of a drawer beside which remedies are worked out while the study is drawn. Ours: above it that holds up the hand. */
+const soonTried = 300;
 
 /**
  * What could mend a pair. It goes by where the inks lie, so it is told once that is known of both papers and not
@@ -25,6 +29,8 @@ export function startAdvice(
   const lying = new WeakMap<Side, Places | null>();
   const asked = new WeakMap<Side, Promise<void>>();
   const told = new WeakMap<Comparison, readonly Remedy[]>();
+  const underway = new WeakSet<Comparison>();
+  let queue: Promise<void> = Promise.resolve();
 
   const ask = (notebook: Notebook, held: Held, reading: Side): Promise<void> => {
     const before = asked.get(reading);
@@ -59,6 +65,22 @@ export function startAdvice(
     told.set(comparison, found);
     return found;
   };
+  /** At once beside a drawer that is soon looked through; beside a large one each pair in a task of its own. */
+  const atOnce = (drawer: Drawer, pair: HeldPair, comparison: Comparison): readonly Remedy[] | null => {
+    if (told.has(comparison) || drawer.sheets.length <= soonTried) return remedies(drawer, pair, comparison);
+    if (!underway.has(comparison)) {
+      underway.add(comparison);
+      queue = queue
+        .then(ownTurn)
+        .then(() => {
+          remedies(drawer, pair, comparison);
+          arrived();
+        })
+        // One that can't be worked out must not keep the next from it.
+        .catch(() => {});
+    }
+    return null;
+  };
   const compared = ({ drawer }: Notebook, { anchor, candidate, distance }: HeldPair) =>
     comparisons.of(drawer, anchor, candidate, distance);
 
@@ -67,7 +89,7 @@ export function startAdvice(
       const comparison = compared(notebook, pair);
       if (comparison === null) return [];
       const missing = goesByPlaces(comparison) ? unknown(notebook.drawer, pair) : [];
-      if (missing.length === 0) return remedies(notebook.drawer, pair, comparison);
+      if (missing.length === 0) return atOnce(notebook.drawer, pair, comparison);
       for (const { held, reading } of missing) void ask(notebook, held, reading);
       return null;
     },
