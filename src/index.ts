@@ -50,12 +50,10 @@ export type {
   Verdict,
 } from './harmony/model.ts';
 export { remediesFor } from './harmony/remedies/remedies.ts';
-export type { FoundCorners } from './sheet/corners.ts';
-export { findCorners } from './sheet/corners.ts';
-export type { HandOptions } from './sheet/hand.ts';
-export { NoColourAtSpot, UnknownInk, withHand } from './sheet/hand.ts';
-export type { Homography } from './sheet/homography.ts';
-export { homographyOf, movedBy } from './sheet/homography.ts';
+export type { Block } from './sheet/blocks/parts.ts';
+export { findBlocks, readPart } from './sheet/blocks/parts.ts';
+export type { HandOptions } from './sheet/hand/hand.ts';
+export { NoColourAtSpot, UnknownInk, withHand } from './sheet/hand/hand.ts';
 export type {
   Base,
   BaseKind,
@@ -80,13 +78,15 @@ export type {
   SizeMm,
   Spot,
 } from './sheet/model.ts';
-export { guessMotif } from './sheet/motif.ts';
-export type { Block } from './sheet/parts.ts';
-export { findBlocks, readPart } from './sheet/parts.ts';
+export type { FoundCorners } from './sheet/outline/corners.ts';
+export { findCorners } from './sheet/outline/corners.ts';
+export type { Homography } from './sheet/outline/homography.ts';
+export { homographyOf, movedBy } from './sheet/outline/homography.ts';
+export type { Straightened, StraightenOptions } from './sheet/outline/straighten.ts';
+export { straighten } from './sheet/outline/straighten.ts';
 export { inkFromHex, plainOf, sideOfPlain } from './sheet/plain.ts';
+export { guessMotif } from './sheet/print/motif.ts';
 export { readSide, readWithPlaces } from './sheet/read-side.ts';
 export { relabel } from './sheet/relabel.ts';
-export type { Straightened, StraightenOptions } from './sheet/straighten.ts';
-export { straighten } from './sheet/straighten.ts';
 export { UnreadableImage } from './sheet/unreadable.ts';
 export { inkWord } from './sheet/words.ts';

@@ -1,8 +1,8 @@
 import { deflateSync } from 'node:zlib';
 import sharp from 'sharp';
-import { crc32 } from '../sheet/crc.ts';
+import { crc32 } from '../files/crc32.ts';
+import type { ColourNote } from '../files/raw-picture.ts';
 import type { PixelImage } from '../sheet/model.ts';
-import type { ColourNote } from '../sheet/raw-picture.ts';
 import { UnreadableImage } from '../sheet/unreadable.ts';
 
 /**

@@ -1,6 +1,6 @@
 import { readFile } from 'node:fs/promises';
 import { createRequire } from 'node:module';
-import type { Libheif } from '../sheet/heif-picture.ts';
+import type { Libheif } from '../files/heif-picture.ts';
 import { Trouble } from './trouble.ts';
 
 let loading: Promise<Libheif> | undefined;

@@ -1,7 +1,7 @@
 import type { Advised, Reason, Remedy } from '../harmony/model.ts';
 import { verdictWords } from '../harmony/words/sentences.ts';
-import { groundWords } from '../sheet/ground-sure.ts';
 import type { Ink, Side } from '../sheet/model.ts';
+import { groundWords } from '../sheet/print/base-sure.ts';
 import { inkWord, repeatWords } from '../sheet/words.ts';
 import type { Placed } from './study-json.ts';
 

@@ -1,6 +1,6 @@
 import type { Advised } from '../harmony/model.ts';
-import { groundSaid } from '../sheet/ground-sure.ts';
 import type { Side } from '../sheet/model.ts';
+import { groundSaid } from '../sheet/print/base-sure.ts';
 
 /** One candidate with the file that it came from, best first. */
 export interface Placed {

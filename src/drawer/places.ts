@@ -1,5 +1,5 @@
 import { oklabFromOklch, oklchFromTuple } from '../colour/spaces.ts';
-import { nothing } from '../sheet/label-counts.ts';
+import { nothing } from '../sheet/inks/label-counts.ts';
 import type { Ink, Places, Side, Spot } from '../sheet/model.ts';
 
 /**

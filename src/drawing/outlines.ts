@@ -1,5 +1,5 @@
 import type { Frame, Spot } from '../sheet/model.ts';
-import { mostCorners } from '../sheet/outline.ts';
+import { mostCorners } from '../sheet/outline/outline.ts';
 
 /** An oval that fills its frame, in fractions of it. */
 export const oval: readonly Spot[] = Array.from({ length: 48 }, (_, i) => {

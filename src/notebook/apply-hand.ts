@@ -1,6 +1,6 @@
 import { indexById } from '../drawer/by-id.ts';
 import type { Held } from '../drawer/model.ts';
-import { withHand } from '../sheet/hand.ts';
+import { withHand } from '../sheet/hand/hand.ts';
 import type { HandMade, Places, Side } from '../sheet/model.ts';
 import type { HandEdit } from './edit-kinds.ts';
 import { limits } from './limits.ts';

@@ -2,8 +2,8 @@ import { hexFromOklch } from '../colour/gamut.ts';
 import { isccName } from '../colour/names.ts';
 import { labFromOklch, oklchFromHex, oklchFromTuple, tupleFromOklch } from '../colour/spaces.ts';
 import { tradeWord } from '../colour/trade-words.ts';
-import { baseKind } from './ground.ts';
 import type { Ink, Plain, PlainKind, Side } from './model.ts';
+import { baseKind } from './print/base.ts';
 
 /** A plain's one colour as a side: nothing but its base. */
 export function sideOfPlain(plain: Plain): Side {

@@ -1,14 +1,14 @@
-import { withoutScreen } from './descreen.ts';
-import { evenOut, lightSurface } from './evenness.ts';
-import { findInks } from './find-inks.ts';
-import { flatness } from './flatness.ts';
-import { type KnownLight, knownLightOf } from './known-light.ts';
+import { findInks } from './inks/find-inks.ts';
+import { flatness } from './inks/flatness.ts';
+import { evenOut, lightSurface } from './light/evenness.ts';
+import { type KnownLight, knownLightOf } from './light/known-light.ts';
 import type { Frame, Light, PixelImage, Reading, ReadOptions, Side, Spot } from './model.ts';
 import { oklabPlanes } from './oklab-planes.ts';
-import { insideOf } from './outline.ts';
+import { insideOf } from './outline/outline.ts';
 import { clampFrame, type LinearPlanes } from './planes.ts';
 import { readingOf } from './reading-of.ts';
-import { withoutRosettes } from './rosettes.ts';
+import { withoutScreen } from './screen/descreen.ts';
+import { withoutRosettes } from './screen/rosettes.ts';
 import { UnreadableImage } from './unreadable.ts';
 
 /** Longer side of a full sheet where no scale is given: 12 in. */

@@ -1,15 +1,15 @@
 import { labFromOklch, oklchFromTuple } from '../colour/spaces.ts';
-import type { Found } from './find-inks.ts';
-import { baseKind, groundOf, groundPrinted } from './ground.ts';
 import { idAt, inkOf } from './ink.ts';
-import { countLabels } from './label-counts.ts';
+import type { Found } from './inks/find-inks.ts';
+import { countLabels } from './inks/label-counts.ts';
+import { placesOf } from './inks/places.ts';
+import { apart } from './inks/settled-inks.ts';
 import type { Base, Ink, Light, Reading } from './model.ts';
-import { motifOf } from './motif.ts';
-import { numbers } from './numbers.ts';
-import { placesOf } from './places.ts';
 import type { Planes } from './planes.ts';
-import { printOf } from './print.ts';
-import { apart } from './settle.ts';
+import { baseKind, groundOf, groundPrinted } from './print/base.ts';
+import { motifOf } from './print/motif.ts';
+import { printOf } from './print/print.ts';
+import { numbers } from './reading-limits.ts';
 
 /** The side and its places, from the inks that were found. */
 export function readingOf(

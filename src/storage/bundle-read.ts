@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import { pictureHeader } from '../sheet/picture-file.ts';
+import { pictureHeader } from '../files/picture-file.ts';
 import { bundleLimits, notebookEntry, portion } from './bundle-limits.ts';
 import type { BundlePicture } from './bundle-write.ts';
 import type { Picture } from './database.ts';

@@ -1,5 +1,5 @@
+import { pictureHeader } from '../files/picture-file.ts';
 import type { Notebook } from '../notebook/model.ts';
-import { pictureHeader } from '../sheet/picture-file.ts';
 import { bundleLimits, notebookEntry } from './bundle-limits.ts';
 import type { Picture } from './database.ts';
 import { fileFromNotebook } from './notebook-file.ts';

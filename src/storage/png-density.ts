@@ -1,4 +1,4 @@
-import { crc32 } from './crc32.ts';
+import { crc32 } from '../files/crc32.ts';
 
 /** A PNG that says how many pixels there are to the inch, so that it prints at its size. Source: W3C PNG §11.3.4.3 (pHYs). */
 export function pngWithDensity(png: Uint8Array, perInch: number): Uint8Array<ArrayBuffer> {

@@ -22,7 +22,7 @@ import {
   type Weight,
   weightGrades,
 } from '../sheet/model.ts';
-import { mostCorners } from '../sheet/outline.ts';
+import { mostCorners } from '../sheet/outline/outline.ts';
 import { handSchema, takenSchema } from './schema-hand.ts';
 import {
   between,

@@ -1,6 +1,6 @@
 import { Inflate } from 'fflate';
+import { crc32 } from '../files/crc32.ts';
 import { breath } from './breath.ts';
-import { crc32 } from './crc32.ts';
 import { StorageTrouble } from './trouble.ts';
 
 /** One file in a zip, as its central directory tells. Source: PKWARE APPNOTE 6.3 §4.3.7, §4.3.12–16, §4.5.3. */

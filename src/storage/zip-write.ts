@@ -1,6 +1,6 @@
 import { Deflate } from 'fflate';
+import { crc32 } from '../files/crc32.ts';
 import { breath } from './breath.ts';
-import { crc32 } from './crc32.ts';
 
 /** Takes the next bytes of a file; they are not touched afterwards. */
 export type Write = (part: Uint8Array<ArrayBuffer>) => void | Promise<void>;

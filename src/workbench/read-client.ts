@@ -1,6 +1,6 @@
+import { pictureHeader } from '../files/picture-file.ts';
+import { pictureLimits } from '../files/picture-limits.ts';
 import type { Places, Side } from '../sheet/model.ts';
-import { pictureHeader } from '../sheet/picture-file.ts';
-import { pictureLimits } from '../sheet/picture-limits.ts';
 import { UnreadableImage } from '../sheet/unreadable.ts';
 import type { Look, Looked, ReadAnswer, ReadDone, ReadProgress, ReadRequest } from '../workers/messages.ts';
 

@@ -1,4 +1,4 @@
-import { pictureLimits } from '../sheet/picture-limits.ts';
+import { pictureLimits } from '../files/picture-limits.ts';
 import { UnreadableImage } from '../sheet/unreadable.ts';
 import type { ReadRequest } from '../workers/messages.ts';
 import { fewAtOnce } from './few-at-once.ts';

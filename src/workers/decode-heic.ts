@@ -1,5 +1,5 @@
-import { heifPicture } from '../sheet/heif-picture.ts';
-import type { RawPicture } from '../sheet/raw-picture.ts';
+import { heifPicture } from '../files/heif-picture.ts';
+import type { RawPicture } from '../files/raw-picture.ts';
 import { loadLibheif } from './libheif/load.ts';
 
 /**

@@ -1,7 +1,7 @@
 import { zlibSync } from 'fflate';
-import { crc32 } from '../sheet/crc.ts';
+import { crc32 } from '../files/crc32.ts';
+import type { ColourNote } from '../files/raw-picture.ts';
 import type { PixelImage } from '../sheet/model.ts';
-import type { ColourNote } from '../sheet/raw-picture.ts';
 
 /**
  * A picture whose pixels are not sRGB, as the browser sees it after its own default conversion: the pixels go through a

@@ -1,8 +1,8 @@
+import type { PictureHeader } from '../files/picture-file.ts';
+import { pictureLimits, reduction } from '../files/picture-limits.ts';
+import { checkedHeader, checkSize, torn } from '../files/picture-refusals.ts';
+import type { RawPicture } from '../files/raw-picture.ts';
 import type { PixelImage } from '../sheet/model.ts';
-import type { PictureHeader } from '../sheet/picture-file.ts';
-import { pictureLimits, reduction } from '../sheet/picture-limits.ts';
-import { checkedHeader, checkSize, torn } from '../sheet/picture-refusals.ts';
-import type { RawPicture } from '../sheet/raw-picture.ts';
 import { UnreadableImage } from '../sheet/unreadable.ts';
 import { bitmapThroughProfile } from './decode-profile.ts';
 

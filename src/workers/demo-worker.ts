@@ -1,5 +1,5 @@
 import { drawDemoSheet } from '../demo/sheets.ts';
-import { pictureLimits } from '../sheet/picture-limits.ts';
+import { pictureLimits } from '../files/picture-limits.ts';
 import { encodedPicture } from './encode.ts';
 import type { EncodedPicture } from './messages.ts';
 

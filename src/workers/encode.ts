@@ -1,4 +1,4 @@
-import { pictureLimits } from '../sheet/picture-limits.ts';
+import { pictureLimits } from '../files/picture-limits.ts';
 import type { EncodedPicture } from './messages.ts';
 
 /** A canvas encoded anew with its longer side at most `side` pixels. `drawn` is true for what was drawn rather than photographed. */

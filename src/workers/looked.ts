@@ -1,6 +1,6 @@
-import { type FoundCorners, findCorners } from '../sheet/corners.ts';
+import { findBlocks } from '../sheet/blocks/parts.ts';
 import type { Corners, PixelImage } from '../sheet/model.ts';
-import { findBlocks } from '../sheet/parts.ts';
+import { type FoundCorners, findCorners } from '../sheet/outline/corners.ts';
 import type { Look, Looked } from './messages.ts';
 
 /** How sure corners or a block must be to be offered at all; 0–1. Ours. */

@@ -1,5 +1,5 @@
+import type { Preparation } from '../sheet/light/photograph.ts';
 import type { Corners, Frame, Places, ReadOptions, Side, Spot } from '../sheet/model.ts';
-import type { Preparation } from '../sheet/photograph.ts';
 
 /** What the page asks of the reading worker. One answer `done` or `failed` comes for each `id`. */
 export interface ReadRequest {

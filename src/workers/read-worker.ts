@@ -1,6 +1,6 @@
+import { pictureLimits } from '../files/picture-limits.ts';
+import { type ReadPhotograph, readPhotograph } from '../sheet/light/photograph.ts';
 import type { PixelImage } from '../sheet/model.ts';
-import { type ReadPhotograph, readPhotograph } from '../sheet/photograph.ts';
-import { pictureLimits } from '../sheet/picture-limits.ts';
 import { readWithPlaces } from '../sheet/read-side.ts';
 import { UnreadableImage } from '../sheet/unreadable.ts';
 import { type Decoded, decodePicture } from './decode.ts';

@@ -1,4 +1,4 @@
-import { pictureLimits } from '../sheet/picture-limits.ts';
+import { pictureLimits } from '../files/picture-limits.ts';
 import { encodedPicture } from './encode.ts';
 import type { SmallAnswer, SmallRequest } from './messages.ts';
 

@@ -1,5 +1,5 @@
 import { hexFromRgb, oklabFromRgb, rgbFromOklab } from '../colour/spaces.ts';
-import { colourAtSpot as okAtSpot } from '../sheet/hand-colours.ts';
+import { colourAtSpot as okAtSpot } from '../sheet/hand/hand-colours.ts';
 import type { PixelImage, Spot } from '../sheet/model.ts';
 
 /** The colour at a spot, `#rrggbb`: as the hand reads it, so that what is shown before a correction is what it will be. */

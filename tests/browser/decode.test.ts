@@ -1,7 +1,7 @@
 import { encodeImage } from 'utif2';
 import { describe, expect, it } from 'vitest';
-import { bmpPicture } from '../../src/sheet/bmp-picture.ts';
-import { pictureLimits } from '../../src/sheet/picture-limits.ts';
+import { bmpPicture } from '../../src/files/bmp-picture.ts';
+import { pictureLimits } from '../../src/files/picture-limits.ts';
 import { decodePicture } from '../../src/workers/decode.ts';
 import { bitmapThroughProfile, pngOf } from '../../src/workers/decode-profile.ts';
 import { encodedPicture } from '../../src/workers/encode.ts';

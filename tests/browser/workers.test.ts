@@ -1,5 +1,5 @@
 import { afterAll, describe, expect, it } from 'vitest';
-import { pictureLimits } from '../../src/sheet/picture-limits.ts';
+import { pictureLimits } from '../../src/files/picture-limits.ts';
 import { ReadingCancelled, startReadClient } from '../../src/workbench/read-client.ts';
 import type { ReadProgress } from '../../src/workers/messages.ts';
 

@@ -1,6 +1,6 @@
 import sharp from 'sharp';
 import { describe, expect, it } from 'vitest';
-import { reducedPicture, rowsOfRgba } from '../../src/sheet/reduced-picture.ts';
+import { reducedPicture, rowsOfRgba } from '../../src/files/reduced-picture.ts';
 import { pngOf } from '../../src/workers/decode-profile.ts';
 import { tiffPicture } from '../../src/workers/decode-tiff.ts';
 import { upright } from '../../src/workers/decode-turn.ts';

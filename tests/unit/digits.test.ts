@@ -61,7 +61,7 @@ describe('every number has one place', () => {
 
   it('has the label of what is no ink in one file', () => {
     expect(files.filter(({ text }) => /\bconst nothing = 255\b/.test(text)).map(({ path }) => path)).toEqual([
-      'src/sheet/label-counts.ts',
+      'src/sheet/inks/label-counts.ts',
     ]);
     const labels = /label\w*\b[^\n]*(===|\?\?) 255|k === 255/;
     const src = files.filter(({ path }) => path.startsWith('src/'));

@@ -16,6 +16,7 @@ import {
 const floors = [
   'colour',
   'sheet',
+  'files',
   'harmony',
   'cutting',
   'drawing',

@@ -7,8 +7,8 @@ import { readPicture } from '../../src/cli/read-picture.ts';
 import { chartLabs } from '../../src/colour/light.ts';
 import { linearFromRgb, rgbFromLab, rgbFromLinear } from '../../src/colour/spaces.ts';
 import { readWithPlaces } from '../../src/index.ts';
+import { readPhotograph } from '../../src/sheet/light/photograph.ts';
 import type { Card, Frame, LightMark, PixelImage } from '../../src/sheet/model.ts';
-import { readPhotograph } from '../../src/sheet/photograph.ts';
 import { drawSheet } from '../support/sheets/draw-sheet.ts';
 import { type CastKind, photograph } from '../support/sheets/photograph.ts';
 

@@ -2,7 +2,7 @@ import type { Lab } from '../../../src/colour/model.ts';
 import { formatMunsell, munsellFromLab } from '../../../src/colour/munsell.ts';
 import { isccName } from '../../../src/colour/names.ts';
 import { labFromHex, labFromOklch, oklchFromTuple } from '../../../src/colour/spaces.ts';
-import { parseColourText, whyNoColour } from '../../../src/sheet/plain-text.ts';
+import { parseColourText, whyNoColour } from '../../../src/sheet/typed-colour.ts';
 import type { ColourOf, KnownColour } from '../../picture/known-colour.ts';
 
 /** What a colour is, in words: its ISCC-NBS name and its Munsell notation. `lab` where it is known more finely than hex. */

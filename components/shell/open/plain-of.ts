@@ -1,6 +1,6 @@
 import type { Ink, Plain } from '../../../src/sheet/model.ts';
 import { inkFromHex } from '../../../src/sheet/plain.ts';
-import { parseColourText } from '../../../src/sheet/plain-text.ts';
+import { parseColourText } from '../../../src/sheet/typed-colour.ts';
 import type { PlainDetail } from '../../picture/qw-plain-form.ts';
 
 /** The plain that a form gave. A typed colour is kept as it was meant, though a screen may not show it. */

@@ -1,4 +1,4 @@
-import { nothing } from '../../sheet/label-counts.ts';
+import { nothing } from '../../sheet/inks/label-counts.ts';
 import type { Places } from '../../sheet/model.ts';
 
 /**

@@ -1,4 +1,4 @@
-import type { Libheif } from '../../sheet/heif-picture.ts';
+import type { Libheif } from '../../files/heif-picture.ts';
 
 let loading: Promise<Libheif> | undefined;
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { doubtOfCard } from '../../../src/sheet/card-doubt.ts';
+import { doubtOfCard } from '../../../src/sheet/light/card-doubt.ts';
 import { readSide } from '../../../src/sheet/read-side.ts';
 import { spoiltSheet } from '../../support/sheets/kinds.ts';
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { findCorners } from '../../../src/sheet/corners.ts';
 import type { Corners, PixelImage } from '../../../src/sheet/model.ts';
+import { findCorners } from '../../../src/sheet/outline/corners.ts';
 import { dice } from '../../support/sheets/dice.ts';
 import { drawSheet, toImage } from '../../support/sheets/draw-sheet.ts';
 import { onTable, poseOf, tables } from '../../support/sheets/on-table.ts';

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { groundSaid, groundWords } from '../../../src/sheet/ground-sure.ts';
+import { groundSaid, groundWords } from '../../../src/sheet/print/base-sure.ts';
 import { handSide } from '../../support/sides.ts';
 
 const side = (hex: string, lightKnown = true) => handSide({ base: 'cream', hex, lightKnown });

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { deltaE2000 } from '../../../src/colour/difference.ts';
 import { labFromHex } from '../../../src/colour/spaces.ts';
-import { UnknownInk, withHand } from '../../../src/sheet/hand.ts';
+import { UnknownInk, withHand } from '../../../src/sheet/hand/hand.ts';
 import type { HandChange, HandMade, Ink, PixelImage, Reading } from '../../../src/sheet/model.ts';
 import { readWithPlaces } from '../../../src/sheet/read-side.ts';
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { MotifFamily, PixelImage } from '../../../src/sheet/model.ts';
-import { guessMotif } from '../../../src/sheet/motif.ts';
+import { guessMotif } from '../../../src/sheet/print/motif.ts';
 import { drawSheet, toImage } from '../../support/sheets/draw-sheet.ts';
 import { noise } from '../../support/sheets/spoil.ts';
 

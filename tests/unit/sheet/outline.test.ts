@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { outlineOf, oval } from '../../../src/drawing/outlines.ts';
 import type { PixelImage } from '../../../src/sheet/model.ts';
-import { insideOf, mostCorners } from '../../../src/sheet/outline.ts';
+import { insideOf, mostCorners } from '../../../src/sheet/outline/outline.ts';
 import { readSide, readWithPlaces } from '../../../src/sheet/read-side.ts';
 
 describe('the shape of a part', () => {

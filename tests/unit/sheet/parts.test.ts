@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import { findBlocks, readPart } from '../../../src/sheet/blocks/parts.ts';
 import type { Frame, PixelImage } from '../../../src/sheet/model.ts';
-import { findBlocks, readPart } from '../../../src/sheet/parts.ts';
 import { readWithPlaces } from '../../../src/sheet/read-side.ts';
 import { UnreadableImage } from '../../../src/sheet/unreadable.ts';
 import { drawSheet, toImage } from '../../support/sheets/draw-sheet.ts';

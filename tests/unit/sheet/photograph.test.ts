@@ -10,8 +10,8 @@ import {
   rgbFromXyz,
   xyzFromLab,
 } from '../../../src/colour/spaces.ts';
+import { type Preparation, prepared, readPhotograph } from '../../../src/sheet/light/photograph.ts';
 import type { Frame, PixelImage } from '../../../src/sheet/model.ts';
-import { type Preparation, prepared, readPhotograph } from '../../../src/sheet/photograph.ts';
 import { colourAtSpot, shareNear } from '../../../src/workers/spot-colour.ts';
 
 type Triple = readonly [number, number, number];

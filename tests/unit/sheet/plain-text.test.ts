@@ -1,7 +1,7 @@
 import Color from 'colorjs.io';
 import { describe, expect, it } from 'vitest';
 import { labFromHex } from '../../../src/colour/spaces.ts';
-import { parseColourText, whyNoColour } from '../../../src/sheet/plain-text.ts';
+import { parseColourText, whyNoColour } from '../../../src/sheet/typed-colour.ts';
 
 describe('a colour that is typed', () => {
   it('is taken as hex, with or without its mark, short or long', () => {

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { LineTransform } from '../../../src/sheet/fourier.ts';
 import type { PixelImage } from '../../../src/sheet/model.ts';
-import { screenPeriod } from '../../../src/sheet/screen.ts';
+import { LineTransform } from '../../../src/sheet/screen/fourier.ts';
+import { screenPeriod } from '../../../src/sheet/screen/screen.ts';
 import { drawSheet, toImage } from '../../support/sheets/draw-sheet.ts';
 import { printed } from '../../support/sheets/kinds.ts';
 import { noise } from '../../support/sheets/spoil.ts';

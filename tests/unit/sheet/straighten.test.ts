@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { homographyOf, movedBy, turnOf } from '../../../src/sheet/homography.ts';
 import type { Corners, PixelImage } from '../../../src/sheet/model.ts';
-import { straighten } from '../../../src/sheet/straighten.ts';
+import { homographyOf, movedBy, turnOf } from '../../../src/sheet/outline/homography.ts';
+import { straighten } from '../../../src/sheet/outline/straighten.ts';
 import { dice } from '../../support/sheets/dice.ts';
 import { drawSheet, toImage } from '../../support/sheets/draw-sheet.ts';
 import { onTable } from '../../support/sheets/on-table.ts';

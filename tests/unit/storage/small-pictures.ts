@@ -1,5 +1,5 @@
 import { deflateSync } from 'node:zlib';
-import { crc32 } from '../../../src/storage/crc32.ts';
+import { crc32 } from '../../../src/files/crc32.ts';
 
 /** A real PNG of one colour, made by hand; `extra` chunks stand before its pixels. */
 export function smallPng(width = 3, height = 2, extra: readonly Uint8Array[] = []): Uint8Array<ArrayBuffer> {

@@ -1,6 +1,6 @@
 import sharp from 'sharp';
 import { describe, expect, it } from 'vitest';
-import { pictureHeader } from '../../../src/sheet/picture-file.ts';
+import { pictureHeader } from '../../../src/files/picture-file.ts';
 import { pngWithDensity } from '../../../src/storage/png-density.ts';
 import { strippedPicture } from '../../../src/storage/strip-picture.ts';
 import { StorageTrouble } from '../../../src/storage/trouble.ts';

@@ -1,6 +1,6 @@
 import { unzipSync } from 'fflate';
 import { describe, expect, it } from 'vitest';
-import { crc32 } from '../../../src/storage/crc32.ts';
+import { crc32 } from '../../../src/files/crc32.ts';
 import { type Sliced, unzipEntry, zipEntries } from '../../../src/storage/zip-directory.ts';
 import { zipWriter } from '../../../src/storage/zip-write.ts';
 import { joinedBytes } from './small-pictures.ts';

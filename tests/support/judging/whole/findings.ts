@@ -1,0 +1,147 @@
+import { deltaE2000 } from '../../../../src/colour/difference.ts';
+import { warmCoolCentred } from '../../../../src/colour/emotion.ts';
+import { hueDistanceDeg } from '../../../../src/colour/hue.ts';
+import { type Measure, type MeasureName, measureNames, measuresOf } from './measures.ts';
+import type { Finding, FindingKind, FindingName, Standing } from './model.ts';
+import type { Portrait } from './portrait.ts';
+import { ramp } from './ramp.ts';
+import { countWeights, toldLimits } from './whole-thresholds.ts';
+
+/** Every finding of a pair, those that count and those that are only told, in no order. */
+export function findingsOf(a: Portrait, b: Portrait): Finding[] {
+  const measures = measuresOf(a, b);
+  return [
+    ...measureNames.map((name) => counting(name, measures[name])),
+    toneOnTone(a, b),
+    lightAndDark(a, b),
+    noStep(a, b),
+    warmAndCool(a, b),
+    groundsDiffer(a, b),
+    ...oneWorld(a, b),
+  ];
+}
+
+function counting(name: MeasureName, { size, numbers, families }: Measure): Finding {
+  const { kind, standing, sources } = about[name];
+  const weight = countWeights[name];
+  return {
+    kind,
+    name,
+    speaks: weight > 0 ? 'for' : 'against',
+    size,
+    counts: weight * size + 0,
+    numbers,
+    standing,
+    sourceIds: sources,
+    families: families ? [[families[0].family.id], [families[1].family.id]] : [[], []],
+  };
+}
+
+interface About {
+  readonly kind: FindingKind;
+  readonly standing: Standing;
+  readonly sources: readonly string[];
+}
+
+const trade = ['common-practice'] as const;
+const about: Readonly<Record<MeasureName, About>> = {
+  'one rests': { kind: 'rest', standing: 'T', sources: trade },
+  'few colours': { kind: 'rest', standing: 'O', sources: trade },
+  'soft beside loose': { kind: 'print scale', standing: 'T', sources: trade },
+  'grounds agree': { kind: 'grounds', standing: 'T', sources: ['common-practice', 'ciede2000'] },
+  'comes back': { kind: 'comes back', standing: 'T', sources: ['common-practice', 'ciede2000'] },
+  'many hues': { kind: 'busy', standing: 'O', sources: trade },
+  'strong contrast of colour': { kind: 'busy', standing: 'O', sources: trade },
+  'strong beside soft': { kind: 'clean or dusty', standing: 'T', sources: trade },
+  'nothing shared': { kind: 'comes back', standing: 'O', sources: ['ciede2000'] },
+  'near miss': { kind: 'near miss', standing: 'O', sources: ['moon-spencer', 'ciede2000'] },
+  'one is greyed': { kind: 'clean or dusty', standing: 'T', sources: trade },
+  'hues far apart': { kind: 'hues', standing: 'O', sources: trade },
+  'hard beside hard': { kind: 'print scale', standing: 'T', sources: trade },
+};
+
+/** A finding that is told and decides nothing. */
+function told(
+  kind: FindingKind,
+  name: FindingName,
+  size: number,
+  numbers: Readonly<Record<string, number>>,
+  families: Finding['families'] = [[], []],
+  standing: Standing = 'T',
+  sourceIds: readonly string[] = trade,
+): Finding {
+  return { kind, name, speaks: 'neither', size, counts: 0, numbers, standing, sourceIds, families };
+}
+
+/** One colour in two depths, equally clean. */
+function toneOnTone(a: Portrait, b: Portrait): Finding {
+  let best = told('tone on tone', 'tone on tone', 0, {});
+  for (const x of a.families)
+    for (const y of b.families) {
+      const hueDeg = hueDistanceDeg(x.hueDeg, y.hueDeg);
+      const dL = Math.abs(x.lab.l - y.lab.l);
+      const size =
+        Math.min(x.tint, y.tint) *
+        Math.sqrt(ramp(x.share, ...toldLimits.toneShare) * ramp(y.share, ...toldLimits.toneShare)) *
+        (1 - ramp(hueDeg, ...toldLimits.toneHue)) *
+        ramp(dL, ...toldLimits.toneLightness) *
+        (1 - ramp(Math.abs(x.grey - y.grey), ...toldLimits.toneGrey));
+      if (size > best.size)
+        best = told('tone on tone', 'tone on tone', size, { hueDeg, dL }, [[x.family.id], [y.family.id]]);
+    }
+  return best;
+}
+
+function lightAndDark(a: Portrait, b: Portrait): Finding {
+  const dL = Math.abs(a.lightness - b.lightness);
+  return told('light and dark', 'light-dark step', ramp(dL, ...toldLimits.step), {
+    lightnessA: a.lightness,
+    lightnessB: b.lightness,
+  });
+}
+
+/** Two papers at rest that lie too close to be told apart. */
+function noStep(a: Portrait, b: Portrait): Finding {
+  const deltaE00 = deltaE2000(a.base.lab, b.base.lab);
+  const size = Math.min(a.rest, b.rest) * (1 - ramp(deltaE00, ...toldLimits.noStep));
+  return told('light and dark', 'no step', size, { deltaE00 }, [[a.base.family.id], [b.base.family.id]]);
+}
+
+function warmAndCool(a: Portrait, b: Portrait): Finding {
+  const warmth = (side: Portrait): number =>
+    side.families.reduce((sum, f) => sum + f.share * warmCoolCentred(f.lab), 0);
+  const [one, other] = [warmth(a), warmth(b)];
+  const apart = one * other < 0 ? Math.min(Math.abs(one), Math.abs(other)) : 0;
+  const numbers = { warmthA: one, warmthB: other };
+  return told(
+    'warm and cool',
+    'warm beside cool',
+    ramp(apart, ...toldLimits.warmth),
+    numbers,
+    [[], []],
+    'P',
+    ['colour-emotion'],
+  );
+}
+
+/** Two light grounds of which one is warmer. */
+function groundsDiffer(a: Portrait, b: Portrait): Finding {
+  const light = ({ base }: Portrait): number =>
+    ramp(base.lab.l, ...toldLimits.lightGround) * ramp(base.share, ...toldLimits.groundShare);
+  const apart = Math.hypot(a.base.lab.a - b.base.lab.a, a.base.lab.b - b.base.lab.b);
+  const size = light(a) * light(b) * ramp(apart, ...toldLimits.groundApart);
+  const numbers = { apartAb: apart, deltaE00: deltaE2000(a.base.lab, b.base.lab) };
+  return told('grounds', 'grounds differ', size, numbers, [[a.base.family.id], [b.base.family.id]]);
+}
+
+/** What only tags tell: the same motif, the same hand or another. */
+function oneWorld(a: Portrait, b: Portrait): Finding[] {
+  const [one, other] = [a.side.tags, b.side.tags];
+  const motifs = (one?.motifs ?? []).filter((motif) => other?.motifs?.includes(motif));
+  const [mine, theirs] = [one?.finishes ?? [], other?.finishes ?? []];
+  const differ = mine.length > 0 && theirs.length > 0 && !mine.some((finish) => theirs.includes(finish));
+  return [
+    ...(motifs.length ? [told('one world', 'same motif', 1, { motifs: motifs.length })] : []),
+    ...(differ ? [told('one world', 'drawn differently', 1, {})] : []),
+  ];
+}
