@@ -1,5 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import { createRequire } from 'node:module';
+import { dirname } from 'node:path';
+import { compileFunction } from 'node:vm';
 import type { Libheif } from '../files/heif-picture.ts';
 import { Trouble } from './trouble.ts';
 
@@ -18,9 +20,23 @@ export function loadLibheif(): Promise<Libheif> {
 async function load(): Promise<Libheif> {
   const require = createRequire(import.meta.url);
   try {
-    const start = require('libheif-js/libheif-wasm/libheif.js') as (options: object) => Libheif;
-    return start({ wasmBinary: await readFile(require.resolve('libheif-js/libheif-wasm/libheif.wasm')) });
+    const script = require.resolve('libheif-js/libheif-wasm/libheif.js');
+    const [code, wasmBinary] = await Promise.all([
+      readFile(script, 'utf8'),
+      readFile(require.resolve('libheif-js/libheif-wasm/libheif.wasm')),
+    ]);
+    return started(code, script)({ wasmBinary });
   } catch {
     throw new Trouble('What opens HEIC pictures is not installed; save the picture as JPEG and use that.');
   }
+}
+
+/** Its script run with a console of its own: it tells of torn files on standard output, which is for what was asked alone. */
+function started(code: string, script: string): (options: object) => Libheif {
+  const module = { exports: {} };
+  const names = ['module', 'exports', 'require', '__filename', '__dirname', 'console'];
+  const run = compileFunction(code, names, { filename: script });
+  const mute = { log() {}, info() {}, warn() {}, error() {} };
+  run(module, module.exports, createRequire(script), script, dirname(script), mute);
+  return module.exports as (options: object) => Libheif;
 }

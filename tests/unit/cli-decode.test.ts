@@ -2,7 +2,7 @@ import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import sharp, { type Sharp } from 'sharp';
-import { afterAll, describe, expect, it } from 'vitest';
+import { afterAll, describe, expect, it, vi } from 'vitest';
 import { decode } from '../../src/cli/decode.ts';
 import { readPicture } from '../../src/cli/read-picture.ts';
 import { Trouble } from '../../src/cli/trouble.ts';
@@ -153,11 +153,14 @@ describe('opening a picture in the terminal', () => {
     near(at(picture, 16, 24), [31, 58, 95, 255], 2);
   });
 
-  it('refuses a HEIC that is cut short', async () => {
+  it('refuses a HEIC that is cut short, and prints nothing of its decoder', async () => {
+    const printed = vi.spyOn(console, 'log');
     const file = put('torn.heic', readFileSync(join(pictures, 'quarters.heic')).subarray(0, 420));
     await expect(decode(file, folder)).rejects.toThrow(
       'torn.heic: this HEIC picture can’t be opened to the end',
     );
+    expect(printed).not.toHaveBeenCalled();
+    printed.mockRestore();
   });
 
   it('opens the first picture of a GIF that moves', async () => {
