@@ -1,6 +1,7 @@
 import type { Oklch, Rgb } from './model.ts';
 import { rgbOfCones, rootsOfAb } from './oklab-digits.ts';
 import { encodedFromLinear, hexFromRgb, noHueBelowChroma } from './spaces.ts';
+import { steadyCos, steadySin } from './steady.ts';
 
 const [longA, longB, middleA, middleB, shortA, shortB] = rootsOfAb;
 
@@ -73,8 +74,8 @@ const rows = [
 
 function rayOf({ l, h }: Oklch): Ray {
   const angle = ((h ?? 0) * Math.PI) / 180;
-  const a = Math.cos(angle);
-  const b = Math.sin(angle);
+  const a = steadyCos(angle);
+  const b = steadySin(angle);
   return {
     l,
     slopes: [longA * a + longB * b, middleA * a + middleB * b, shortA * a + shortB * b],

@@ -1,3 +1,5 @@
+import { steadyAngle } from './steady.ts';
+
 /** Hue arithmetic on the circle, in degrees. */
 
 /** The same angle in [0, 360). */
@@ -22,5 +24,5 @@ export function hueTurnDeg(from: number, to: number): number {
 
 /** The angle of (a, b) in degrees [0, 360); 0 for the origin. */
 export function angleDeg(a: number, b: number): number {
-  return wrapDeg((Math.atan2(b, a) * 180) / Math.PI);
+  return wrapDeg((steadyAngle(b, a) * 180) / Math.PI);
 }

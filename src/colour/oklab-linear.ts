@@ -1,5 +1,6 @@
 import type { OkLab } from './model.ts';
 import { conesOfRgb, labOfRoots, rgbOfCones, rootsOfAb } from './oklab-digits.ts';
+import { steadyRoot } from './steady.ts';
 
 const [longRed, longGreen, longBlue, middleRed, middleGreen, middleBlue, shortRed, shortGreen, shortBlue] =
   conesOfRgb;
@@ -13,9 +14,9 @@ const [redLong, redMiddle, redShort, greenLong, greenMiddle, greenShort, blueLon
  * Source: Ottosson 2020, with the digits of CSS Color 4.
  */
 export function oklabFromLinear(r: number, g: number, b: number): OkLab {
-  const l = Math.cbrt(longRed * r + longGreen * g + longBlue * b);
-  const m = Math.cbrt(middleRed * r + middleGreen * g + middleBlue * b);
-  const s = Math.cbrt(shortRed * r + shortGreen * g + shortBlue * b);
+  const l = steadyRoot(longRed * r + longGreen * g + longBlue * b);
+  const m = steadyRoot(middleRed * r + middleGreen * g + middleBlue * b);
+  const s = steadyRoot(shortRed * r + shortGreen * g + shortBlue * b);
   return {
     l: lightLong * l + lightMiddle * m + lightShort * s,
     a: aLong * l + aMiddle * m + aShort * s,
@@ -25,12 +26,17 @@ export function oklabFromLinear(r: number, g: number, b: number): OkLab {
 
 /** Linear-light sRGB [r, g, b] of OKLab, unmapped. Source: as above, the inverse matrices. */
 export function linearFromOklab(l: number, a: number, b: number): readonly [r: number, g: number, b: number] {
-  const p = (l + longA * a + longB * b) ** 3;
-  const q = (l + middleA * a + middleB * b) ** 3;
-  const r = (l + shortA * a + shortB * b) ** 3;
+  const p = cubed(l + longA * a + longB * b);
+  const q = cubed(l + middleA * a + middleB * b);
+  const r = cubed(l + shortA * a + shortB * b);
   return [
     redLong * p + redMiddle * q + redShort * r,
     greenLong * p + greenMiddle * q + greenShort * r,
     blueLong * p + blueMiddle * q + blueShort * r,
   ];
+}
+
+/** Not by a power, which machines round each in their own way. */
+function cubed(v: number): number {
+  return v * v * v;
 }

@@ -1,6 +1,7 @@
 import { labFromRgb, oklabFromRgb, rgbFromLab, rgbFromOklab, rgbFromXyz } from './culori.ts';
 import { angleDeg } from './hue.ts';
 import type { Lab, OkLab, Oklch, OklchTuple, Rgb, Xyz } from './model.ts';
+import { steadyCos, steadyPower, steadySin } from './steady.ts';
 
 /**
  * Conversions of one colour. The white is D65 in all of them; nothing here clips or maps.
@@ -50,13 +51,13 @@ export function hexFromRgb({ r, g, b }: Rgb): string {
 /** Linear light of one gamma-encoded sRGB channel; odd about zero, so that colours out of gamut survive. */
 export function linearFromEncoded(v: number): number {
   const size = Math.abs(v);
-  return size <= 0.04045 ? v / 12.92 : Math.sign(v) * ((size + 0.055) / 1.055) ** 2.4;
+  return size <= 0.04045 ? v / 12.92 : Math.sign(v) * steadyPower((size + 0.055) / 1.055, 2.4);
 }
 
 /** Gamma-encoded sRGB channel of linear light; the inverse of `linearFromEncoded`. */
 export function encodedFromLinear(v: number): number {
   const size = Math.abs(v);
-  return size <= 0.0031308 ? v * 12.92 : Math.sign(v) * (1.055 * size ** (1 / 2.4) - 0.055);
+  return size <= 0.0031308 ? v * 12.92 : Math.sign(v) * (1.055 * steadyPower(size, 1 / 2.4) - 0.055);
 }
 
 /** Linear-light sRGB, each channel 0–1 inside the gamut. */
@@ -78,7 +79,7 @@ export function oklchFromOklab({ l, a, b }: OkLab): Oklch {
 /** OKLab of OKLCH; a hue of null counts as 0°. */
 export function oklabFromOklch({ l, c, h }: Oklch): OkLab {
   const angle = ((h ?? 0) * Math.PI) / 180;
-  return { l, a: c * Math.cos(angle), b: c * Math.sin(angle) };
+  return { l, a: c * steadyCos(angle), b: c * steadySin(angle) };
 }
 
 /** OKLCH of gamma-encoded sRGB. */

@@ -1,4 +1,5 @@
 import { labFromOklch, oklchFromTuple } from '../colour/spaces.ts';
+import { steadyExp } from '../colour/steady.ts';
 import { idAt, inkOf } from './ink.ts';
 import type { Found } from './inks/find-inks.ts';
 import { countLabels } from './inks/label-counts.ts';
@@ -73,7 +74,7 @@ export function readingOf(
  * tells the light. Our choice.
  */
 function sureOf(pixels: number, inside: number, lightKnown: boolean): number {
-  const seen = 1 - Math.exp(-pixels / 300);
+  const seen = 1 - steadyExp(-pixels / 300);
   const solid = 0.5 + 0.5 * Math.min(1, inside / 0.5);
   return Math.round(100 * 0.98 * seen * solid * (lightKnown ? 1 : 0.85)) / 100;
 }

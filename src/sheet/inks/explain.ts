@@ -1,3 +1,4 @@
+import { steadyCos, steadySin } from '../../colour/steady.ts';
 import type { Planes } from '../planes.ts';
 import { cellCount, cellOf, middleOf } from './cells.ts';
 import { nothing } from './label-counts.ts';
@@ -217,7 +218,7 @@ function ringSteps(width: number): Int32Array {
   for (let radius = 1; radius <= reach; radius++)
     for (let k = 0; k < 8; k++) {
       const t = ((k + (radius % 2) / 2) * Math.PI) / 4;
-      steps.add(Math.round(radius * Math.sin(t)) * width + Math.round(radius * Math.cos(t)));
+      steps.add(Math.round(radius * steadySin(t)) * width + Math.round(radius * steadyCos(t)));
     }
   return Int32Array.from(steps);
 }

@@ -1,3 +1,4 @@
+import { steadyExp } from '../../colour/steady.ts';
 import type { Planes } from '../planes.ts';
 import { Edge } from './mixtures.ts';
 import type { Mode } from './modes.ts';
@@ -102,8 +103,8 @@ function improved(
 ): { mode: Mode; error: number } | null {
   const edge = new Edge(ground, ink);
   const strong = Math.abs(ink.l - ground.l) > 0.08;
-  const groundY = ground.l ** 3;
-  const inkY = ink.l ** 3;
+  const groundY = ground.l * ground.l * ground.l;
+  const inkY = ink.l * ink.l * ink.l;
   const mixed = mixtures(ground, ink);
   const cover = new Float64Array(side * side);
   const pl = new Float64Array(side * side);
@@ -167,7 +168,7 @@ function improved(
 function kernel(sigma: number): Float64Array {
   const reach = Math.min(rim, Math.ceil(2.5 * sigma));
   const out = Float64Array.from({ length: 2 * reach + 1 }, (_, i) =>
-    Math.exp(-((i - reach) ** 2) / (2 * Math.max(sigma, 0.2) ** 2)),
+    steadyExp(-((i - reach) ** 2) / (2 * Math.max(sigma, 0.2) ** 2)),
   );
   const sum = out.reduce((s, v) => s + v, 0);
   return out.map((v) => v / sum);

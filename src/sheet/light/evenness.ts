@@ -1,3 +1,4 @@
+import { steadyExp, steadyLog } from '../../colour/steady.ts';
 import { eachWindowRow, type WindowRow } from '../inks/windows.ts';
 import type { Planes } from '../planes.ts';
 import { numbers } from '../reading-limits.ts';
@@ -73,7 +74,7 @@ export function evenOut(planes: Planes, surface: LightSurface, at: { x: number; 
   const cell = 16;
   const nx = Math.ceil(width / cell) + 1;
   const gainAt = (i: number, j: number): number =>
-    Math.exp(right - surface((2 * i * cell) / width - 1, (2 * j * cell) / height - 1));
+    steadyExp(right - surface((2 * i * cell) / width - 1, (2 * j * cell) / height - 1));
   let top = Float64Array.from({ length: nx }, (_, i) => gainAt(i, 0));
   for (let j = 0; j * cell < height; j++) {
     const bottom = Float64Array.from({ length: nx }, (_, i) => gainAt(i, j + 1));
@@ -143,9 +144,9 @@ function flatSamples(planes: Planes, limit: Float64Array): Samples {
         continue;
       const at = line + Math.floor(x / step);
       // A second ink in the cell would be averaged in: only what is like the first counts.
-      if (n[at]! && Math.abs(l - Math.exp(logL[at]! / n[at]!)) > 0.08 * l) continue;
+      if (n[at]! && Math.abs(l - steadyExp(logL[at]! / n[at]!)) > 0.08 * l) continue;
       n[at]!++;
-      logL[at]! += Math.log(l);
+      logL[at]! += steadyLog(l);
       u[at]! += row.a[x]! / l;
       v[at]! += row.b[x]! / l;
     }

@@ -1,3 +1,4 @@
+import { steadyLog } from '../../colour/steady.ts';
 import type { PixelImage } from '../model.ts';
 import { oklabPlanes } from '../oklab-planes.ts';
 import { linearPlanes, type Planes } from '../planes.ts';
@@ -31,7 +32,7 @@ export function speaksForSheet(planes: Planes, isTable: Uint8Array): Float32Arra
   const little = 4e-4;
   for (let i = 0; i < out.length; i++) {
     const k = boxes[i]!;
-    const says = Math.log((sheet[k]! + little) / (table[k]! + little));
+    const says = steadyLog((sheet[k]! + little) / (table[k]! + little));
     out[i] = Math.max(-most, Math.min(most, says));
   }
   return out;

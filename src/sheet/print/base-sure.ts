@@ -1,4 +1,5 @@
 import { labFromOklch, oklchFromTuple } from '../../colour/spaces.ts';
+import { steadyExp } from '../../colour/steady.ts';
 import type { Base, Side } from '../model.ts';
 import { baseKind } from './base.ts';
 
@@ -49,5 +50,5 @@ function chanceBelow(z: number): number {
   const t = 1 / (1 + 0.2316419 * z);
   const tail =
     t * (0.31938153 + t * (-0.356563782 + t * (1.781477937 + t * (-1.821255978 + t * 1.330274429))));
-  return 1 - (Math.exp(-(z * z) / 2) / Math.sqrt(2 * Math.PI)) * tail;
+  return 1 - (steadyExp(-(z * z) / 2) / Math.sqrt(2 * Math.PI)) * tail;
 }

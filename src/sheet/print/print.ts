@@ -74,7 +74,7 @@ function agreement(
   }
   for (let k = 0; k < lightness.length; k++) value[k] = lightness[k]! - mean / (n || 1);
   // By the power spectrum, each line followed by as many noughts, so that no end meets a beginning; two lines in one transform.
-  const length = 2 ** Math.ceil(Math.log2(2 * along));
+  const length = 1 << (32 - Math.clz32(2 * along - 1));
   const transform = new LineTransform(length);
   const power = new Float64Array(length);
   const re = new Float64Array(length);

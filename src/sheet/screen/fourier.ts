@@ -1,3 +1,5 @@
+import { steadyCos, steadySin } from '../../colour/steady.ts';
+
 /** Fourier transforms of lines of `length` complex numbers, a power of two. Tables are made once. */
 export class LineTransform {
   readonly length: number;
@@ -7,9 +9,9 @@ export class LineTransform {
 
   constructor(length: number) {
     this.length = length;
-    this.cos = Float64Array.from({ length: length / 2 }, (_, k) => Math.cos((-2 * Math.PI * k) / length));
-    this.sin = Float64Array.from({ length: length / 2 }, (_, k) => Math.sin((-2 * Math.PI * k) / length));
-    const bits = Math.log2(length);
+    this.cos = Float64Array.from({ length: length / 2 }, (_, k) => steadyCos((-2 * Math.PI * k) / length));
+    this.sin = Float64Array.from({ length: length / 2 }, (_, k) => steadySin((-2 * Math.PI * k) / length));
+    const bits = 31 - Math.clz32(length);
     this.swap = Uint16Array.from({ length }, (_, i) => {
       let r = 0;
       for (let b = 0; b < bits; b++) r |= ((i >> b) & 1) << (bits - 1 - b);

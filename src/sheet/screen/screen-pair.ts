@@ -1,3 +1,4 @@
+import { steadyAngle } from '../../colour/steady.ts';
 import { alongRows, evenlyFine, frequencyOf, isMultiple, type Lattice } from './lattice.ts';
 import { tile } from './spectrum.ts';
 
@@ -78,7 +79,7 @@ export function mirrors(p: Lattice, q: Lattice, off: number = mostOffMirror): bo
   );
 }
 
-const angleOf = ({ fx, fy }: Lattice): number => (Math.atan2(fy, fx) * 180) / Math.PI;
+const angleOf = ({ fx, fy }: Lattice): number => (steadyAngle(fy, fx) * 180) / Math.PI;
 
 /** How far an angle lies from a whole number of quarter turns, in degrees. */
 function fromSquare(degrees: number): number {

@@ -1,3 +1,4 @@
+import { steadyCos } from '../../colour/steady.ts';
 import type { Frame, PixelImage } from '../model.ts';
 import { LineTransform } from './fourier.ts';
 
@@ -113,7 +114,7 @@ function loadHalved(image: PixelImage, x0: number, y0: number, red: Float64Array
 
 const hann = Float64Array.from(
   { length: tile },
-  (_, i) => 0.5 - 0.5 * Math.cos((2 * Math.PI * (i + 0.5)) / tile),
+  (_, i) => 0.5 - 0.5 * steadyCos((2 * Math.PI * (i + 0.5)) / tile),
 );
 
 /** Takes the mean away and lets the rim fade out. */
