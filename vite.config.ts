@@ -5,6 +5,7 @@ import { chromiumArgs, findChromium } from './.ci/chromium.mjs';
 import { demoNotebook } from './.ci/demo-notebook.mjs';
 import { pageLicences } from './.ci/licences.mjs';
 import { LongFirst } from './.ci/long-first.mjs';
+import { throughTerminal } from './tests/support/terminal-command.ts';
 
 /** Packages that the browser tests need ready before they start, so that no reload happens in mid-run. */
 const heavy = [
@@ -120,6 +121,7 @@ export default defineConfig({
               launchOptions: { executablePath: findChromium() ?? '/usr/bin/chromium', args: chromiumArgs },
             }),
             instances: [{ browser: 'chromium' }],
+            commands: { throughTerminal },
           },
         },
       },
