@@ -89,6 +89,7 @@ function withNotes(
   const before: Written = kept ?? { notebook: emptyNotebook(notebookId), choices: [] };
   const lists: Record<keyof Lists, readonly Item[]> = { ...listsOf(before) };
   const clashes: Clash[] = [];
+  const aside = new Set(kept?.setAside.map(({ id }) => id));
   // What a tab stored itself, one letter after the other, is no other tab's.
   const isOwn = (revision: number) => kept?.alone?.tab === tabId && kept.alone.since <= revision + 1;
   let { title } = before.notebook;
@@ -101,6 +102,8 @@ function withNotes(
         note.kind,
         isOwn(note.revision) ? null : kept,
         clashes,
+        aside,
+        newId,
       );
   }
   const leaves = lists.leaf as Lists['leaf'];
@@ -116,6 +119,8 @@ function withNote(
   /** What another tab may have stored since; null where none has. */
   kept: Kept | null,
   clashes: Clash[],
+  aside: ReadonlySet<string | null>,
+  newId: () => string,
 ): readonly Item[] {
   const stands = list.findIndex((item) => item.id === id);
   const there = list[stands];
@@ -123,6 +128,9 @@ function withNote(
   if (value === null) return there === undefined || isNewer ? list : list.toSpliced(stands, 1);
   const read = itemFrom(kind, id, value);
   if (!('item' in read)) return list;
+  // What is kept aside as unreadable stays kept: under its id this would take its place.
+  if (there === undefined && aside.has(id))
+    return kind === 'leaf' ? list.toSpliced(at, 0, { ...read.item, id: newId() }) : list;
   if (there === undefined) return list.toSpliced(at, 0, read.item);
   if (isSame(there, read.item)) return list;
   return list.with(stands, isNewer ? mergedFields(kind, undefined, there, read.item, clashes) : read.item);

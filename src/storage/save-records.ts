@@ -2,7 +2,7 @@ import { all, allOrNothing } from './all-or-nothing.ts';
 import type { Database, Head } from './database.ts';
 import { notebookVersion } from './migrate.ts';
 import { type Places, placesOf } from './places.ts';
-import { recordRefused } from './records.ts';
+import { recordRefused, type SetAside } from './records.ts';
 import { StorageTrouble } from './trouble.ts';
 import {
   type Difference,
@@ -33,6 +33,8 @@ export interface SaveMore {
   readonly by?: string;
   /** True where the notebook is the one to be opened next time. */
   readonly isOpen?: boolean;
+  /** What came with a notebook and could not be read: kept beside its records. */
+  readonly aside?: readonly SetAside[];
   readonly savedAt: string;
 }
 
@@ -53,7 +55,9 @@ export async function saveRecords(
   const before = base?.isOlder ? null : (base?.written ?? null);
   const changes = differences(before, written);
   const places = newPlaces(base, written);
-  const tx = db.transaction(['heads', 'records', 'settings'], 'readwrite', { durability: 'strict' });
+  const tx = db.transaction(['heads', 'records', 'settings', 'setAside'], 'readwrite', {
+    durability: 'strict',
+  });
   return allOrNothing(tx, async () => {
     const heads = tx.objectStore('heads');
     const [head, last] = await Promise.all([heads.get(id), tx.objectStore('settings').get('last')]);
@@ -82,6 +86,7 @@ export async function saveRecords(
           stored: storedBy(head, more.stored ?? {}),
           ...aloneAfter(head, more.by, revision),
         }),
+      ...(more.aside ?? []).map((found) => () => tx.objectStore('setAside').put({ notebook: id, found })),
       ...(isNext ? [() => tx.objectStore('settings').put(id, 'last')] : []),
     ]);
     return { written, revision, places };

@@ -1,5 +1,6 @@
 import type { Notebook } from '../notebook/model.ts';
 import { fileName } from '../storage/file-names.ts';
+import type { SetAside } from '../storage/records.ts';
 import type { KeptLine, Shelf } from '../storage/shelf.ts';
 import { StorageTrouble, troubleFrom } from '../storage/trouble.ts';
 import type { Book } from './book.ts';
@@ -25,9 +26,11 @@ interface Parts {
   readonly settings: Settings;
   /** Takes a notebook off the shelf so that it can be stored again later. */
   readonly take: (id: string) => Promise<Notebook | null>;
+  /** What of a notebook that is opened next could not be read. */
+  readonly brought: (id: string, setAside: readonly SetAside[]) => void;
 }
 
-export function startBundles({ holder, book, pictures, shelf, settings, take }: Parts): Bundles {
+export function startBundles({ holder, book, pictures, shelf, settings, take, brought }: Parts): Bundles {
   const replace = (notebook: Notebook, says: string) =>
     book.dispatchAll([{ do: 'replace notebook', notebook }], says);
 
@@ -81,21 +84,12 @@ export function startBundles({ holder, book, pictures, shelf, settings, take }: 
         const { openedBundle } = await import('./open-bundle.ts');
         const { notebook, setAside, unstored } = await openedBundle(file, shelf);
         if (unstored.length > 0) await pictures.add(unstored);
+        brought(notebook.id, setAside);
         replace(notebook, 'open a backup file');
         holder.say(
           'note',
           `“${notebook.title}” is open. The notebook before it is still kept; Undo brings it back.`,
         );
-        if (setAside.length > 0) {
-          const [first] = setAside;
-          const which = first?.name
-            ? `“${first.name}”${setAside.length > 1 ? ' and others' : ''}`
-            : 'no name';
-          holder.say(
-            'trouble',
-            `${setAside.length === 1 ? 'One thing' : `${setAside.length} things`} in “${file.name.slice(0, 80)}” could not be read (${which}) and ${setAside.length === 1 ? 'is' : 'are'} not in the notebook now. Keep the file: ${setAside.length === 1 ? 'it is' : 'they are'} still in it.`,
-          );
-        }
         return true;
       } catch (error) {
         const says =

@@ -28,6 +28,8 @@ export interface Keeper {
   settle(choiceId: string): void;
   /** Another notebook from the shelf, so that it can be opened and stored again. @throws StorageTrouble */
   take(id: string): Promise<Notebook | null>;
+  /** What of a notebook that is about to be opened from a file could not be read: stored beside it. */
+  brought(notebookId: string, setAside: readonly SetAside[]): void;
   flush(): Promise<void>;
   hasOtherTabs(): Promise<boolean>;
   close(): Promise<void>;
@@ -84,6 +86,8 @@ export function startKeeper(options: KeeperOptions): Keeper {
   /** Notebooks that were replaced before their last change was stored. */
   const parting = new Map<string, Pending>();
   const noted: Unsaved[] = [];
+  /** What came in files and is not stored yet, by notebook. */
+  const brought = new Map<string, readonly SetAside[]>();
   const typed = new Map<string, TextAt & { readonly at: number }>();
   let openId: string | null = null;
   let isFollowing = false;
@@ -95,7 +99,7 @@ export function startKeeper(options: KeeperOptions): Keeper {
     all.get(id) ?? {
       revision: 0,
       written: { notebook: emptyNotebook(id, ''), choices: [] },
-      setAside: [],
+      setAside: brought.get(id) ?? [],
       from: {},
     };
   const know = (id: string, change: Partial<Known>): void => void all.set(id, { ...known(id), ...change });
@@ -158,7 +162,9 @@ export function startKeeper(options: KeeperOptions): Keeper {
       if (id === options.current().id) ({ notebook, choices } = written);
       try {
         const stored = { ...from, [tabId]: pending.count };
-        const saved = await shelf.save(notebook, revision, { choices, stored, isOpen, by: tabId });
+        const aside = brought.get(id) ?? [];
+        const saved = await shelf.save(notebook, revision, { choices, stored, isOpen, by: tabId, aside });
+        if (saved.revision !== revision) brought.delete(id);
         know(id, { revision: saved.revision });
         tabs.told(id, saved.revision);
         if (saved.refused === null) return;
@@ -308,6 +314,7 @@ export function startKeeper(options: KeeperOptions): Keeper {
       if (kept !== null) keep(kept);
       return kept?.notebook ?? null;
     },
+    brought: (id, setAside) => void (setAside.length > 0 && brought.set(id, setAside)),
     flush: () => saver.flush(),
     hasOtherTabs: () => tabs.hasOthers().catch(() => true),
     async close() {

@@ -126,7 +126,15 @@ export const Session = {
     const bundles = later(
       (): Promise<Bundles> =>
         import('./bundles.ts').then(({ startBundles }) =>
-          startBundles({ holder, book, pictures, shelf, settings, take: keeper.take }),
+          startBundles({
+            holder,
+            book,
+            pictures,
+            shelf,
+            settings,
+            take: keeper.take,
+            brought: keeper.brought,
+          }),
         ),
     );
 

@@ -100,6 +100,34 @@ describe('a bundle', () => {
     );
   });
 
+  it('opens with what can’t be read of it kept beside it, through a reload and into the next backup', async () => {
+    const name = `session-${crypto.randomUUID()}`;
+    const session = await opened(name);
+    session.clear();
+    const { notebook } = session.state;
+    const torn = { kind: 'note', id: 'torn-leaf', title: 'My best page', text: 7 };
+    const parts: Uint8Array<ArrayBuffer>[] = [];
+    const aside = [{ what: 'leaf' as const, id: 'torn-leaf', name: 'My best page', value: torn, why: '' }];
+    const source = {
+      picture: () => Promise.resolve(null),
+      isDecodable: () => Promise.resolve(true),
+      setAside: aside,
+    };
+    await writeBundle(notebook, source, (part) => void parts.push(part));
+    expect(await session.openBundle(new File(parts, 'half.quire'))).toBe(true);
+    const kept = [{ what: 'leaf', id: 'torn-leaf', name: 'My best page', value: torn }];
+    expect(session.state.setAside).toMatchObject(kept);
+    expect(session.state.messages.at(-1)?.says).toContain('One thing in this notebook could not be read.');
+    await saved(session);
+    await session.close();
+    const again = await opened(name);
+    expect(again.state.setAside).toMatchObject(kept);
+    const file = await again.saveBundle();
+    const other = await opened();
+    expect(await other.openBundle(new File([file!.blob], file!.name))).toBe(true);
+    expect(other.state.setAside).toMatchObject(kept);
+  });
+
   it('with a torn picture in it changes nothing', async () => {
     const session = await opened();
     session.clear();

@@ -3,6 +3,7 @@ import { IDBFactory } from 'fake-indexeddb';
 import { beforeEach, describe, expect, it, vi } from 'vitest';
 import type { Notebook, NoteLeaf } from '../../src/notebook/model.ts';
 import { openAhead, type SmallStore } from '../../src/storage/ahead.ts';
+import { databaseName, openDatabase } from '../../src/storage/database.ts';
 import { serialiseNotebook } from '../../src/storage/notebook-file.ts';
 import { recover } from '../../src/storage/recover.ts';
 import { openShelf, type Shelf } from '../../src/storage/shelf.ts';
@@ -50,6 +51,22 @@ describe('a tab closed in mid-save', () => {
     expect(kept).toMatchObject({ revision: 2, notebook: { title: 'typed just now' } });
     expect(textIn(kept)).toBe('and this');
     expect(small.length).toBe(0);
+  });
+
+  it('puts its words beside a leaf that can’t be read on the shelf, and leaves that as it is', async () => {
+    const { revision } = await shelf.save(book, 0);
+    const db = await openDatabase(databaseName, () => undefined);
+    const { id } = book.leaves[0]!;
+    const stored = (await db.get('records', ['n1', 'leaf', id]))!;
+    const torn = { ...(stored.value as object), text: 7 };
+    await db.put('records', { ...stored, value: torn });
+    db.close();
+    notedBy('old-tab', withText(book, 'typed just now'), revision);
+    await recoverAll();
+    const kept = await openShelf().notebook('n1');
+    expect(kept?.setAside).toMatchObject([{ what: 'leaf', id, value: torn }]);
+    expect(textIn(kept)).toBe('typed just now');
+    expect(kept?.notebook.leaves[0]?.id).not.toBe(id);
   });
 
   it('before it had ever stored anything loses nothing either', async () => {

@@ -3,8 +3,8 @@ import { readFileSync } from 'node:fs';
 import { IDBFactory, IDBObjectStore } from 'fake-indexeddb';
 import { openDB } from 'idb';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import type { Notebook } from '../../src/notebook/model.ts';
 import { openShelf } from '../../src/storage/shelf.ts';
-import { sampleNotebook } from '../unit/notebook/sample-notebook.ts';
 import { openSession } from '../unit/workbench/open-session.ts';
 
 /** The browser's database as version 1 of it was left by the page of that time: written by its code, not by this one. */
@@ -17,7 +17,10 @@ const stored = JSON.parse(readFileSync(file, 'utf8'), (_, value) =>
   Array.isArray(value?.bytes) ? Uint8Array.from(value.bytes).buffer : value,
 ) as Stored;
 
-const book = { ...sampleNotebook(), title: 'Garden book, as it was' };
+/** What she had then, as the former page stored it. */
+const book = stored.stores
+  .notebooks!.map(({ value }) => value as { id: string; file: { notebook: Notebook } })
+  .find(({ id }) => id === 'n1')!.file.notebook;
 
 /** Puts the database of version 1 in place, after a change. */
 async function putOld(change: (store: string, value: object) => object = (_, value) => value): Promise<void> {
