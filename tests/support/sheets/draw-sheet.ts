@@ -110,10 +110,11 @@ export function drawSheet(seed: number, options: DrawOptions = {}): DrawnSheet {
     const size = (options.accentSize ?? width * roll.between(0.007, 0.016)) * samples;
     strew(canvas, 1 + main, roll.between(0.009, 0.028), size, roll);
   }
-  return finish(canvas, samples, colours, pattern, baseKind);
+  return sheetOf(canvas, samples, colours, pattern, baseKind);
 }
 
-function finish(
+/** A sheet of what was drawn: shares counted, painted in linear light. */
+export function sheetOf(
   canvas: LabelCanvas,
   samples: number,
   colours: readonly Rgb3[],

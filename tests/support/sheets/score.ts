@@ -7,6 +7,9 @@ export interface Score {
   /** True inks (base among them), and how many were found. */
   readonly inks: number;
   readonly found: number;
+  /** The same without those that are too small to be asked for. */
+  readonly asked: number;
+  readonly askedFound: number;
   readonly accents: number;
   readonly accentsFound: number;
   /** Swatches that belong to no true ink. */
@@ -17,20 +20,21 @@ export interface Score {
   readonly extra: readonly string[];
 }
 
-/** `tooSmall` are the numbers of inks that are not asked for among the accents. Each true ink takes its nearest free swatch within `within` ΔE₀₀. A swatch that answers no ink is invented, unless it lies within that reach of one. */
+/** `tooSmall` are the numbers of inks that are not asked for among the accents. Each true ink takes its nearest free swatch within `within` ΔE₀₀ (of all, or of each). A swatch that answers no ink is invented, unless it lies within that reach of one. */
 export function score(
   truth: Truth,
   swatches: readonly { rgb: Rgb3; share: number }[],
-  within: number,
+  within: number | readonly number[],
   tooSmall: readonly number[] = [],
 ): Score {
+  const reach = (i: number): number => (typeof within === 'number' ? within : within[i]!);
   const pairs = truth.inks
     .flatMap((ink, i) => swatches.map((s, j) => ({ i, j, d: apartBy(ink.rgb, s.rgb) })))
     .sort((p, q) => p.d - q.d);
   const inkOf = new Map<number, number>();
   const swatchOf = new Map<number, number>();
   for (const { i, j, d } of pairs) {
-    if (d > within || swatchOf.has(i) || inkOf.has(j)) continue;
+    if (d > reach(i) || swatchOf.has(i) || inkOf.has(j)) continue;
     swatchOf.set(i, j);
     inkOf.set(j, i);
   }
@@ -49,10 +53,13 @@ export function score(
     const near = Math.min(...pairs.filter((p) => p.j === j).map((p) => p.d));
     return [`${s.rgb} ${(100 * s.share).toFixed(1)}% nearest ${near.toFixed(1)}`];
   });
+  const asked = truth.inks.flatMap((_, i) => (tooSmall.includes(i) ? [] : [i]));
   const accents = truth.inks.flatMap((ink, i) => (ink.accent && !tooSmall.includes(i) ? [i] : []));
   return {
     inks: truth.inks.length,
     found: swatchOf.size,
+    asked: asked.length,
+    askedFound: asked.filter((i) => swatchOf.has(i)).length,
     accents: accents.length,
     accentsFound: accents.filter((i) => swatchOf.has(i)).length,
     invented: extra.length,
