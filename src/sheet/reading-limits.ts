@@ -68,6 +68,10 @@ export const numbers = {
   lostShare: 0.3,
   /** Two inks shade into each other where, across their border, the colour changes by less than this part of what they differ by … */
   rampChange: 0.5,
+  /** … without a single step across it of more than this part, which is a hard line's, … */
+  rampStep: 0.25,
+  /** … unless what is flat, so many times over, steps as far … */
+  rampStepTimesFlat: 3,
   /** … at this part of the border, … */
   rampSoft: 0.6,
   /** … which is this long at least, as a part of the sheet's side. */

@@ -42,7 +42,7 @@ export function findInks(planes: Planes, flat: Flatness, known: Softness | null 
     explained = explain(planes, cells, colours, near);
     whole = true;
   }
-  const wash = ramped(planes, colours, explained.labels);
+  const wash = ramped(planes, colours, explained.labels, flat);
   if (wash) {
     const whole = explain(planes, cells, wash.colours, near);
     return { colours: wash.colours, ramps: wash.ramps, ...whole };

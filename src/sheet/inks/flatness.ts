@@ -10,6 +10,11 @@ export interface Flatness {
   readonly noise: number;
 }
 
+/** The most spread a flat window of this OKLab lightness may have. */
+export function limitAt({ limit }: Flatness, l: number): number {
+  return limit[Math.min(limit.length - 1, Math.max(0, (l * limit.length) | 0))]!;
+}
+
 /** Measured from the quietest windows of each band of lightness. */
 export function flatness(planes: Planes): Flatness {
   const bands = 10;

@@ -1,5 +1,6 @@
 import type { Planes } from '../planes.ts';
 import { numbers } from '../reading-limits.ts';
+import { type Flatness, limitAt } from './flatness.ts';
 import { nothing } from './label-counts.ts';
 import type { Mode } from './modes.ts';
 import { apart } from './settled-inks.ts';
@@ -11,9 +12,14 @@ export interface Ramped {
   readonly ramps: readonly (readonly number[])[];
 }
 
-/** Finds inks that shade into each other without a border, and makes one ramp of each such chain; null where there is none. */
-export function ramped(planes: Planes, colours: readonly Mode[], labels: Uint8Array): Ramped | null {
-  const chains = chainsOf(planes, colours, labels);
+/** Finds inks that shade into each other without a border, and makes one ramp of each such chain; null where there is none. `flat` is how quiet the picture is. */
+export function ramped(
+  planes: Planes,
+  colours: readonly Mode[],
+  labels: Uint8Array,
+  flat: Flatness,
+): Ramped | null {
+  const chains = chainsOf(planes, colours, labels, flat);
   if (!chains.length) return null;
   const out: Mode[] = [];
   const ramps: number[][] = [];
@@ -30,9 +36,9 @@ export function ramped(planes: Planes, colours: readonly Mode[], labels: Uint8Ar
 }
 
 /** Groups of labels that meet along soft borders and lie on a line: one colour that pales, and not many that flow together. */
-function chainsOf(planes: Planes, colours: readonly Mode[], labels: Uint8Array): number[][] {
+function chainsOf(planes: Planes, colours: readonly Mode[], labels: Uint8Array, flat: Flatness): number[][] {
   const n = colours.length;
-  const { soft, all } = borders(planes, colours, labels);
+  const { soft, all } = borders(planes, colours, labels, flat);
   const least = numbers.rampBorder * Math.sqrt(planes.count);
   const meet = (p: number, q: number): boolean => {
     const met = all[p * n + q]! + all[q * n + p]!;
@@ -96,21 +102,27 @@ function borders(
   { width, height, l, a, b }: Planes,
   colours: readonly Mode[],
   labels: Uint8Array,
+  flat: Flatness,
 ): { soft: Float64Array; all: Float64Array } {
   const n = colours.length;
   const soft = new Float64Array(n * n);
   const all = new Float64Array(n * n);
   const reach = 3;
   const step = labels.length > 400000 ? 2 : 1;
+  const change = (i: number, j: number): number => Math.hypot(l[j]! - l[i]!, a[j]! - a[i]!, b[j]! - b[i]!);
   const look = (i: number, along: number): void => {
     const p = labels[i]!;
     const q = labels[i + along]!;
     if (p === q || p === nothing || q === nothing) return;
     const from = i - (reach - 1) * along;
     const to = i + reach * along;
-    const change = Math.hypot(l[to]! - l[from]!, a[to]! - a[from]!, b[to]! - b[from]!);
     all[p * n + q]!++;
-    if (change < numbers.rampChange * apart(colours[p]!, colours[q]!)) soft[p * n + q]!++;
+    const whole = apart(colours[p]!, colours[q]!);
+    if (change(from, to) >= numbers.rampChange * whole) return;
+    // The ground before a hard line and the ground after it are alike: between them the line steps.
+    const most = Math.max(numbers.rampStep * whole, numbers.rampStepTimesFlat * limitAt(flat, l[i]!));
+    for (let at = from; at < to; at += along) if (change(at, at + along) > most) return;
+    soft[p * n + q]!++;
   };
   for (let y = reach; y < height - reach; y += step)
     for (let x = reach; x < width - reach; x++) {
