@@ -109,8 +109,8 @@ function flatVotes(planes: Planes, limit: Float64Array): ColourCells {
   const cells = new ColourCells();
   const step = planes.count > numbers.everyOther ? 2 : 1;
   const bands = limit.length;
-  eachWindowRow(planes, step, (_, { l, a, b, spread }) => {
-    for (let x = 1; x < planes.width - 1; x += step) {
+  eachWindowRow(planes, step, (y, { l, a, b, spread }) => {
+    for (let x = 1, n = y; x < planes.width - 1; x += step > 1 ? step - 1 + (n++ % 3) : 1) {
       const s = spread[x]!;
       if (s < 0) continue;
       const band = (l[x]! * bands) | 0;

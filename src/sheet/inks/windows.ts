@@ -31,7 +31,8 @@ export function eachWindowRow(
     b: new Float32Array(width),
     q: new Float32Array(width),
   };
-  for (let y = 1; y < height - 1; y += step) {
+  // Every `step`-th row on the whole, but not in step with what is drawn on even rows.
+  for (let y = 1, n = 0; y < height - 1; y += step > 1 ? step - 1 + (n++ % 3) : 1) {
     if (wanted && !wanted(y)) continue;
     columnSums(planes, y, sums);
     rowOf(sums, row, width);
