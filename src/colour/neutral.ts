@@ -37,7 +37,7 @@ interface Region {
 const whiteFromLightness = 87;
 const blackBelowLightness = 25;
 const creamRegion: Region = { l: [79, 100], chroma: [7, 24], hue: [64, 110] };
-const kraftRegion: Region = { l: [42, 79], chroma: [17, 40], hue: [60, 86] };
+const kraftRegion: Region = { l: [42, 79], chroma: [17, 40], hue: [60, 88] };
 /** C*ab up to which a colour reads as neutral: light, mid and dark, and mid on the warm side (greige, taupe). */
 const limits = { light: 8, mid: 6, dark: 10, warm: 13 };
 const warmHues: readonly [number, number] = [50, 105];

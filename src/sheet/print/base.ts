@@ -11,7 +11,7 @@ export const baseRegions = {
   /** Cream: light and yellowish. */
   cream: { l: 80, c: [5.5, 30], h: [62, 112] },
   /** Kraft: mid brown. */
-  kraft: { l: [45, 80], c: [13, 45], h: [52, 85] },
+  kraft: { l: [45, 80], c: [13, 45], h: [52, 88] },
   /** Dark: below this lightness. */
   dark: { l: 42 },
 } as const;

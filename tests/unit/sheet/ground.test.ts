@@ -1,4 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import { neutralKind } from '../../../src/colour/neutral.ts';
+import { labFromHex } from '../../../src/colour/spaces.ts';
+import { baseKind } from '../../../src/sheet/print/base.ts';
 import { groundSaid, groundWords } from '../../../src/sheet/print/base-sure.ts';
 import { handSide } from '../../support/sides.ts';
 
@@ -26,5 +29,19 @@ describe('what stands beside the kind of a base', () => {
     const byHand = { ...given, base: { ...given.base, byHand: true } };
     expect(groundSaid(byHand).sure).toBeNull();
     expect(groundWords(byHand)).not.toMatch(/sure/);
+  });
+});
+
+/** Hues h*ab by colorjs.io 0.7.1 (D65): 71°, 78° and 86°. That kraft runs from reddish to yellowish brown: common practice, no source. */
+describe('kraft', () => {
+  it.each(['#bb946c', '#d2b48c', '#bca26d'])('is %s, and a neutral', (hex) => {
+    expect(baseKind(labFromHex(hex))).toBe('kraft');
+    expect(neutralKind(labFromHex(hex))).toBe('kraft');
+  });
+
+  // h*ab 95°, and C*ab 50 at 86°, by the same.
+  it.each(['#b5a568', '#c9a54d'])('is not %s: olive and mustard', (hex) => {
+    expect(baseKind(labFromHex(hex))).not.toBe('kraft');
+    expect(neutralKind(labFromHex(hex))).not.toBe('kraft');
   });
 });
