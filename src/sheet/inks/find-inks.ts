@@ -35,8 +35,10 @@ export function findInks(planes: Planes, flat: Flatness, known: Softness | null 
     explained = explainMore(planes, explained, colours, near);
     whole = false;
   }
+  const edges = known ?? softnessOf(planes, colours, explained.labels);
+  const soft = edges.unknown === true || edges.colour >= numbers.edgesPart;
   for (let turn = 0; turn < 6; turn++) {
-    const keep = sifted(colours, explained, planes);
+    const keep = sifted(colours, explained, planes, soft);
     if (whole && keep.length === colours.length) break;
     colours = keep;
     explained = explain(planes, cells, colours, near);

@@ -6,8 +6,13 @@ import { Edge } from './mixtures.ts';
 import type { Mode } from './modes.ts';
 import { offMixture } from './settled-inks.ts';
 
-/** The colours that are inks: not too little of them, and not the mixture of two others that they lie between. */
-export function sifted(colours: readonly Mode[], { labels, amounts }: Explained, planes: Planes): Mode[] {
+/** The colours that are inks: not too little of them, and not the mixture of two others that they lie between. `soft` where colour is so soft that an edge's lightness and hue may have parted. */
+export function sifted(
+  colours: readonly Mode[],
+  { labels, amounts }: Explained,
+  planes: Planes,
+  soft: boolean,
+): Mode[] {
   const { area, inside } = countLabels(labels, planes.width, planes.height, colours.length);
   const order = colours.map((_, k) => k).sort((p, q) => area[q]! - area[p]!);
   const kept: number[] = [];
@@ -18,7 +23,7 @@ export function sifted(colours: readonly Mode[], { labels, amounts }: Explained,
     else if (
       kept.length > 1 &&
       solid < numbers.rimInside &&
-      liesBetween(k, solid, kept, colours, labels, planes.width)
+      liesBetween(k, solid, kept, colours, labels, planes.width, soft)
     )
       out.add(k);
     else kept.push(k);
@@ -34,6 +39,7 @@ function liesBetween(
   colours: readonly Mode[],
   labels: Uint8Array,
   width: number,
+  soft: boolean,
 ): boolean {
   const pairs: [number, number][] = [];
   const edgeOff = solid < numbers.noInside ? numbers.edgeOffNoInside : numbers.edgeOff;
@@ -44,7 +50,11 @@ function liesBetween(
       const { l, a, b } = colours[k]!;
       if (off < numbers.mixtureOffLine && share > 0.08 && share < 0.92) pairs.push([p, q]);
       // What has hardly an inside may be an edge whose colour a JPEG has blurred off the line.
-      else if (solid < numbers.hardlyInside && new Edge(colours[p]!, colours[q]!).off(l, a, b) < edgeOff)
+      else if (
+        soft &&
+        solid < numbers.hardlyInside &&
+        new Edge(colours[p]!, colours[q]!).off(l, a, b) < edgeOff
+      )
         pairs.push([p, q]);
     }
   if (!pairs.length) return false;
