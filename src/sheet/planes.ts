@@ -176,8 +176,40 @@ function leaveOut(
 
 /** Softens linear planes in place, `times` over: each pixel takes `weight` of its neighbours left and right, then above and below. Off pixels neither give nor get. */
 export function soften(planes: LinearPlanes, times: number, weight: number): void {
+  const { width, height, count } = planes;
+  const whole = count === width * height && width > 1 && height > 1;
   for (let n = 0; n < times; n++)
-    for (const p of [planes.r, planes.g, planes.b]) softenPlane(p, planes, weight);
+    for (const p of [planes.r, planes.g, planes.b])
+      if (whole) softenWhole(p, width, height, weight);
+      else softenPlane(p, planes, weight);
+}
+
+/** The same where no pixel is off. */
+function softenWhole(p: Float32Array, width: number, height: number, weight: number): void {
+  const own = 1 - 2 * weight;
+  const last = width - 1;
+  for (let y = 0; y < height; y++) {
+    const row = y * width;
+    let left = p[row]!;
+    let v = left;
+    for (let i = row; i < row + last; i++) {
+      const right = p[i + 1]!;
+      p[i] = weight * (left + right) + own * v;
+      left = v;
+      v = right;
+    }
+    p[row + last] = weight * (left + v) + own * v;
+  }
+  const above = p.slice(0, width);
+  for (let y = 0; y < height; y++) {
+    const row = y * width;
+    const below = y + 1 < height ? row + width : row;
+    for (let x = 0; x < width; x++) {
+      const v = p[row + x]!;
+      p[row + x] = weight * (above[x]! + p[below + x]!) + own * v;
+      above[x] = v;
+    }
+  }
 }
 
 function softenPlane(p: Float32Array, { width, height, on }: LinearPlanes, weight: number): void {

@@ -51,10 +51,13 @@ export const neighbours: readonly { readonly step: number; readonly weight: numb
 /** As many cells as a histogram holds; a picture of pure noise has more, and the rest then do not count. */
 const mostCells = 65535;
 
+/** Maps of all cells that were given back, all nought: to make one takes longer than to read a small picture. */
+const spare: Uint16Array[] = [];
+
 /** A sparse histogram of colours: the filled cells in the order they were first met. */
 export class ColourCells {
   /** Place of a cell in the lists below plus 1, or 0. */
-  readonly place: Uint16Array = new Uint16Array(cellCount);
+  readonly place: Uint16Array = spare.pop() ?? new Uint16Array(cellCount);
   /** How many cells are filled. */
   filled = 0;
   cell: Int32Array = new Int32Array(4096);
@@ -79,6 +82,13 @@ export class ColourCells {
     this.sumA[at]! += a;
     this.sumB[at]! += b;
     this.total++;
+  }
+
+  /** Gives its map back for the next one; nothing may be asked of this one any more. */
+  done(): void {
+    for (let n = 0; n < this.filled; n++) this.place[this.cell[n]!] = 0;
+    this.filled = 0;
+    if (spare.length < 2) spare.push(this.place);
   }
 
   private grow(): void {

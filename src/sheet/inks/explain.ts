@@ -31,50 +31,68 @@ const reach = 4;
 export interface PixelCells {
   /** Number of each pixel's cell; 0 where it is not of the sheet. */
   readonly of: Int32Array;
-  /** The histogram's own index of cell `n`, as `middleOf` takes it, and its pixels. */
-  readonly cell: readonly number[];
-  readonly pixels: readonly number[];
+  /** How many cells there are, and number 0, which is none. */
+  readonly count: number;
+  /** The colour in the middle of each cell, L, a and b one after the other, and its pixels. */
+  readonly middle: Float64Array;
+  readonly pixels: Int32Array;
 }
+
+/** Number of each cell of the histogram in the picture at hand; all nought between two pictures. */
+let numberOf: Int32Array | null = null;
 
 /** Found once, for a picture is explained several times. */
 export function pixelCells({ l, a, b, on }: Planes): PixelCells {
   const of = new Int32Array(l.length);
-  const number = new Int32Array(cellCount);
-  const cell = [0];
-  const pixels = [0];
+  const number = (numberOf ??= new Int32Array(cellCount));
+  const cells = [0];
   for (let i = 0; i < of.length; i++) {
     if (!on[i]) continue;
     const at = cellOf(l[i]!, a[i]!, b[i]!);
     let n = number[at]!;
     if (n === 0) {
-      n = number[at] = cell.length;
-      cell.push(at);
-      pixels.push(0);
+      n = number[at] = cells.length;
+      cells.push(at);
     }
     of[i] = n;
-    pixels[n]!++;
   }
-  return { of, cell, pixels };
+  const count = cells.length;
+  const middle = new Float64Array(3 * count);
+  for (let n = 1; n < count; n++) {
+    number[cells[n]!] = 0;
+    middle.set(middleOf(cells[n]!), 3 * n);
+  }
+  const pixels = new Int32Array(count);
+  for (let i = 0; i < of.length; i++) pixels[of[i]!]!++;
+  return { of, count, middle, pixels };
 }
 
 /** Explains every pixel by these colours (a and b doubled). `near` is how close an explanation must come. */
 export function explain(
   planes: Planes,
-  { of, cell, pixels }: PixelCells,
+  { of, count, middle, pixels }: PixelCells,
   colours: readonly Colour3[],
   near: number,
 ): Explained {
   const amounts = new Float64Array(colours.length);
-  const nearest = new Uint8Array(cell.length).fill(nothing);
-  const far = new Uint8Array(cell.length);
+  const nearest = new Uint8Array(count).fill(nothing);
+  const far = new Uint8Array(count);
   let waiting = 0;
-  for (let n = 1; n < cell.length; n++) {
-    const found = nearestIn(cell[n]!, colours);
-    nearest[n] = found.at;
-    if (found.distance2 > near * near) {
+  for (let n = 1; n < count; n++) {
+    let best = 1e9;
+    let at = 0;
+    for (let k = 0; k < colours.length; k++) {
+      const d = distance2(colours[k]!, middle[3 * n]!, middle[3 * n + 1]!, middle[3 * n + 2]!);
+      if (d < best) {
+        best = d;
+        at = k;
+      }
+    }
+    nearest[n] = at;
+    if (best > near * near) {
       far[n] = 255;
       waiting += pixels[n]!;
-    } else amounts[found.at]! += pixels[n]!;
+    } else amounts[at]! += pixels[n]!;
   }
   const labels = new Uint8Array(of.length);
   const off = new Uint8Array(of.length);
@@ -130,20 +148,6 @@ function distance2(c: Colour3, l: number, a: number, b: number): number {
   return (c.l - l) ** 2 + (c.a - a) ** 2 + (c.b - b) ** 2;
 }
 
-function nearestIn(cell: number, colours: readonly Colour3[]): { at: number; distance2: number } {
-  const [l, a, b] = middleOf(cell);
-  let best = 1e9;
-  let at = 0;
-  for (let n = 0; n < colours.length; n++) {
-    const d = distance2(colours[n]!, l, a, b);
-    if (d < best) {
-      best = d;
-      at = n;
-    }
-  }
-  return { at, distance2: best };
-}
-
 /** Tells which waiting pixels are edges between inks that lie near them; those that are not are handed back. */
 function shareEdges(
   { width, height, l, a, b }: Planes,
@@ -157,6 +161,10 @@ function shareEdges(
   const ring = ringSteps(width);
   const edges = new Edges(colours);
   const here = new Uint8Array(8);
+  const most = Math.min(here.length, colours.length);
+  // The label of what is explained, and nothing for the rest: one look in place of two.
+  const sure = new Uint8Array(labels.length);
+  for (let i = 0; i < sure.length; i++) sure[i] = off[i] === 0 ? labels[i]! : nothing;
   // Told labels wait until the end, so that a pixel never leans on another that was itself told as an edge.
   const told = new Uint8Array(waiting.length).fill(nothing);
   let open = 0;
@@ -172,11 +180,13 @@ function shareEdges(
     let first = -1;
     let second = -1;
     let n = 0;
-    if (x >= reach && y >= reach && x < width - reach && y < height - reach)
-      for (let s = 0; s < ring.length && n < 8; s++) {
-        const j = i + ring[s]!;
-        const m = labels[j]!;
-        if (off[j] !== 0 || m === nothing) continue;
+    let last = nothing;
+    // With one colour there is no edge.
+    if (most > 1 && x >= reach && y >= reach && x < width - reach && y < height - reach)
+      for (let s = 0; s < ring.length && n < most; s++) {
+        const m = sure[i + ring[s]!]!;
+        if (m === last || m === nothing) continue;
+        last = m;
         let seen = false;
         for (let e = 0; e < n; e++) if (here[e] === m) seen = true;
         if (!seen) here[n++] = m;

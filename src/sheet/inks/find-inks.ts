@@ -26,6 +26,7 @@ export function findInks(planes: Planes, flat: Flatness, known: Softness | null 
   const cells = pixelCells(planes);
   const near = Math.max(numbers.explainedNear, numbers.explainedTimesNoise * flat.noise);
   let colours = mergeNear(modesOf(votes).filter((m) => m.votes >= numbers.leastVotes * votes.total));
+  votes.done();
   let explained = explain(planes, cells, colours, near);
   let whole = true;
   for (let turn = 0; turn < 3; turn++) {
@@ -35,8 +36,11 @@ export function findInks(planes: Planes, flat: Flatness, known: Softness | null 
     explained = explainMore(planes, explained, colours, near);
     whole = false;
   }
-  const edges = known ?? softnessOf(planes, colours, explained.labels);
-  const soft = edges.unknown === true || edges.colour >= numbers.edgesPart;
+  const first = { colours, labels: explained.labels };
+  const soft = once(() => {
+    const edges = known ?? softnessOf(planes, first.colours, first.labels);
+    return edges.unknown === true || edges.colour >= numbers.edgesPart;
+  });
   for (let turn = 0; turn < 6; turn++) {
     const keep = sifted(colours, explained, planes, soft);
     if (whole && keep.length === colours.length) break;
@@ -60,6 +64,12 @@ export function findInks(planes: Planes, flat: Flatness, known: Softness | null 
     explained = kept ? explain(planes, cells, colours, near) : whole;
   }
   return { colours, ramps: [], ...explained };
+}
+
+/** What a question answers, asked the first time that it is needed: crossing edges takes a while. */
+function once(ask: () => boolean): () => boolean {
+  let answer: boolean | undefined;
+  return () => (answer ??= ask());
 }
 
 /** The colours with those of thin inks as they are without blur; null where none changes. */

@@ -11,7 +11,7 @@ export function sifted(
   colours: readonly Mode[],
   { labels, amounts }: Explained,
   planes: Planes,
-  soft: boolean,
+  soft: () => boolean,
 ): Mode[] {
   const { area, inside } = countLabels(labels, planes.width, planes.height, colours.length);
   const order = colours.map((_, k) => k).sort((p, q) => area[q]! - area[p]!);
@@ -39,7 +39,7 @@ function liesBetween(
   colours: readonly Mode[],
   labels: Uint8Array,
   width: number,
-  soft: boolean,
+  soft: () => boolean,
 ): boolean {
   const pairs: [number, number][] = [];
   const edgeOff = solid < numbers.noInside ? numbers.edgeOffNoInside : numbers.edgeOff;
@@ -51,9 +51,9 @@ function liesBetween(
       if (off < numbers.mixtureOffLine && share > 0.08 && share < 0.92) pairs.push([p, q]);
       // What has hardly an inside may be an edge whose colour a JPEG has blurred off the line.
       else if (
-        soft &&
         solid < numbers.hardlyInside &&
-        new Edge(colours[p]!, colours[q]!).off(l, a, b) < edgeOff
+        new Edge(colours[p]!, colours[q]!).off(l, a, b) < edgeOff &&
+        soft()
       )
         pairs.push([p, q]);
     }

@@ -23,6 +23,11 @@ export class Edge {
   private readonly high: number;
   /** The way of a and b from one ink to the other in straight pieces: where each begins, where it goes, and that over its length². */
   private readonly path: Float64Array;
+  /** The box of a and b that the way lies in: most colours are farther from it than another edge is. */
+  private readonly aLow: number;
+  private readonly aHigh: number;
+  private readonly bLow: number;
+  private readonly bHigh: number;
   /** What the cubes of OKLab's three roots add to the share of the second ink, and what is taken off. */
   private readonly byP: number;
   private readonly byQ: number;
@@ -54,6 +59,10 @@ export class Edge {
       this.path.set([here.a, here.b, dx, dy, dx * per, dy * per], 6 * i);
       here = next;
     }
+    const as = [here.a, ...this.path.filter((_, i) => i % 6 === 0)];
+    const bs = [here.b, ...this.path.filter((_, i) => i % 6 === 1)];
+    [this.aLow, this.aHigh] = [Math.min(...as), Math.max(...as)];
+    [this.bLow, this.bHigh] = [Math.min(...bs), Math.max(...bs)];
   }
 
   /** How far a colour lies from anything the edge can look like; `bound` where it is no nearer than that. */
@@ -61,6 +70,9 @@ export class Edge {
     const { low, high, path } = this;
     const dl = l < low ? low - l : l > high ? l - high : 0;
     if (dl >= bound) return bound;
+    const da = a < this.aLow ? this.aLow - a : a > this.aHigh ? a - this.aHigh : 0;
+    const db = b < this.bLow ? this.bLow - b : b > this.bHigh ? b - this.bHigh : 0;
+    if (dl * dl + da * da + db * db >= bound * bound) return bound;
     let least = 1e18;
     for (let i = 0; i < path.length; i += 6) {
       const x = a - path[i]!;

@@ -109,7 +109,9 @@ function borders(
   const all = new Float64Array(n * n);
   const reach = 3;
   const step = labels.length > 400000 ? 2 : 1;
-  const change = (i: number, j: number): number => Math.hypot(l[j]! - l[i]!, a[j]! - a[i]!, b[j]! - b[i]!);
+  const change2 = (i: number, j: number): number =>
+    (l[j]! - l[i]!) ** 2 + (a[j]! - a[i]!) ** 2 + (b[j]! - b[i]!) ** 2;
+  const wholes = colours.map((p) => colours.map((q) => apart(p, q)));
   const look = (i: number, along: number): void => {
     const p = labels[i]!;
     const q = labels[i + along]!;
@@ -117,11 +119,11 @@ function borders(
     const from = i - (reach - 1) * along;
     const to = i + reach * along;
     all[p * n + q]!++;
-    const whole = apart(colours[p]!, colours[q]!);
-    if (change(from, to) >= numbers.rampChange * whole) return;
+    const whole = wholes[p]![q]!;
+    if (change2(from, to) >= (numbers.rampChange * whole) ** 2) return;
     // The ground before a hard line and the ground after it are alike: between them the line steps.
     const most = Math.max(numbers.rampStep * whole, numbers.rampStepTimesFlat * limitAt(flat, l[i]!));
-    for (let at = from; at < to; at += along) if (change(at, at + along) > most) return;
+    for (let at = from; at < to; at += along) if (change2(at, at + along) > most * most) return;
     soft[p * n + q]!++;
   };
   // Not in step with what is drawn on even rows.

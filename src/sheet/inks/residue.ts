@@ -7,7 +7,10 @@ import { type Mode, modesOf } from './modes.ts';
  * Colours that neither an ink nor an edge between inks explains: thin lines, tiny accents. Only the heart of such a place speaks, for its rim is itself a mixture. Most hearts first.
  */
 export function residualModes(planes: Planes, { off, open }: Explained): Mode[] {
-  return modesOf(heartVotes(planes, off, open));
+  const votes = heartVotes(planes, off, open);
+  const modes = modesOf(votes);
+  votes.done();
+  return modes;
 }
 
 function heartVotes({ width, l, a, b }: Planes, off: Uint8Array, open: Int32Array): ColourCells {

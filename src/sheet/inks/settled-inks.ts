@@ -4,7 +4,7 @@ import type { Mode } from './modes.ts';
 
 /** Distance of two colours in OKLab with a and b doubled (as modes hold them). */
 export function apart(p: Colour3, q: Colour3): number {
-  return Math.hypot(p.l - q.l, p.a - q.a, p.b - q.b);
+  return Math.sqrt((p.l - q.l) ** 2 + (p.a - q.a) ** 2 + (p.b - q.b) ** 2);
 }
 
 interface Colour3 {

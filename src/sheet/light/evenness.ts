@@ -15,6 +15,9 @@ const lags: readonly (readonly [cells: number, change: number])[] = [
   [16, 0.09],
 ];
 
+/** … and the most that their chroma, relative to lightness, may. */
+const mostDriftOfPair = 0.04;
+
 /** A surface's coefficients, and the middle size of what they leave over. */
 interface Fit {
   readonly of: Float64Array;
@@ -51,12 +54,14 @@ interface Samples {
  */
 export function lightSurface(planes: Planes, limit: Float64Array): LightSurface | null {
   const samples = flatSamples(planes, limit);
-  const light = fitted(samples, samples.logL);
+  const pairs = likePairs(samples);
+  if (!pairs) return null;
+  const light = fitted(pairs, samples.logL);
   if (!light) return null;
   const range = rangeOf(light.of);
   if (range < Math.max(numbers.leastUnevenness, numbers.unevennessOverGrain * light.noise)) return null;
   const drift = Math.max(
-    ...[samples.u, samples.v].map((p) => rangeOf(fitted(samples, p)?.of ?? new Float64Array(terms))),
+    ...[samples.u, samples.v].map((p) => rangeOf(fitted(pairs, p)?.of ?? new Float64Array(terms))),
   );
   if (drift > numbers.mostDrift * range) return null;
   const at = new Float64Array(terms);
@@ -161,8 +166,14 @@ function flatSamples(planes: Planes, limit: Float64Array): Samples {
   return { across, down, step, logL, u, v };
 }
 
-/** Coefficients of the surface whose differences between like places a few steps apart come nearest to the measured ones. */
-function fitted({ across, down, logL, u, v }: Samples, of: Float32Array): Fit | null {
+/** Pairs of like places a few steps apart, one after the other, and by what each of the surface's terms differs between them. */
+interface LikePairs {
+  readonly pairs: readonly number[];
+  readonly slopes: Float64Array;
+}
+
+/** Null where there are too few. */
+function likePairs({ across, down, logL, u, v }: Samples): LikePairs | null {
   const pairs: number[] = [];
   // A short way finds places of one ink most surely, a long way tells small differences of light from grain.
   for (const [lag, change] of lags)
@@ -170,27 +181,33 @@ function fitted({ across, down, logL, u, v }: Samples, of: Float32Array): Fit | 
       for (let x = 0; x < across; x++) {
         const p = y * across + x;
         if (Number.isNaN(logL[p]!)) continue;
-        for (const q of [x + lag < across ? p + lag : -1, y + lag < down ? p + lag * across : -1]) {
+        for (let way = 0; way < 2; way++) {
+          const q = way === 0 ? (x + lag < across ? p + lag : -1) : y + lag < down ? p + lag * across : -1;
           if (q < 0 || Number.isNaN(logL[q]!)) continue;
-          if (Math.abs(logL[p]! - logL[q]!) > change || Math.hypot(u[p]! - u[q]!, v[p]! - v[q]!) > 0.04)
-            continue;
+          if (Math.abs(logL[p]! - logL[q]!) > change) continue;
+          if ((u[p]! - u[q]!) ** 2 + (v[p]! - v[q]!) ** 2 > mostDriftOfPair ** 2) continue;
           pairs.push(p, q);
         }
       }
   if (pairs.length < 400) return null;
   thin(pairs, 3600);
   const slopes = new Float64Array((pairs.length / 2) * terms);
-  const change = new Float64Array(pairs.length / 2);
   const from = new Float64Array(terms);
   const to = new Float64Array(terms);
   const place = (p: number, into: Float64Array): void =>
     termsAt((2 * (p % across)) / across - 1, (2 * Math.floor(p / across)) / down - 1, into);
-  for (let n = 0; n < change.length; n++) {
+  for (let n = 0; 2 * n < pairs.length; n++) {
     place(pairs[2 * n]!, from);
     place(pairs[2 * n + 1]!, to);
     for (let k = 0; k < terms; k++) slopes[n * terms + k] = to[k]! - from[k]!;
-    change[n] = of[pairs[2 * n + 1]!]! - of[pairs[2 * n]!]!;
   }
+  return { pairs, slopes };
+}
+
+/** Coefficients of the surface whose differences between like places a few steps apart come nearest to the measured ones. */
+function fitted({ pairs, slopes }: LikePairs, of: Float32Array): Fit | null {
+  const change = new Float64Array(pairs.length / 2);
+  for (let n = 0; n < change.length; n++) change[n] = of[pairs[2 * n + 1]!]! - of[pairs[2 * n]!]!;
   return robust(slopes, change);
 }
 
@@ -240,8 +257,8 @@ function robust(slopes: Float64Array, change: Float64Array): Fit | null {
 
 function medianSize(values: Float64Array): number {
   const every = Math.max(1, Math.floor(values.length / 2000));
-  const some: number[] = [];
-  for (let n = 0; n < values.length; n += every) some.push(Math.abs(values[n]!));
-  some.sort((p, q) => p - q);
+  const some = new Float64Array(Math.ceil(values.length / every));
+  for (let n = 0; n < some.length; n++) some[n] = Math.abs(values[n * every]!);
+  some.sort();
   return some[some.length >> 1]!;
 }
