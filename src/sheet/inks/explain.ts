@@ -160,8 +160,9 @@ function shareEdges(
 ): Int32Array {
   const ring = ringSteps(width);
   const edges = new Edges(colours);
-  const here = new Uint8Array(8);
-  const most = Math.min(here.length, colours.length);
+  const here = new Uint8Array(mostHere);
+  const blocksAcross = (width + 3) >> 2;
+  const most = mostAbout(labels, off, width, height, colours.length);
   // The label of what is explained, and nothing for the rest: one look in place of two.
   const sure = new Uint8Array(labels.length);
   for (let i = 0; i < sure.length; i++) sure[i] = off[i] === 0 ? labels[i]! : nothing;
@@ -181,9 +182,10 @@ function shareEdges(
     let second = -1;
     let n = 0;
     let last = nothing;
-    // With one colour there is no edge.
-    if (most > 1 && x >= reach && y >= reach && x < width - reach && y < height - reach)
-      for (let s = 0; s < ring.length && n < most; s++) {
+    // With one colour about there is no edge.
+    const few = most[(y >> 2) * blocksAcross + (x >> 2)]!;
+    if (few > 1 && x >= reach && y >= reach && x < width - reach && y < height - reach)
+      for (let s = 0; s < ring.length && n < few; s++) {
         const m = sure[i + ring[s]!]!;
         if (m === last || m === nothing) continue;
         last = m;
@@ -220,6 +222,39 @@ function shareEdges(
     }
   }
   return left;
+}
+
+/** How many inks an edge is looked for between. */
+const mostHere = 8;
+
+/** For each block of 4 × 4 pixels, how many labels its explained pixels and those of the blocks about it have, up to eight: no pixel in it has more on its rings. */
+function mostAbout(
+  labels: Uint8Array,
+  off: Uint8Array,
+  width: number,
+  height: number,
+  inks: number,
+): Uint8Array {
+  const across = (width + 3) >> 2;
+  const down = (height + 3) >> 2;
+  const out = new Uint8Array(across * down);
+  // A bit a label.
+  if (inks > 31) return out.fill(mostHere);
+  const bits = new Int32Array(across * down);
+  for (let y = 0, i = 0; y < height; y++)
+    for (let x = 0, row = (y >> 2) * across; x < width; x++, i++)
+      if (off[i] === 0 && labels[i] !== nothing) bits[row + (x >> 2)]! |= 1 << labels[i]!;
+  for (let y = 0; y < down; y++)
+    for (let x = 0; x < across; x++) {
+      let about = 0;
+      for (let v = Math.max(0, y - 1); v <= Math.min(down - 1, y + 1); v++)
+        for (let u = Math.max(0, x - 1); u <= Math.min(across - 1, x + 1); u++)
+          about |= bits[v * across + u]!;
+      let n = 0;
+      for (; about !== 0; about &= about - 1) n++;
+      out[y * across + x] = Math.min(mostHere, n);
+    }
+  return out;
 }
 
 /** Places on four rings about a pixel, nearest first, as steps in a plane. */

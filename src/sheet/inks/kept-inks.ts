@@ -66,12 +66,13 @@ function liesBetween(
 
 /** The other labels within three pixels, at up to 600 of a label's places. */
 function labelsAround(k: number, labels: Uint8Array, width: number): Set<number>[] {
-  const places: number[] = [];
-  for (let i = 0; i < labels.length; i++) if (labels[i] === k) places.push(i);
-  const every = Math.max(1, places.length / 600);
+  let places = 0;
+  for (let i = 0; i < labels.length; i++) if (labels[i] === k) places++;
+  const every = Math.max(1, places / 600);
   const out: Set<number>[] = [];
-  for (let n = 0; n < places.length; n += every) {
-    const i = places[Math.floor(n)]!;
+  for (let i = 0, n = -1, next = 0; i < labels.length; i++) {
+    if (labels[i] !== k || ++n < Math.floor(next)) continue;
+    next += every;
     const set = new Set<number>();
     for (let dy = -3; dy <= 3; dy++)
       for (let dx = -3; dx <= 3; dx++) {

@@ -58,14 +58,16 @@ function placesOf(
   ink: number,
   inks: number,
 ): { ground: number; corners: number[] } | null {
-  const all: number[] = [];
-  for (let i = 0; i < labels.length; i++) if (labels[i] === ink) all.push(i);
   const byGround = new Map<number, number[]>();
-  const every = Math.max(1, Math.floor(all.length / 400));
+  let all = 0;
+  for (let i = 0; i < labels.length; i++) if (labels[i] === ink) all++;
+  const every = Math.max(1, Math.floor(all / 400));
   const counts = new Uint16Array(256);
-  for (let n = every >> 1; n < all.length; n += every) {
-    const x = (all[n]! % width) - (side >> 1);
-    const y = Math.floor(all[n]! / width) - (side >> 1);
+  for (let i = 0, n = -1, next = every >> 1; i < labels.length; i++) {
+    if (labels[i] !== ink || ++n < next) continue;
+    next += every;
+    const x = (i % width) - (side >> 1);
+    const y = Math.floor(i / width) - (side >> 1);
     if (x < 0 || y < 0 || x + side > width || y + side > height) continue;
     counts.fill(0);
     for (let dy = 0; dy < side; dy++)
