@@ -25,9 +25,7 @@ export const numbers = {
   mixtureOffLine: 0.035,
   /** A colour with less of its area inside (all neighbours alike) than this may be the rim between two others … */
   rimInside: 0.35,
-  /** Where edges are so soft in colour (standard deviation, in pixels) … */
-  edgesPart: 0.6,
-  /** … what has less than this inside need only look like their edge as a JPEG blurs it, this near, … */
+  /** With less than this inside, it need only look like their edge as a JPEG blurs it, this near, … */
   hardlyInside: 0.12,
   edgeOff: 0.06,
   /** With next to nothing inside, this near. */

@@ -36,13 +36,8 @@ export function findInks(planes: Planes, flat: Flatness, known: Softness | null 
     explained = explainMore(planes, explained, colours, near);
     whole = false;
   }
-  const first = { colours, labels: explained.labels };
-  const soft = once(() => {
-    const edges = known ?? softnessOf(planes, first.colours, first.labels);
-    return edges.unknown === true || edges.colour >= numbers.edgesPart;
-  });
   for (let turn = 0; turn < 6; turn++) {
-    const keep = sifted(colours, explained, planes, soft);
+    const keep = sifted(colours, explained, planes);
     if (whole && keep.length === colours.length) break;
     colours = keep;
     explained = explain(planes, cells, colours, near);
@@ -64,12 +59,6 @@ export function findInks(planes: Planes, flat: Flatness, known: Softness | null 
     explained = kept ? explain(planes, cells, colours, near) : whole;
   }
   return { colours, ramps: [], ...explained };
-}
-
-/** What a question answers, asked the first time that it is needed: crossing edges takes a while. */
-function once(ask: () => boolean): () => boolean {
-  let answer: boolean | undefined;
-  return () => (answer ??= ask());
 }
 
 /** The colours with those of thin inks as they are without blur; null where none changes. */

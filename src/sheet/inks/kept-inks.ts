@@ -6,13 +6,8 @@ import { Edge } from './mixtures.ts';
 import type { Mode } from './modes.ts';
 import { offMixture } from './settled-inks.ts';
 
-/** The colours that are inks: not too little of them, and not the mixture of two others that they lie between. `soft` where colour is so soft that an edge's lightness and hue may have parted. */
-export function sifted(
-  colours: readonly Mode[],
-  { labels, amounts }: Explained,
-  planes: Planes,
-  soft: () => boolean,
-): Mode[] {
+/** The colours that are inks: not too little of them, and not the mixture of two others that they lie between. */
+export function sifted(colours: readonly Mode[], { labels, amounts }: Explained, planes: Planes): Mode[] {
   const { area, inside } = countLabels(labels, planes.width, planes.height, colours.length);
   const order = colours.map((_, k) => k).sort((p, q) => area[q]! - area[p]!);
   const kept: number[] = [];
@@ -23,7 +18,7 @@ export function sifted(
     else if (
       kept.length > 1 &&
       solid < numbers.rimInside &&
-      liesBetween(k, solid, kept, colours, labels, planes.width, soft)
+      liesBetween(k, solid, kept, colours, labels, planes.width)
     )
       out.add(k);
     else kept.push(k);
@@ -39,7 +34,6 @@ function liesBetween(
   colours: readonly Mode[],
   labels: Uint8Array,
   width: number,
-  soft: () => boolean,
 ): boolean {
   const pairs: [number, number][] = [];
   const edgeOff = solid < numbers.noInside ? numbers.edgeOffNoInside : numbers.edgeOff;
@@ -50,11 +44,7 @@ function liesBetween(
       const { l, a, b } = colours[k]!;
       if (off < numbers.mixtureOffLine && share > 0.08 && share < 0.92) pairs.push([p, q]);
       // What has hardly an inside may be an edge whose colour a JPEG has blurred off the line.
-      else if (
-        solid < numbers.hardlyInside &&
-        new Edge(colours[p]!, colours[q]!).off(l, a, b) < edgeOff &&
-        soft()
-      )
+      else if (solid < numbers.hardlyInside && new Edge(colours[p]!, colours[q]!).off(l, a, b) < edgeOff)
         pairs.push([p, q]);
     }
   if (!pairs.length) return false;

@@ -6,8 +6,6 @@ import type { Mode } from './modes.ts';
 export interface Softness {
   readonly light: number;
   readonly colour: number;
-  /** Where too few edges could be crossed, nothing was measured. */
-  readonly unknown?: true;
 }
 
 /** A hard edge through a square pixel: 1/√12. */
@@ -43,8 +41,7 @@ export function softnessOf(planes: Planes, colours: readonly Mode[], labels: Uin
     for (let x = reach; x < width - reach - 1; x++) look(y * width + x, 1, width);
   for (let x = reach; x < width - reach - 1; x += every)
     for (let y = reach; y < height - reach - 1; y++) look(y * width + x, width, 1);
-  if (light.length < 40) return { light: hard, colour: hard, unknown: true };
-  const sigma = middle(light);
+  const sigma = light.length < 40 ? hard : middle(light);
   return { light: sigma, colour: colour.length < 40 ? sigma : Math.max(sigma, middle(colour)) };
 }
 
