@@ -58,6 +58,8 @@ export const numbers = {
   mostDrift: 0.4,
   /** Edges softer than this (standard deviation of colour, in pixels) pale thin lines and small dots … */
   softFrom: 0.42,
+  /** … (told by strokes alone: softer in lightness than this, as a lens makes them, for noise and a JPEG seem to soften them a little) … */
+  strokesSoft: 0.5,
   /** … of inks that have less than this part of their area inside, where it is known how soft the edges are, … */
   solidInside: 0.75,
   /** … or where lightness, too, is softer than this: a JPEG blurs colour alone, the lens both; … */

@@ -10,6 +10,7 @@ import { ramped } from './ramps.ts';
 import { residualModes } from './residue.ts';
 import { apart, mergeNear } from './settled-inks.ts';
 import { type Softness, softnessOf } from './softness.ts';
+import { strokeSoftness } from './stroke-softness.ts';
 import { unblurred } from './unblur.ts';
 import { eachWindowRow } from './windows.ts';
 
@@ -68,10 +69,17 @@ function sharpened(
   { labels, amounts }: Explained,
   known: Softness | null,
 ): Mode[] | null {
-  const softness = known ?? softnessOf(planes, colours, labels);
-  if (softness.colour < numbers.softFrom) return null;
   const { area, inside } = countLabels(labels, planes.width, planes.height, colours.length);
-  const plain = known !== null || softness.light > numbers.plainlySoft;
+  const byEdges = known ?? softnessOf(planes, colours, labels);
+  const softness = byEdges ?? byStrokes();
+  if (!softness || softness.colour < numbers.softFrom) return null;
+  function byStrokes(): Softness | null {
+    const thin = colours.flatMap((_, k) => (inside[k]! <= numbers.solidInside * area[k]! ? [k] : []));
+    const found = strokeSoftness(planes, colours, labels, thin);
+    // What a JPEG alone has blurred, in colour and not in lightness, strokes are too narrow to tell.
+    return found && found.light >= numbers.strokesSoft ? found : null;
+  }
+  const plain = known !== null || byEdges === null || softness.light > numbers.plainlySoft;
   const out = colours.slice();
   let changed = false;
   for (let k = 0; k < colours.length; k++) {

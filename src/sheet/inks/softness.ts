@@ -8,16 +8,14 @@ export interface Softness {
   readonly colour: number;
 }
 
-/** A hard edge through a square pixel: 1/√12. */
-const hard = 0.29;
 /** How far an edge is followed to each side, in pixels. */
 const reach = 5;
 
 /**
  * Measured on straight stretches of edge between two broad inks: for a soft step that runs from 0 to 1, the integral of t (1 − t)
- * across it is σ/√π (where noise carries t beyond both ends, it does so either way). The middle of all measured; a hard edge where there are too few.
+ * across it is σ/√π (where noise carries t beyond both ends, it does so either way). The middle of all measured; null where there are too few.
  */
-export function softnessOf(planes: Planes, colours: readonly Mode[], labels: Uint8Array): Softness {
+export function softnessOf(planes: Planes, colours: readonly Mode[], labels: Uint8Array): Softness | null {
   const { width, height } = planes;
   const light: number[] = [];
   const colour: number[] = [];
@@ -41,7 +39,8 @@ export function softnessOf(planes: Planes, colours: readonly Mode[], labels: Uin
     for (let x = reach; x < width - reach - 1; x++) look(y * width + x, 1, width);
   for (let x = reach; x < width - reach - 1; x += every)
     for (let y = reach; y < height - reach - 1; y++) look(y * width + x, width, 1);
-  const sigma = light.length < 40 ? hard : middle(light);
+  if (light.length < 40) return null;
+  const sigma = middle(light);
   return { light: sigma, colour: colour.length < 40 ? sigma : Math.max(sigma, middle(colour)) };
 }
 
