@@ -89,6 +89,8 @@ export const numbers = {
   rampLeast: 0.1,
   /** Least share of an ink. */
   leastShare: 0.003,
+  /** … and of one that has hardly an inside: less of it are flecks of the paper. */
+  leastThinShare: 0.006,
   /** An ink under this share is an accent … */
   accentShare: 0.05,
   /** … where it stands off the base by at least this. */

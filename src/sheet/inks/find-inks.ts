@@ -3,7 +3,7 @@ import { numbers } from '../reading-limits.ts';
 import { ColourCells } from './cells.ts';
 import { type Explained, explain, explainMore, pixelCells } from './explain.ts';
 import type { Flatness } from './flatness.ts';
-import { sifted } from './kept-inks.ts';
+import { sifted, withoutSpecks } from './kept-inks.ts';
 import { countLabels } from './label-counts.ts';
 import { type Mode, modesOf } from './modes.ts';
 import { ramped } from './ramps.ts';
@@ -58,6 +58,11 @@ export function findInks(planes: Planes, flat: Flatness, known: Softness | null 
     const kept = sharp.length === colours.length && sharp.some((_, k) => lost(k));
     colours = kept ? sharp.map((mode, k) => (lost(k) ? colours[k]! : mode)) : sharp;
     explained = kept ? explain(planes, cells, colours, near) : whole;
+  }
+  const drawn = withoutSpecks(colours, explained, planes);
+  if (drawn.length && drawn.length < colours.length) {
+    colours = drawn;
+    explained = explain(planes, cells, colours, near);
   }
   return { colours, ramps: [], ...explained };
 }

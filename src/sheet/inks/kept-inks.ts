@@ -26,6 +26,22 @@ export function sifted(colours: readonly Mode[], { labels, amounts }: Explained,
   return colours.filter((_, k) => !out.has(k));
 }
 
+/**
+ * The colours without specks: inks that have hardly an inside and of which there is too little even now that every edge is
+ * shared out, as flecks of a paper are.
+ */
+export function withoutSpecks(
+  colours: readonly Mode[],
+  { labels, amounts }: Explained,
+  planes: Planes,
+): Mode[] {
+  const { area, inside } = countLabels(labels, planes.width, planes.height, colours.length);
+  return colours.filter(
+    (_, k) =>
+      amounts[k]! >= numbers.leastThinShare * planes.count || inside[k]! >= numbers.hardlyInside * area[k]!,
+  );
+}
+
 /** Whether a colour is a mixture of two others and its places mostly lie between those two. */
 function liesBetween(
   k: number,
