@@ -71,6 +71,21 @@ describe('the parts of a sheet that hold', () => {
   });
 });
 
+describe('a part that answers', () => {
+  // Muted beside vivid: a quarrel of the whole, in which no colour of the part is alone or nearly misses.
+  const judgedBy = (...inks: readonly (readonly [hex: string, share: number])[]) => {
+    const reading = drawn(handSide(onWhite([c.red, 0.4])), ['1100', '1100', '1100', '1100']);
+    return shadeParts(handSide(onWhite(...inks)), reading, { across: 1 }).squares[0]!;
+  };
+
+  it('is not worth cutting where the two quarrel all the same', () => {
+    expect(judgedBy([c.red, 0.3])).toMatchObject({ worthCutting: true, alone: [] });
+    const beside = judgedBy([c.dustyRose, 0.2]);
+    expect(beside.answers.length).toBeGreaterThan(0);
+    expect(beside).toMatchObject({ worthCutting: false, alone: [] });
+  });
+});
+
 describe('a thing that takes any colour', () => {
   const anchor = handSide(onCream([c.coral, 0.3]));
   const candidate = handSide(onCream([c.aqua, 0.2], [c.navy, 0.2]));

@@ -344,4 +344,32 @@ describe('the remedies', () => {
       expect(cost).toContain('one cut, and ');
     }
   });
+
+  it('cut a colour away together with something else, where there is room and neither is enough', () => {
+    const found = judged(
+      {
+        base: 'cream',
+        hex: c.cream,
+        inks: [
+          [c.coral, 0.25],
+          [c.aqua, 0.1],
+        ],
+      },
+      {
+        base: 'white',
+        hex: c.coolWhite,
+        inks: [
+          [c.coral, 0.1],
+          [c.violet, 0.25],
+        ],
+      },
+      { places: { candidate: { width: 4, height: 4, labels: Uint8Array.from('0022012200220122', Number) } } },
+    );
+    expect(found.verdict).toBe('needs-a-bridge');
+    const both = found.remedies.filter(
+      ({ changes }) => changes!.map(({ kind }) => kind).join() === 'strip,trim',
+    );
+    expect(both).toHaveLength(1);
+    expect(both[0]).toMatchObject({ verdictAfter: 'holds-together', caution: bladeCaution });
+  });
 });
