@@ -1,9 +1,12 @@
 import type { Weight, WeightGrade } from './model.ts';
 
-/** g/m² per g-per-in² and pound: 453.59237 g ÷ 500 sheets ÷ 0.00064516 m². */
+/**
+ * g/m² times in², a pound of a ream: 453.59237 g ÷ 500 sheets ÷ 0.00064516 m². The pound and the inch are those of the
+ * international yard and pound agreement of 1959.
+ */
 const gsmInchSquared = 1406.14;
 
-/** Basic sheet of each grade in in². Source: TAPPI/US trade basis sizes as in the project's paper facts. */
+/** Basic sheet of each grade in in², 500 to a ream. Common practice of the paper trade in the US, from memory; no source. */
 export const basicSheetIn2: Readonly<Record<WeightGrade, number>> = {
   cover: 20 * 26,
   text: 25 * 38,

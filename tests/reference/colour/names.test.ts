@@ -56,7 +56,7 @@ describe('ISCC-NBS names', () => {
   });
 
   test('are those printed with the 24-patch chart, from its 1976 values adapted from C to D65', () => {
-    // Source: the chart's data sheet (ISCC-NBS column). Two patches lie on the border of two names and are left out:
+    // From memory of the ISCC-NBS column that is printed with the chart; not held against a copy of it. Two patches lie on the border of two names and are left out:
     // dark skin at hue 3YR, light skin at value 6.5. The three greys in between are "light", "light-medium" and "medium".
     const printed: Record<string, string> = {
       'blue sky': 'moderate blue',
