@@ -104,13 +104,6 @@ export const colourSources: readonly Source[] = [
     what: 'A second voice on two touching colours; it decides nothing by itself.',
   },
   {
-    id: 'hue-templates',
-    short: 'Cohen-Or et al. 2006',
-    full: 'D. Cohen-Or et al., Color harmonization, ACM Transactions on Graphics 25(3) (2006), after Y. Matsuda (1995).',
-    kind: 'published',
-    what: 'Sectors of the hue circle, and the narrowest that holds: in the engine; no leaf uses it.',
-  },
-  {
     id: 'itten',
     short: 'Itten 1961',
     full: 'J. Itten, Kunst der Farbe (1961): the circle of twelve steps, and contrast of extension.',
