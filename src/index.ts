@@ -37,6 +37,7 @@ export type {
   Comparison,
   Decision,
   Distance,
+  FamilySide,
   Link,
   LinkKind,
   MendOptions,
@@ -47,6 +48,7 @@ export type {
   ReasonKind,
   Remedy,
   RemedyKind,
+  SideFamily,
   Verdict,
 } from './harmony/model.ts';
 export { remediesFor } from './harmony/remedies/remedies.ts';

@@ -15,6 +15,7 @@ export const mountedStyles = css`
   }
   /* Papers may lie edge to edge; what is written under them may not. */
   figcaption,
+  .inside,
   qw-palette {
     margin-right: var(--inner-end, 0);
     margin-left: var(--inner-start, 0);

@@ -11,6 +11,7 @@ import { emit } from '../support/emit.ts';
 import { paperType } from '../support/paper-type.ts';
 import type { QwTitle } from '../support/qw-title.ts';
 import '../support/qw-title.ts';
+import { inksInside, inksInsideStyles } from './inks-inside.ts';
 import { mountedStyles } from './mounted-styles.ts';
 import type { PaperView } from './study-view.ts';
 
@@ -22,7 +23,7 @@ import type { PaperView } from './study-view.ts';
  */
 @customElement('qw-mounted')
 export class QwMounted extends QwElement {
-  static override styles = [controls, mountedStyles];
+  static override styles = [controls, mountedStyles, inksInsideStyles];
 
   @property() as: 'anchor' | 'candidate' = 'anchor';
   @property({ attribute: false }) paper: PaperView | null = null;
@@ -63,7 +64,7 @@ export class QwMounted extends QwElement {
         ${this.table(paper)}
         <span class="light">${side.light.note}</span>
       </figcaption>
-      ${this.quiet ? nothing : html`<qw-palette bare .paper=${named} .surround=${this.surround} .lit=${this.lit}></qw-palette>`}`;
+      ${this.quiet ? nothing : html`<qw-palette bare .paper=${named} .surround=${this.surround} .lit=${this.lit}></qw-palette>${inksInside(side)}`}`;
   }
 
   /** Its name, which can be written over; a sheet's own leaf has a form for that. */

@@ -42,13 +42,13 @@ export class QwReasons extends QwElement {
     const { comparison } = this;
     if (!comparison) return nothing;
     const table = inksSpokenOf(comparison);
-    const { stand, lighter, idle } = folded(comparison.reasons);
+    const { stand, lighter, idle } = folded(comparison);
     return html`<h3 class="unseen">Reasons, weightiest first</h3>
       <ol @pointerleave=${() => this.point(null)}>
         ${stand.map((reason) => this.reason(reason, table))}
       </ol>
-      ${lighter.length ? this.fold('lighter', `${lighter.length} lighter reasons`, lighter, table) : nothing}
-      ${idle.length ? this.fold('idle', `Worth knowing, weighs nothing: ${idle.length}`, idle, table) : nothing}`;
+      ${lighter.length ? this.fold('lighter', lighter.length === 1 ? '1 smaller reason' : `${lighter.length} smaller reasons`, lighter, table) : nothing}
+      ${idle.length ? this.fold('idle', idle.length === 1 ? '1 note that does not count' : `${idle.length} notes that do not count`, idle, table) : nothing}`;
   }
 
   /** A line that opens what is behind it; on paper all of it stands open. */
@@ -117,8 +117,23 @@ export class QwReasons extends QwElement {
 
 type Fold = 'lighter' | 'idle';
 
-/** Those that stand, the lighter ones and those that weigh nothing; a single lighter one is not worth folding. */
-function folded(reasons: readonly Reason[]): Readonly<Record<'stand' | Fold, readonly Reason[]>> {
+/**
+ * Those that stand, the lighter ones and those that weigh nothing: of a pair the few that lead stand; of a kit those that weigh
+ * most, and a single lighter one is not worth folding.
+ */
+function folded({
+  reasons,
+  decision,
+}: Comparison | Kit): Readonly<Record<'stand' | Fold, readonly Reason[]>> {
+  const { leads } = decision;
+  if (leads !== undefined) {
+    const rest = reasons.slice(leads);
+    return {
+      stand: reasons.slice(0, leads),
+      lighter: rest.filter(({ weighs }) => weighs !== 0),
+      idle: rest.filter(({ weighs }) => weighs === 0),
+    };
+  }
   const weighing = reasons.filter(({ weighs }) => weighs !== 0);
   const idle = reasons.filter(({ weighs }) => weighs === 0);
   const stand = weighing.filter(({ weighs }) => Math.abs(weighs) >= standsFrom);

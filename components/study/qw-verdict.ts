@@ -47,6 +47,7 @@ export class QwVerdict extends QwElement {
           <div>
             <h3 tabindex="-1">${this.lead ? this.lead + verdictInSentence(verdict) : verdictWords[verdict]}.</h3>
             <p>${withChips(decision.summary, [...table.keys()], table)}</p>
+            ${decision.arguable ? html`<p class="arguable">${decision.arguable}</p>` : nothing}
             ${first ? html`<p class="first">${withChips(first.says, first.inks, table)}</p>` : nothing}
           </div>
         </div>
@@ -62,8 +63,8 @@ export class QwVerdict extends QwElement {
               : nothing
           }
           <p class="soft">
-            There is no score. Each reason below is for or against and weighs what its dot shows; a rule turns
-            them into one of three verdicts. Whether it stands out, and whether you like it, are other questions.
+            There is no score. A filled dot speaks for the pair, an open ring against it; bigger counts more. Whether
+            it stands out, and whether you like it, are other questions.
           </p>
         </details>
       </div>
@@ -116,6 +117,9 @@ function styles() {
     :host([with-reason]) .verdict p {
       max-width: 44em;
     }
+    .verdict .arguable {
+      color: var(--qw-soft);
+    }
     .verdict .first {
       margin-top: 1px;
       color: var(--qw-soft);
@@ -157,7 +161,10 @@ function styles() {
     }
     /* The papers are to be seen below it, and all of this can be opened or stands further down. */
     @container (max-width: 820px) {
-      .verdict .first {
+      .verdict .arguable {
+      color: var(--qw-soft);
+    }
+    .verdict .first {
         display: none;
       }
     }

@@ -1,6 +1,6 @@
 import { oklchFromHex, tupleFromOklch } from '../../src/colour/spaces.ts';
 import type { NamedSide } from '../../src/drawing/model.ts';
-import type { Advised, Link } from '../../src/harmony/model.ts';
+import type { Advised, FamilySide, Link } from '../../src/harmony/model.ts';
 import type { Base, Ink, Side } from '../../src/sheet/model.ts';
 
 /** Hand-made values for the page that shows each element alone, and for the elements' tests. Nothing is computed here. */
@@ -59,10 +59,11 @@ export const links: readonly Link[] = [
 ];
 
 export const comparison: Advised = {
-  anchor: bunting.side,
-  candidate: ledger.side,
+  anchor: eachAlone(bunting.side),
+  candidate: eachAlone(ledger.side),
   distance: 'apart',
   strip: false,
+  findings: [],
   names: { anchor: bunting.name, candidate: ledger.name },
   verdict: 'needs-a-bridge',
   decision: {
@@ -89,7 +90,7 @@ export const comparison: Advised = {
       'ISO/CIE 11664-6',
     ),
     reason(
-      'base agreement',
+      'grounds agree',
       0.4,
       'Both are printed on cream (A) (a). Neither will make the other look dirty.',
       ['A', 'a'],
@@ -169,4 +170,22 @@ function reason(
   source: string,
 ): Advised['reasons'][number] {
   return { kind, weighs, says, inks, evidence: {}, figure, source, sourceIds: [] };
+}
+
+/** Every ink a family of its own. */
+export function eachAlone(side: Side): FamilySide {
+  const all = [side.base, ...side.inks];
+  return {
+    ...side,
+    families: all.map(({ id, trade, name, hex, share, oklch: [l] }) => ({
+      id,
+      name: trade ?? name,
+      hex,
+      share,
+      inks: [`${id}1`],
+      lightness: [100 * l, 100 * l],
+      chroma: [0, 0],
+    })),
+    within: all.map((ink) => ({ ...ink, id: `${ink.id}1` })),
+  };
 }

@@ -1,5 +1,6 @@
 import type { Distance } from '../harmony/model.ts';
 import type { Card, Frame } from '../sheet/model.ts';
+import { type StudyVersion, studyVersions } from './study-json.ts';
 import { Trouble } from './trouble.ts';
 
 /** One picture that was named, and how it is to be read. */
@@ -20,6 +21,8 @@ export interface StudyOrder {
   readonly candidates: readonly PictureOrder[];
   readonly distance: Distance;
   readonly json: boolean;
+  /** Of the JSON. */
+  readonly version: StudyVersion;
   /** Where to put the board of the best candidate, and as what. */
   readonly board: { readonly file: string; readonly kind: 'svg' | 'png' } | null;
 }
@@ -31,6 +34,7 @@ export interface StudyOrder {
 export function orderOf(args: readonly string[]): StudyOrder | 'help' {
   let anchor: PictureOrder | null = null;
   let [distance, json, board]: [Distance, boolean, StudyOrder['board']] = ['apart', false, null];
+  let version: StudyVersion = 2;
   const candidates: PictureOrder[] = [];
   let last: PictureOrder | null = null;
   const rest = [...args];
@@ -53,18 +57,27 @@ export function orderOf(args: readonly string[]): StudyOrder | 'help' {
       candidates.push(last);
     } else if (option === '--distance') distance = distanceOf(value);
     else if (option === '--board') board = boardOf(value);
-    else if (last === null)
+    else if (option === '--format') {
+      version = versionOf(value);
+      json = true;
+    } else if (last === null)
       throw new Trouble(`${option} belongs to the picture before it, and there is none.`);
     else read(last, option, value);
   }
   if (!anchor) throw new Trouble('Name the paper to start from with --anchor FILE; --help tells more.');
   if (candidates.length === 0)
     throw new Trouble('Name at least one paper to hold against it with --candidate FILE.');
-  return { anchor, candidates, distance, json, board };
+  return { anchor, candidates, distance, json, version, board };
+}
+
+function versionOf(value: string): StudyVersion {
+  const version = studyVersions.find((one) => `v${one}` === value);
+  if (version === undefined) throw new Trouble(`--format is v1 or v2, not "${value}".`);
+  return version;
 }
 
 const known = [
-  ...['--anchor', '--candidate', '--distance', '--board', '--json', '--help', '-h'],
+  ...['--anchor', '--candidate', '--distance', '--board', '--json', '--format', '--help', '-h'],
   ...['--width-mm', '--crop', '--card', '--chart'],
 ];
 

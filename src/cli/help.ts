@@ -7,6 +7,7 @@ export const help = `Why two papers hold together, or do not.
   --candidate FILE   a paper held against it; give as many as you like
   --distance D       touching, where edges meet, or apart (default)
   --json             one JSON object instead of the report
+  --format V         which version of it: v2 (default, with families and findings) or v1
   --board FILE       also a picture of the best candidate's comparison: .svg or .png
 
 These belong to the picture before them, in pixels of that picture as it is seen:

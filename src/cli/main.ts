@@ -1,7 +1,7 @@
+import { takeSide } from '../harmony/measure/take-side.ts';
 import type { Advised } from '../harmony/model.ts';
 import { rank } from '../harmony/ranking/rank.ts';
 import { remediesFor } from '../harmony/remedies/remedies.ts';
-import { relabel } from '../sheet/relabel.ts';
 import { orderOf, type StudyOrder } from './arguments.ts';
 import { help } from './help.ts';
 import { type ReadPicture, readPicture } from './read-picture.ts';
@@ -50,9 +50,9 @@ async function studied(order: StudyOrder, folder: string): Promise<string> {
     const remedies = remediesFor(place, { places: { anchor: anchor.places, candidate: places } });
     return { file, comparison: { ...place, remedies } };
   });
-  const anchorSide = relabel(anchor.side, 'anchor');
+  const anchorSide = takeSide(anchor.side, 'anchor');
   const told = order.json
-    ? studyJson(anchor.file, anchorSide, placed)
+    ? studyJson(anchor.file, anchorSide, placed, order.version)
     : report(anchor.file, anchorSide, placed);
   if (order.board)
     await writeBoard(order.board, folder, placed[0]!.comparison, anchor, candidates[ranked[0]!.index]!);

@@ -1,6 +1,7 @@
-import type { Advised, Reason, Remedy } from '../harmony/model.ts';
+import type { Advised, FamilySide, Reason, Remedy } from '../harmony/model.ts';
+import { portraitOf } from '../harmony/whole/portrait.ts';
 import { verdictWords } from '../harmony/words/sentences.ts';
-import type { Ink, Side } from '../sheet/model.ts';
+import type { Ink } from '../sheet/model.ts';
 import { groundWords } from '../sheet/print/base-sure.ts';
 import { inkWord, repeatWords } from '../sheet/words.ts';
 import type { Placed } from './study-json.ts';
@@ -9,7 +10,7 @@ import type { Placed } from './study-json.ts';
 const columns = 88;
 
 /** A study in plain words, for a terminal: the papers, then each candidate with its verdict, reasons and remedies. */
-export function report(anchorFile: string, anchor: Side, candidates: readonly Placed[]): string {
+export function report(anchorFile: string, anchor: FamilySide, candidates: readonly Placed[]): string {
   const parts = [`Anchor: ${anchorFile}\n${palette(anchor)}`];
   candidates.forEach(({ file, comparison }, i) => {
     const place = candidates.length > 1 ? `${i + 1}. ` : '';
@@ -28,7 +29,9 @@ function told({ candidate, decision, reasons, remedies }: Advised): string {
   return parts.filter((part) => part !== '').join('\n\n');
 }
 
-function palette(side: Side): string {
+const roleWords = { rests: 'Rests', 'is soft': 'Speaks softly', speaks: 'Speaks' } as const;
+
+function palette(side: FamilySide): string {
   const { base, inks, print, light } = side;
   const lines = [
     inkTold(base, `base, ${base.kind}: ${groundWords(side)}`),
@@ -37,7 +40,9 @@ function palette(side: Side): string {
   const every = repeatWords(print);
   const repeat = every === null ? '' : `, repeat ${every}`;
   const scale = print.scale === null ? '' : `, ${print.scale} print`;
-  lines.push(wrapped(`Busyness ${print.busyness.toFixed(2)}${scale}${repeat}. ${light.note}`, '  '));
+  const { role, contrast } = portraitOf(side);
+  const seen = `${roleWords[role]}, contrast ${contrast.toFixed(0)} at arm’s length`;
+  lines.push(wrapped(`${seen}${scale}${repeat}. ${light.note}`, '  '));
   return lines.join('\n');
 }
 

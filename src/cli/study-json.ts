@@ -1,5 +1,4 @@
-import type { Advised } from '../harmony/model.ts';
-import type { Side } from '../sheet/model.ts';
+import type { Advised, FamilySide } from '../harmony/model.ts';
 import { groundSaid } from '../sheet/print/base-sure.ts';
 
 /** One candidate with the file that it came from, best first. */
@@ -9,19 +8,27 @@ export interface Placed {
 }
 
 /**
- * The study as one line-broken JSON text: `quirewise-study`, version 1. Sides carry their file first; inks are named
- * A, B … on the anchor and a, b … on a candidate.
+ * The study as one line-broken JSON text: `quirewise-study`. Sides carry their file first. In version 2 a side has its families
+ * (A, B … on the anchor, a, b … on a candidate, the base's first) and the inks in them (A1, A2 …), and a candidate the findings;
+ * version 1 has families as inks, and neither.
  */
-export function studyJson(anchorFile: string, anchor: Side, candidates: readonly Placed[]): string {
+export function studyJson(
+  anchorFile: string,
+  anchor: FamilySide,
+  candidates: readonly Placed[],
+  version: StudyVersion = 2,
+): string {
+  const side = version === 1 ? sideOfOne : sideOfTwo;
   const study = {
     format: 'quirewise-study',
-    version: 1,
-    anchor: sideOf(anchorFile, anchor),
+    version,
+    anchor: side(anchorFile, anchor),
     candidates: candidates.map(({ file, comparison }) => {
-      const { verdict, links, reasons, remedies, distance, decision } = comparison;
+      const { verdict, findings, links, reasons, remedies, distance, decision } = comparison;
       return {
-        side: sideOf(file, comparison.candidate),
+        side: side(file, comparison.candidate),
         verdict,
+        ...(version === 1 ? {} : { findings }),
         links,
         reasons,
         remedies,
@@ -33,10 +40,20 @@ export function studyJson(anchorFile: string, anchor: Side, candidates: readonly
   return `${JSON.stringify(study, rounded, 2)}\n`;
 }
 
+export const studyVersions = [1, 2] as const;
+export type StudyVersion = (typeof studyVersions)[number];
+
 /** A side with its file, and with b* and the sureness of its base's kind. */
-function sideOf(file: string, side: Side) {
+function sideOfOne(file: string, { families: _, within: __, seen: ___, ...side }: FamilySide) {
   const { b, sure } = groundSaid(side);
   return { file, ...side, base: { ...side.base, b, kindSure: sure } };
+}
+
+function sideOfTwo(file: string, { families, within, ...side }: FamilySide) {
+  const { b, sure } = groundSaid(side);
+  const { kind, printed } = side.base;
+  const [base, ...inks] = within;
+  return { file, families, ...side, base: { ...base, kind, printed, b, kindSure: sure }, inks };
 }
 
 /** Numbers to six decimals; shares stay as they are, because they sum to one. */

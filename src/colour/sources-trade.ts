@@ -69,9 +69,16 @@ export const tradeSources: readonly Source[] = [
   {
     id: 'verdict-rules',
     short: 'our rule',
-    full: 'The stated rules by which reasons become a verdict and candidates are put in order.',
+    full: 'Findings for and against count one each by how far they hold; two limits make three verdicts of them; candidates are put in order by what ties less what quarrels.',
     kind: 'ours',
     what: 'Holds together, needs a bridge, or pulls apart.',
+  },
+  {
+    id: 'judged-papers',
+    short: 'judged papers',
+    full: 'Three viewings of 151 pairs of 29 papers, decided by colour, judged by eye before anything was computed; the viewers are no panel of crafters. With both pictures of a pair left out when the two limits are set, the verdict is the majority’s on 69 % and its opposite on 1 %; always to say “holds together” would be right on 54 %, one viewer agrees with the other two on 90–94 %.',
+    kind: 'ours',
+    what: 'Which findings count, and how often the verdict agrees with people.',
   },
   {
     id: 'reading',

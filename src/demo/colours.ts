@@ -7,7 +7,7 @@ export const colours = {
   coolWhite: '#f1f5fa',
   kraft: '#c19a6c',
   coral: '#e26f57',
-  raspberry: '#cb3a57',
+  poppy: '#db5a62',
   blush: '#f3bcb2',
   leaf: '#6c9a4f',
   sage: '#9bb08c',

@@ -88,9 +88,9 @@ export const demoLeaves: readonly Leaf[] = [
   }),
   study({
     id: 'pips-and-lanterns',
-    title: 'Lanterns beside the pips: what do you say?',
-    text: 'Turn the last blossom over and there are pips on its back. The apple day ended with lanterns, and someone bought a paper for them. Look first, say what you think, and then see.',
-    anchor: { kind: 'sheet', id: 'blossom-bough', side: 'B' },
+    title: 'Lanterns beside the hearts: what do you say?',
+    text: 'The pip hearts were to be the page of the evening. The apple day ended with lanterns, and someone bought a paper for them. Look first, say what you think, and then see.',
+    anchor: { kind: 'sheet', id: 'pip-hearts', side: 'A' },
     candidates: [{ kind: 'sheet', id: 'lantern-row', side: 'A' }],
     asksFirst: true,
   }),

@@ -1,8 +1,8 @@
 import { findBridge } from '../harmony/further/find-that-answers.ts';
+import { takeSide } from '../harmony/measure/take-side.ts';
 import type { Comparison, Distance, Verdict } from '../harmony/model.ts';
 import { foundColour } from '../harmony/words/found-words.ts';
 import type { BaseKind, Ink, Motif, PrintScale } from '../sheet/model.ts';
-import { relabel } from '../sheet/relabel.ts';
 import { inkWord } from '../sheet/words.ts';
 import { type DrawerFilter, filterHeld } from './filter.ts';
 import { heldKey, nameOfHeld, sheetKey, sideOfHeld } from './find.ts';
@@ -97,7 +97,7 @@ function bridges(drawer: Drawer, anchor: Held, candidate: Held, others: readonly
   if (!ends[0] || !ends[1]) return [];
   const sides = there.flatMap((held) => sideOfHeld(drawer, held) ?? []);
   const names = there.map((held) => nameOfHeld(drawer, held));
-  const of = { anchor: relabel(ends[0], 'anchor'), candidate: relabel(ends[1], 'candidate') };
+  const of = { anchor: takeSide(ends[0], 'anchor'), candidate: takeSide(ends[1], 'candidate') };
   return findBridge(ends[0], ends[1], sides, names).map(({ index, toAnchor, toCandidate, says }) => ({
     held: there[index]!,
     tell: () => ({ verdict: toAnchor, toCandidate, says, of }),

@@ -3,7 +3,7 @@ import type { Lab } from '../colour/model.ts';
 import { labFromOklch, oklchFromTuple } from '../colour/spaces.ts';
 import { repeatLimit } from '../harmony/measure/links.ts';
 import type { Distance, Ranked } from '../harmony/model.ts';
-import { rank } from '../harmony/ranking/rank.ts';
+import { fitness, rank } from '../harmony/ranking/rank.ts';
 import { verdictOrder } from '../harmony/rules/verdict.ts';
 import type { Ink } from '../sheet/model.ts';
 import { type DrawerFilter, filterHeld } from './filter.ts';
@@ -78,7 +78,7 @@ export interface Bridge {
   readonly toSecond: Ranked;
 }
 
-/** "A bridge between these two": papers that hold together with both, those that trouble either least first. */
+/** "A bridge between these two": papers that hold together with both, those that tie the one they tie less the most first. */
 export function bridgesBetween(
   drawer: Drawer,
   first: Held,
@@ -100,7 +100,7 @@ export function bridgesBetween(
       const [toFirst, toSecond] = [ones.get(index), others.get(index)];
       return toFirst === undefined || toSecond === undefined ? [] : [{ held, toFirst, toSecond }];
     })
-    .sort((a, b) => worstOf(a) - worstOf(b) || answeredBy(b) - answeredBy(a));
+    .sort((a, b) => fitOf(b) - fitOf(a));
 }
 
 /** Sheets already in play are left out with both their sides. */
@@ -109,11 +109,8 @@ function candidatesOf(drawer: Drawer, inPlay: readonly Held[], filter: DrawerFil
   return filterHeld(drawer, filter).filter((held) => !keys.has(sheetKey(held)));
 }
 
-function worstOf({ toFirst, toSecond }: Bridge): number {
-  return Math.max(toFirst.standing?.worst ?? 0, toSecond.standing?.worst ?? 0);
-}
-
-/** A bridge answers both; the one that it answers less counts. */
-function answeredBy({ toFirst, toSecond }: Bridge): number {
-  return Math.min(toFirst.standing?.answered ?? 0, toSecond.standing?.answered ?? 0);
+/** A bridge ties both; the one that it ties less counts. */
+function fitOf({ toFirst, toSecond }: Bridge): number {
+  const of = ({ standing }: Ranked): number => (standing ? fitness(standing) : 0);
+  return Math.min(of(toFirst), of(toSecond));
 }

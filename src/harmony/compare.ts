@@ -3,7 +3,7 @@ import { Found } from './found.ts';
 import { measureSide } from './measure/measured.ts';
 import { takeSide } from './measure/take-side.ts';
 import type { CompareOptions, Comparison } from './model.ts';
-import { standingOf } from './rules/standing.ts';
+import { standingOf } from './whole/standing.ts';
 
 /**
  * Compares two sides: every link, the reasons weightiest first, and the verdict with how it was reached. Inks are
@@ -22,8 +22,9 @@ export function compare(anchorSide: Side, candidateSide: Side, options: CompareO
     names: found.told.names,
     verdict: judgement.verdict,
     decision: found.decision,
+    findings: judgement.whole.findings,
     links: found.links,
     reasons: found.reasons,
-    standing: standingOf(pair, judgement),
+    standing: standingOf(judgement.whole),
   };
 }

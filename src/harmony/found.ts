@@ -2,10 +2,10 @@ import type { Side } from '../sheet/model.ts';
 import { type MeasuredSide, measureSide } from './measure/measured.ts';
 import { pairOf } from './measure/pair.ts';
 import { takeSide } from './measure/take-side.ts';
-import type { CompareOptions, Comparison } from './model.ts';
+import type { CompareOptions, Comparison, FamilySide } from './model.ts';
 import { reasonsOf } from './reasons/all.ts';
 import type { Told } from './reasons/build.ts';
-import { decisionOf } from './reasons/decision.ts';
+import { decisionOf } from './reasons/from-findings.ts';
 import { judge } from './rules/verdict.ts';
 import type { Names } from './words/ink-word.ts';
 
@@ -22,7 +22,7 @@ export class Found {
     this.told = { pair, judgement: judge(pair), names: namesIn(options) };
   }
 
-  get candidate(): Side {
+  get candidate(): FamilySide {
     return this.told.pair.candidate.side;
   }
 

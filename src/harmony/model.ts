@@ -1,9 +1,36 @@
 import type { Wheel } from '../colour/model.ts';
 import type { Frame, Ink, Plain, Side } from '../sheet/model.ts';
+import type { Finding, FindingName } from './whole/model.ts';
 
 export type { Advised, MendOptions, Owned, OwnedSheet } from './remedies/mend-model.ts';
 
 /** Two or more papers: what was found, as values. Every finding names inks by id and carries its number and source. */
+
+/** The inks of a side that a person would name as one colour, from light to dark; a texture is one of them. */
+export interface SideFamily {
+  /** Base first: A, B, C … on an anchor; a, b, c … on a candidate. */
+  readonly id: string;
+  /** Unlike every other family's of its side. */
+  readonly name: string;
+  /** `#rrggbb` of its mean colour. */
+  readonly hex: string;
+  /** Fraction of the side's area, 0–1; all of one side sum to 1. */
+  readonly share: number;
+  /** Ids of its inks (A1, A2 …), the base first, then the largest. */
+  readonly inks: readonly string[];
+  /** CIELAB L* of its darkest and its lightest ink. */
+  readonly lightness: readonly [from: number, to: number];
+  /** C*ab of its weakest and its strongest ink. */
+  readonly chroma: readonly [from: number, to: number];
+}
+
+/** A side whose base and inks are families: what is compared, shown and spoken of. */
+export interface FamilySide extends Side {
+  /** The same families in the same order, the base's first, with what is inside. */
+  readonly families: readonly SideFamily[];
+  /** The inks as they were read, in their order, the base first; each under its family's letter and a number. */
+  readonly within: readonly Ink[];
+}
 
 /** Edges that meet, or a gap between them. */
 export const distances = ['touching', 'apart'] as const;
@@ -32,28 +59,21 @@ export interface Link {
   readonly wheels?: readonly Wheel[];
 }
 
+/** A finding about the pair, or a note that is worth knowing and counts for nothing. */
 export type ReasonKind =
+  | FindingName
   | 'repeat'
   | 'repeated neutral'
-  | 'tone on tone'
   | 'neighbours'
   | 'opposites'
-  | 'near miss'
-  | 'stray'
-  | 'base agreement'
-  | 'base quarrel'
-  | 'bright against muted'
-  | 'warm and cool'
   | 'lightness range'
   | 'dominance'
-  | 'print scale'
-  | 'busyness'
-  | 'finish'
-  | 'motif'
   | 'weight'
   | 'two-colour model'
   | 'other eyes'
-  | 'light unknown';
+  | 'light unknown'
+  /* Of a kit alone. */
+  | 'warm and cool';
 
 /** One finding. */
 export interface Reason {
@@ -85,6 +105,10 @@ export interface Decision {
   readonly turnedBy: readonly number[];
   /** One sentence under the verdict. */
   readonly summary: string;
+  /** That it can be argued, and by what, as a sentence; null where the verdict is clear. */
+  readonly arguable?: string | null;
+  /** How many of the reasons, from the first, are told before "more"; not of a kit. */
+  readonly leads?: number;
 }
 
 export type RemedyKind = 'cover' | 'trim' | 'carry' | 'buffer' | 'turn' | 'swap' | 'mount' | 'leave';
@@ -105,6 +129,8 @@ export interface Remedy {
   readonly effort: number;
   /** The same as changes that can be tried on screen; `verdictAfter` is what comparing again then gives. */
   readonly changes?: readonly Change[];
+  /** The findings against the pair that it takes away or makes lighter, the most first. */
+  readonly lifts?: readonly FindingName[];
 }
 
 /** One thing done to a pair on screen, before the scissors: pure, and undone by leaving it out. Ids are the comparison's. */
@@ -123,10 +149,10 @@ export type Role = 'anchor' | 'candidate';
  * screen, the terminal, the board and the exercise all read this one value.
  */
 export interface Comparison {
-  /** Inks relabelled A, B, C … (base first). */
-  readonly anchor: Side;
-  /** Inks relabelled a, b, c … (base first). */
-  readonly candidate: Side;
+  /** Its inks are families: A, B, C … (base first). */
+  readonly anchor: FamilySide;
+  /** Its inks are families: a, b, c … (base first). */
+  readonly candidate: FamilySide;
   /** As it was judged: papers with a strip between them lie apart. */
   readonly distance: Distance;
   /** True where a neutral strip or mat lies between the two. */
@@ -135,21 +161,23 @@ export interface Comparison {
   readonly names: { readonly anchor: string; readonly candidate: string };
   readonly verdict: Verdict;
   readonly decision: Decision;
+  /** What was found of the pair as a whole and is told, those that lead first. */
+  readonly findings: readonly Finding[];
   readonly links: readonly Link[];
-  /** Weightiest first, troubles before ties of equal weight. */
+  /** The findings as they are said, those that lead first; then notes that weigh nothing. */
   readonly reasons: readonly Reason[];
   /** What a ranking goes by after the verdict. */
   readonly standing?: Standing;
 }
 
-/** The numbers of the order in a ranking, after the verdict: first by worst, then answered, then intrudes. */
+/** The numbers of the order in a ranking, after the verdict: what ties the two less what quarrels, then the balance. More is better. */
 export interface Standing {
-  /** Weight of the worst unanswered trouble, 0–1; less is better. */
-  readonly worst: number;
-  /** Share of the anchor's inks that something on the candidate answers, 0–1; more is better. */
-  readonly answered: number;
-  /** Share of the candidate that nothing on the anchor answers and that is no neutral, 0–1; less is better. */
-  readonly intrudes: number;
+  /** A colour that comes back, tone on tone and bases that agree: how far they hold. */
+  readonly ties: number;
+  /** What counts against the pair, summed. */
+  readonly quarrels: number;
+  /** All that counts for it less all that counts against it. */
+  readonly balance: number;
 }
 
 export interface CompareOptions {

@@ -13,6 +13,8 @@ export const linkLimits = {
   nearMissFromSteps: 1.5,
   /** Munsell hue steps of 100. P: Moon & Spencer 1944, end of the first ambiguity. */
   nearMissToSteps: 7,
+  /** ΔE₀₀ beyond which two colours are no near miss, however near their hues. O: in 348 combinations of a historic master such pairs are rarer than chance only while small (8: 0.14 of chance, 14: 0.39, over 18 as chance). */
+  nearMissDeltaEMax: 16,
   /** Munsell value steps. O: from here on a pair of like hue reads as light and dark of one colour. */
   tonalValueSteps: 2,
   /** Munsell hue steps of 100. O: a little past Moon & Spencer's similarity (7–12). */
@@ -64,18 +66,12 @@ export const sameness = { full: 2, none: 6 } as const;
 export const ramps = {
   /** ΔE₀₀ beyond the repeat limit. */
   nearMissDeltaE: 3,
+  /** ΔE₀₀ inside the outer end of a near miss. */
+  nearMissEnds: 4,
   /** Munsell hue steps inside either end of the near-miss band. */
   nearMissSteps: 0.5,
   /** Munsell value steps below the tonal limit. */
   nearMissValue: 0.2,
-  /** Hue steps outside the nearest band that answers. */
-  straySteps: 5,
-  /** Hue steps by which bands are widened before a pair may pull apart. */
-  widenedSteps: 2,
-  /** ΔE₀₀ by which a repeat is widened before a pair may pull apart. */
-  widenedDeltaE: 2,
-  /** Munsell value steps by which the tonal band is widened for the same. */
-  widenedValue: 0.3,
 } as const;
 
 /** Weights of ties, 0–1: what the smallest weighs, and what its size adds. O. */
@@ -91,22 +87,6 @@ export const tieWeights = {
 export const troubleWeights = {
   nearMiss: { full: 0.85, leastSize: 0.7, chromaFull: 30, sizeFull: 0.1 },
   nearWhites: 0.25,
-  /** Part of a stray's weight that a repeated colour takes from it. */
-  strayTied: 0.45,
-  /** What is left of a small stray beside its own complement. T, number O. */
-  strayTolerated: 0.3,
-  baseQuarrel: { least: 0.2, full: 0.55, fromDeltaB: 4, fullDeltaB: 10, barePlain: 0.6 },
-  /** Both differences must be large: C*ab, and saturation C*÷√(C*²+L*²). O. */
-  brightMuted: {
-    least: 0.15,
-    full: 0.48,
-    fromChroma: 30,
-    fullChroma: 55,
-    fromSaturation: 0.3,
-    fullSaturation: 0.48,
-  },
-  /** What is left of a near miss, and of a base quarrel, with a neutral strip between. T, numbers O. */
-  behindStrip: { nearMiss: 0.45, baseQuarrel: 0.6 },
   /** From this weight on a finding is worth a sentence. */
   worthSaying: 0.05,
 } as const;
@@ -115,19 +95,12 @@ export const troubleWeights = {
 export const verdictLimits = {
   /** Weight from which an unanswered trouble asks for a bridge. */
   trouble: 0.4,
-  /** Weight from which it pulls the papers apart, if nothing ties them. */
-  serious: 0.6,
   /** Weight of a tie of colour that holds two papers. */
   tie: 0.3,
-  /** Weight below which, even with bands widened, nothing comes near to tying them. */
-  nearTie: 0.2,
 } as const;
 
 /** The rest of the page: print, light and dark, warm and cool, weight of the paper. */
 export const pageLimits = {
-  /** Busyness 0–1 from which a print is busy, and below which it is calm. O. */
-  busy: 0.4,
-  calm: 0.22,
   /** Share-weighted warmth (Ou et al. 2004, neutral = −0.5) away from neutral that counts as leaning. O. */
   leaning: 0.15,
   /** L*: a gap that a photograph can sit in. O. */
@@ -156,24 +129,9 @@ export const pageLimits = {
 
 /** Weights of what is worth knowing and does not decide, −1…1. T, numbers O. */
 export const adviceWeights = {
-  baseAgrees: 0.45,
-  baseApart: 0.1,
-  brightAlike: 0.15,
-  warmAlike: 0.12,
-  warmApart: -0.08,
   flat: -0.2,
   range: 0.1,
   dominance: 0.05,
-  scaleAlike: -0.15,
-  scaleApart: 0.15,
-  bothBusy: -0.25,
-  busyCalm: 0.2,
-  finishAlike: 0.12,
-  finishApart: -0.12,
-  motifAlike: 0.06,
-  motifApart: 0,
-  modelTouching: 0.15,
-  otherEyes: -0.06,
 } as const;
 
 /** Effort, roughly in cuts; a remedy of less effort stands first, but to swap the sheet comes last. T, numbers O. */
@@ -195,6 +153,12 @@ export const remedyEffort = {
   trimFreePart: 0.25,
   /** Sides of other sheets that are tried in full in a candidate's place; of more, the first of a ranking. O. */
   swapsTried: 12,
+  /** Sides that are ranked for it; of more, those that promise most at a quick look. O: a third of a millisecond each. */
+  swapsRanked: 300,
+  /** What a finding must count against a pair, 0–1, for its families to be cut away or covered. O. */
+  troubledFrom: 0.25,
+  /** What a finding must count less, 0–1, for a remedy to be said to lift it. O. */
+  liftsFrom: 0.1,
   /** Remedies shown at most, and found at least where a pair does not hold. */
   most: 6,
   least: 2,

@@ -95,10 +95,13 @@ function patternsOf(differ: readonly Difference[], all: readonly Difference[]): 
 
 const passedOver: Partial<Record<ReasonKind, string>> = {
   'near miss': 'near misses',
-  stray: 'a colour that stands alone',
-  'base quarrel': 'white and cream side by side',
-  'bright against muted': 'bright beside muted',
-  busyness: 'busy prints together',
+  'strong beside soft': 'strong colours beside soft ones',
+  'one is greyed': 'a clean colour beside a greyed one',
+  'many hues': 'many hues at once',
+  'strong contrast of colour': 'strong contrasts of colour',
+  'hues far apart': 'hues that lie far apart',
+  'hard beside hard': 'two hard, even prints side by side',
+  'nothing shared': 'papers that share no colour',
 };
 
 function hueOf({ inks }: Reason, { anchor, candidate }: Comparison): string | null {

@@ -5,11 +5,11 @@ import type { ExerciseAsk, ExerciseLeaf } from './model.ts';
 export const questions: Readonly<Record<ExerciseAsk, { readonly title: string; readonly asks: string }>> = {
   verdict: {
     title: 'Do they belong together?',
-    asks: 'Look at the two papers and say what you see. The reading says hers after.',
+    asks: 'Look at the two papers and say what you see. Answer first. Then see what Quirewise found.',
   },
   'near miss': {
     title: 'Find the near miss',
-    asks: 'Is there a near miss: two inks, one on each paper, close enough to look meant and far enough to look wrong? Which two?',
+    asks: 'Is there a near miss: two colours, one on each paper, close enough to look meant and far enough to look wrong? Which two?',
   },
   repeat: {
     title: 'Find what comes back',
@@ -56,15 +56,22 @@ function markVerdict({ answered }: ExerciseLeaf, { verdict, decision }: Comparis
   if (answered === null) return null;
   const word = verdict.replaceAll('-', ' ');
   return answered === verdict
-    ? { right: true, says: `You and the reading agree: it ${word}. ${decision.summary}`, links: [] }
+    ? { right: true, says: `You and Quirewise agree: it ${word}. ${decision.summary}`, links: [] }
     : {
         right: false,
-        says: `You say it ${answered.replaceAll('-', ' ')}; the reading says it ${word}. ${decision.summary}`,
+        says: `You say it ${answered.replaceAll('-', ' ')}; Quirewise says it ${word}. ${decision.summary}`,
         links: [],
       };
 }
 
-function linksOf(kind: LinkKind, { links, anchor, candidate }: Comparison): readonly Link[] {
+/** What is right: of near misses those that the study finds, of the others every such pair of colours. */
+function linksOf(kind: LinkKind, { links, findings, anchor, candidate }: Comparison): readonly Link[] {
+  if (kind === 'near miss') {
+    const found = findings.filter(({ name }) => name === kind);
+    return links.filter(({ anchorInk, candidateInk }) =>
+      found.some(({ families: [a, b] }) => a.includes(anchorInk) && b.includes(candidateInk)),
+    );
+  }
   const bases = new Set([anchor.base.id, candidate.base.id]);
   const of = links.filter((link) => link.kind === kind);
   // Two grounds that agree are seldom what is looked for; they count only where there is nothing else.

@@ -99,6 +99,22 @@ export interface Ramp {
   readonly inks: readonly string[];
 }
 
+/** What an eye sees of a side at arm's length. Lengths are on the sheet. */
+export interface Seen {
+  /** Contrast of lightness in patterns of 1.5 mm to 20 mm, as root mean square of L*; linen 1–2, bold checks 15. */
+  readonly light: number;
+  /** The same of colour, as root mean square in the plane of a* and b*. */
+  readonly colour: number;
+  /** Contrast, lightness and colour together, of what is larger than that: washes, ombres, big bodies. */
+  readonly large: number;
+  /** Part of the contrast in patterns up to 20 mm that is finer than 4 mm, 0–1. */
+  readonly fine: number;
+  /** How exactly the side comes back on itself within `repeatMm`, 0–1. */
+  readonly regular: number;
+  /** The shortest way, in mm, at which it comes back on itself best, both ways taken together; null where none is seen. */
+  readonly repeatMm: number | null;
+}
+
 /** One face of a sheet, as read. */
 export interface Side {
   /** The picture's file name, where there is one. */
@@ -109,6 +125,8 @@ export interface Side {
   readonly light: Light;
   readonly motif?: MotifGuess;
   readonly ramps?: readonly Ramp[];
+  /** What an eye sees of it at arm's length; none where its pixels were not looked at. */
+  readonly seen?: Seen;
   /** What the user says is drawn, and how. */
   readonly tags?: Tags;
 }

@@ -9,6 +9,7 @@ import { clampFrame, type LinearPlanes } from './planes.ts';
 import { readingOf } from './reading-of.ts';
 import { withoutScreen } from './screen/descreen.ts';
 import { withoutRosettes } from './screen/rosettes.ts';
+import { seenOf } from './seen/seen.ts';
 import { UnreadableImage } from './unreadable.ts';
 
 /** Longer side of a full sheet where no scale is given: 12 in. */
@@ -52,8 +53,10 @@ export function readUnderLight(image: PixelImage, options: ReadOptions, light: K
   const flat = flatness(planes);
   const surface = lightSurface(planes, flat.limit);
   if (surface) evenOut(planes, surface, lies && middleOn(lies, frame));
+  // Before the inks are looked for: what is found there changes the planes.
+  const seen = seenOf(planes, mmPerPixel * planes.block);
   const found = findInks(planes, flat, softness);
-  const read = readingOf(planes, found, mmPerPixel, lightNote(light, surface !== null));
+  const read = readingOf(planes, found, mmPerPixel, lightNote(light, surface !== null), seen);
   return options.mmPerPixel === undefined ? sizeAssumed(read) : read;
 }
 

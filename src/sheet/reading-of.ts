@@ -5,7 +5,7 @@ import type { Found } from './inks/find-inks.ts';
 import { countLabels } from './inks/label-counts.ts';
 import { placesOf } from './inks/places.ts';
 import { apart } from './inks/settled-inks.ts';
-import type { Base, Ink, Light, Reading } from './model.ts';
+import type { Base, Ink, Light, Reading, Seen } from './model.ts';
 import type { Planes } from './planes.ts';
 import { baseKind, groundOf, groundPrinted } from './print/base.ts';
 import { motifOf } from './print/motif.ts';
@@ -18,6 +18,7 @@ export function readingOf(
   { colours, labels, amounts, ramps }: Found,
   mmPerPixel: number,
   light: Light,
+  seen: Seen,
 ): Reading {
   const counts = countLabels(labels, planes.width, planes.height, colours.length);
   const ground = groundOf(
@@ -63,6 +64,7 @@ export function readingOf(
       print,
       light,
       motif: motifOf(planes),
+      seen,
       ...(washes.length ? { ramps: washes } : {}),
     },
     places,

@@ -1,4 +1,4 @@
-import { limits } from '../notebook/limits.ts';
+import { keptName, limits } from '../notebook/limits.ts';
 import { type Choice, parseChoice } from './choice.ts';
 import type { Database, Head, StoredRecord } from './database.ts';
 import { notebookFormat, notebookVersion } from './migrate.ts';
@@ -75,7 +75,8 @@ export async function readRecords({ head, records, aside }: Raw): Promise<Read> 
       from = performance.now();
     }
   }
-  return { written: writtenOf(head.id, head.title, lists), setAside: found };
+  // As it would come from a file: one that is too long opens cut.
+  return { written: writtenOf(head.id, keptName(head.title), lists), setAside: found };
 }
 
 /** A record's value, checked; or why it can't be read, as a sentence. */

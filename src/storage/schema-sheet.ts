@@ -14,6 +14,7 @@ import {
   plainKinds,
   printScales,
   type ReadOptions,
+  type Seen,
   type Sheet,
   type Side,
   type Spot,
@@ -90,6 +91,8 @@ const tags = schemaOf<Tags>()(
   } satisfies EntriesOf<Tags>),
 );
 
+/** Root mean square of L*, or of a* and b*: no more than the whole range. */
+const contrast = v.pipe(v.number(), v.minValue(0), v.maxValue(300));
 const inks = v.pipe(v.array(inkSchema), v.maxLength(limits.inks));
 
 export const sideSchema = schemaOf<Side>()(
@@ -115,6 +118,16 @@ export const sideSchema = schemaOf<Side>()(
         v.array(v.strictObject({ inks: v.pipe(v.array(idSchema), v.maxLength(limits.inks)) })),
         v.maxLength(limits.inks),
       ),
+    ),
+    seen: v.exactOptional(
+      v.strictObject({
+        light: contrast,
+        colour: contrast,
+        large: contrast,
+        fine: share,
+        regular: share,
+        repeatMm: v.nullable(length),
+      } satisfies EntriesOf<Seen>),
     ),
     tags: v.exactOptional(tags),
   } satisfies EntriesOf<Side>),

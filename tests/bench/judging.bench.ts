@@ -1,9 +1,14 @@
 import { deltaE2000 } from '../../src/colour/difference.ts';
 import type { Lab } from '../../src/colour/model.ts';
 import { compare } from '../../src/harmony/compare.ts';
+import { takeSide } from '../../src/harmony/measure/take-side.ts';
 import type { Verdict } from '../../src/harmony/model.ts';
-import { familiesOf } from '../support/judging/families/families.ts';
-import type { Family, SeenSide } from '../support/judging/families/model.ts';
+import { judgeWhole as judge } from '../../src/harmony/whole/judge.ts';
+import { findingKinds } from '../../src/harmony/whole/model.ts';
+import { type Portrait, portraitOf } from '../../src/harmony/whole/portrait.ts';
+import { familiesOf } from '../../src/sheet/families/families.ts';
+import type { Family } from '../../src/sheet/families/model.ts';
+import type { Side } from '../../src/sheet/model.ts';
 import { agreement, type Guess, guessedWithout } from '../support/judging/held-out.ts';
 import {
   judgedPairs,
@@ -14,9 +19,6 @@ import {
   stepOf,
 } from '../support/judging/judged.ts';
 import { namedKinds } from '../support/judging/viewer-kinds.ts';
-import { judge } from '../support/judging/whole/judge.ts';
-import { findingKinds } from '../support/judging/whole/model.ts';
-import { type Portrait, portraitOf } from '../support/judging/whole/portrait.ts';
 
 /**
  * How often the verdict agrees with three viewers on 29 judged papers, beside what the simplest answers would; whether the first
@@ -25,9 +27,9 @@ import { type Portrait, portraitOf } from '../support/judging/whole/portrait.ts'
 export async function bench(print: (line: string) => void): Promise<void> {
   const pairs = judgedPairs().filter(({ subject }) => !subject);
   const files = [...new Set(pairs.flatMap(({ a, b }) => [a, b]))].sort();
-  const sides = new Map<string, SeenSide>();
+  const sides = new Map<string, Side>();
   for (const file of files) sides.set(file, await readJudged(file));
-  const portraits = new Map(files.map((file) => [file, portraitOf(sides.get(file)!)]));
+  const portraits = new Map(files.map((file) => [file, portraitOf(takeSide(sides.get(file)!, 'anchor'))]));
   const truth = pairs.map((pair) => stepOf(majorityOf(pair)));
   const at = (verdict: Verdict): number => stepOf(verdict);
 
@@ -47,7 +49,7 @@ export async function bench(print: (line: string) => void): Promise<void> {
   row('mean colours alike (two limits, both left out)', byPair(guesses(far, 'both'), pairs.length));
   row('nearest ΔE₀₀ (two limits, both left out)', byPair(guesses(nearest, 'both'), pairs.length));
   row(
-    'the rules in use, touching',
+    'the page’s verdict, touching',
     pairs.map(({ a, b }) => at(compare(sides.get(a)!, sides.get(b)!, { distance: 'touching' }).verdict)),
   );
   const judged = pairs.map(({ a, b }) => judge(portraits.get(a)!, portraits.get(b)!));
@@ -94,7 +96,7 @@ function firstReasons(print: (line: string) => void, pairs: Pairs, judged: Judge
 async function retaken(
   print: (line: string) => void,
   files: readonly string[],
-  sides: ReadonlyMap<string, SeenSide>,
+  sides: ReadonlyMap<string, Side>,
   pairs: Pairs,
   judged: Judgements,
 ): Promise<void> {
@@ -103,7 +105,7 @@ async function retaken(
   );
   for (const retake of Object.keys(retakes) as Retake[]) {
     if (retake === 'as it is') continue;
-    const again = new Map<string, SeenSide>();
+    const again = new Map<string, Side>();
     for (const file of files) again.set(file, await readJudged(file, retake));
     let kept = 0;
     let same = 0;
@@ -113,7 +115,7 @@ async function retaken(
       kept += share;
       if (share >= 0.95) same++;
     }
-    const faces = new Map(files.map((file) => [file, portraitOf(again.get(file)!)]));
+    const faces = new Map(files.map((file) => [file, portraitOf(takeSide(again.get(file)!, 'anchor'))]));
     const turned = pairs.map(({ a, b }) => judge(faces.get(a)!, faces.get(b)!).verdict);
     const alike = turned.filter((verdict, i) => verdict === judged[i]!.verdict).length;
     const two = turned.filter(

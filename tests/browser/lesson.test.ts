@@ -117,7 +117,7 @@ describe('a new exercise', () => {
     ...emptyNotebook('n'),
     leaves: [study('first', ['a', 'b']), study('second', ['c']), study('third', ['a', 'd'])],
   };
-  const plain = { ...needsABridge, links: needsABridge.links.filter(({ kind }) => kind !== 'near miss') };
+  const plain = { ...needsABridge, findings: [] };
   const having =
     (ids: readonly string[]) =>
     (_: Held, { id }: Held) =>

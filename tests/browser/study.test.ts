@@ -217,7 +217,7 @@ describe('a long list of reasons', () => {
   it('folds the lighter ones behind one line, which opens', async () => {
     const element = await standAlone('qw-reasons', { comparison });
     const [fold] = [...element.shadowRoot!.querySelectorAll<HTMLButtonElement>('.fold button')];
-    expect(fold?.textContent).toBe('3 lighter reasons');
+    expect(fold?.textContent).toBe('3 smaller reasons');
     const lighter = within(element, '#lighter');
     expect(lighter.getBoundingClientRect().height).toBe(0);
     fold!.click();

@@ -66,6 +66,7 @@ describe('the table of links', () => {
     expect(linkLimits).toEqual({
       repeatApart: 5,
       repeatTouching: 3,
+      nearMissDeltaEMax: 16,
       nearMissFromSteps: 1.5,
       nearMissToSteps: 7,
       tonalValueSteps: 2,

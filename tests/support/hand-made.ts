@@ -1,4 +1,5 @@
 import type { CandidateView, PaperView } from '../../components/study/study-view.ts';
+import { eachAlone } from '../../components/support/sample-papers.ts';
 import type { Advised, Link, Reason } from '../../src/harmony/model.ts';
 import type { StudyLeaf } from '../../src/notebook/model.ts';
 import type { Base, Ink, Side } from '../../src/sheet/model.ts';
@@ -87,10 +88,23 @@ function reason(
 }
 
 export const needsABridge: Advised = {
-  anchor: bunting,
-  candidate: ledger,
+  anchor: eachAlone(bunting),
+  candidate: eachAlone(ledger),
   distance: 'apart',
   strip: false,
+  findings: [
+    {
+      kind: 'near miss',
+      name: 'near miss',
+      speaks: 'against',
+      size: 0.9,
+      counts: -0.9,
+      numbers: {},
+      standing: 'O',
+      sourceIds: ['by-hand'],
+      families: [['C'], ['c']],
+    },
+  ],
   names: { anchor: 'Harbour bunting', candidate: 'Quay ledger' },
   verdict: 'needs-a-bridge',
   decision: {

@@ -19,6 +19,7 @@ describe('what the terminal is asked for', () => {
       ],
       distance: 'apart',
       json: false,
+      version: 2,
       board: null,
     });
   });
@@ -27,6 +28,7 @@ describe('what the terminal is asked for', () => {
     const order = orderOf(['--json', '--distance', 'touching', '--board', 'out/B.SVG', ...pair]);
     expect(order).toMatchObject({
       json: true,
+      version: 2,
       distance: 'touching',
       board: { file: 'out/B.SVG', kind: 'svg' },
     });

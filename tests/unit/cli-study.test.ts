@@ -70,13 +70,14 @@ beforeAll(async () => {
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
 describe('the study in the terminal', () => {
-  it('prints one JSON object of the promised shape and nothing else, candidates best first', () => {
+  it('prints one JSON object of the first version’s shape and nothing else, candidates best first', () => {
     const files = ['lanterns.webp', 'hearts.jpg', 'stripe.tiff'];
     const { status, out, sorry } = launched(
       '--anchor',
       'bough.png',
       ...files.flatMap((f) => ['--candidate', f]),
-      '--json',
+      '--format',
+      'v1',
     );
     expect(sorry).toBe('');
     expect(status).toBe(0);
@@ -95,6 +96,36 @@ describe('the study in the terminal', () => {
       expectSide(candidate.side, 'a');
       expectComparison(candidate, told.anchor, candidate.side);
     }
+  });
+
+  it('prints families with the inks in them, and findings, in the second version, which is the usual one', async () => {
+    const ask = async (...more: string[]) =>
+      (await study('--anchor', 'bough.png', '--candidate', 'hearts.jpg', ...more)).out;
+    const told = JSON.parse(await ask('--json'));
+    expect(told.version).toBe(2);
+    expect(await ask('--format', 'v2')).toBe(await ask('--json'));
+    const [one] = told.candidates;
+    for (const [side, first] of [
+      [told.anchor, 'A'],
+      [one.side, 'a'],
+    ]) {
+      expect(side.families[0].id).toBe(first);
+      expect(side.families.reduce((sum: number, { share }: { share: number }) => sum + share, 0)).toBeCloseTo(
+        1,
+        9,
+      );
+      const ids = [side.base, ...side.inks].map(({ id }: { id: string }) => id);
+      expect(side.families.flatMap(({ inks }: { inks: string[] }) => inks).sort()).toEqual(ids.sort());
+      for (const { id, inks, lightness, chroma, hex } of side.families) {
+        expect(hex).toMatch(/^#[0-9a-f]{6}$/);
+        expect(lightness[0]).toBeLessThanOrEqual(lightness[1]);
+        expect(chroma[0]).toBeLessThanOrEqual(chroma[1]);
+        expect(inks).toEqual(inks.map((_: string, n: number) => `${id}${n + 1}`));
+      }
+    }
+    const families = new Set([...told.anchor.families, ...one.side.families].map(({ id }) => id));
+    for (const { families: of } of one.findings) for (const id of of.flat()) expect(families).toContain(id);
+    expect(one.findings.length).toBeGreaterThan(0);
   });
 
   it('tells a person the verdict, the reasons with their sources, and what could mend it', async () => {

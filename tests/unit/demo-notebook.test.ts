@@ -47,7 +47,7 @@ describe('the demo notebook', () => {
     const [hearts, quilt] = leaf.candidates.map((candidate) => judged(leaf, candidate));
     expect(hearts!.reasons[0]!.kind).toBe('near miss');
     expect(hearts!.reasons.map(({ kind }) => kind)).toEqual(
-      expect.arrayContaining(['repeat', 'base agreement']),
+      expect.arrayContaining(['comes back', 'grounds agree']),
     );
     expect(quilt!.verdict).toBe('holds-together');
   });
@@ -57,7 +57,7 @@ describe('the demo notebook', () => {
     const kinds = judged(leaf, leaf.candidates[0]!)
       .reasons.filter(({ weighs }) => weighs > 0.3)
       .map(({ kind }) => kind);
-    expect(kinds).toEqual(expect.arrayContaining(['repeat', 'base agreement']));
+    expect(kinds).toEqual(expect.arrayContaining(['comes back', 'grounds agree']));
   });
 
   it('asks first on one study, and has no opinion on any', () => {

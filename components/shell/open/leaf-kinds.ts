@@ -178,7 +178,7 @@ function exerciseOn(
     .toSorted((a, b) => far(a) - far(b))
     .slice(0, pairsTried)
     .find(({ anchor, candidate, study: { distance } }) =>
-      compare(anchor, candidate, distance)?.links.some((link) => link.kind === 'near miss'),
+      compare(anchor, candidate, distance)?.findings.some(({ name }) => name === 'near miss'),
     );
   const candidate = found?.candidate ?? shown;
   return {

@@ -57,7 +57,7 @@ export class QwOpenSheet extends QwElement {
     const { session, shelf, leaf, book } = this;
     if (!session || !shelf || !leaf || !book) return nothing;
     const held = this.held(leaf);
-    const paper = paperView(session, shelf, held, 'anchor');
+    const paper = paperView(session, shelf, held, 'alone');
     const view = sheetView(session, leaf.sheetId, held.side, this.found, paper?.places ?? null);
     return html`<qw-sheet-leaf .leaf=${leaf} .margin=${this.margin} .paper=${paper} .studies=${studiesWith(book.notebook, leaf.sheetId)} .surround=${book.look.surround}>
       <qw-sheet-tools

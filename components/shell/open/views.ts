@@ -1,8 +1,11 @@
 import { partById, plainById, sheetById } from '../../../src/drawer/by-id.ts';
 import { allHeld, heldKey, otherSideOfHeld, sideOfHeld } from '../../../src/drawer/find.ts';
 import type { Drawer, Held } from '../../../src/drawer/model.ts';
+import { familyPlaces } from '../../../src/harmony/measure/family-places.ts';
+import { isGathered, takeSide } from '../../../src/harmony/measure/take-side.ts';
+import type { FamilySide } from '../../../src/harmony/model.ts';
 import type { Opinion, StudyLeaf } from '../../../src/notebook/model.ts';
-import type { Side } from '../../../src/sheet/model.ts';
+import type { Places, Side } from '../../../src/sheet/model.ts';
 import { groundWords } from '../../../src/sheet/print/base-sure.ts';
 import { relabel } from '../../../src/sheet/relabel.ts';
 import { weightWords } from '../../../src/sheet/weight.ts';
@@ -14,29 +17,45 @@ import { unbroken } from '../../support/unbroken.ts';
 import { leavesByThing } from './lies-on.ts';
 import type { PlacesShelf } from './places-shelf.ts';
 
-/** A held paper as a study or a sheet leaf shows it, or null where it has left the drawer. */
+/**
+ * A held paper as a leaf shows it, or null where it has left the drawer: in a study by its families, on its own leaf by the
+ * inks that were read.
+ */
 export function paperView(
   session: Session,
   shelf: PlacesShelf,
   held: Held,
-  role: 'anchor' | 'candidate',
+  role: 'anchor' | 'candidate' | 'alone',
 ): PaperView | null {
   const { drawer } = session.state.notebook;
   const reading = sideOfHeld(drawer, held);
   if (!reading) return null;
   const picture = session.pictureUrl(held);
+  const places = picture ? shelf.get(held, reading) : null;
+  const side = role === 'alone' ? relabel(reading, 'anchor') : takeSide(reading, role);
   return {
     held,
     name: plainName(drawer, held) ?? session.nameOf(held),
-    side: relabel(reading, role),
+    side,
     picture,
-    places: picture ? shelf.get(held, reading) : null,
+    places: places && isGathered(side) ? placesByFamily(places, side) : places,
     facts: factsOf(drawer, held, reading).map(unbroken),
     onTable: liesOnTable(session, held),
     ground: unbroken(`${baseWords(reading.base)}, ${groundWords(reading)}`),
     turnsTo: held.kind === 'sheet' && otherSideOfHeld(drawer, held) ? (held.side === 'A' ? 'B' : 'A') : null,
   };
 }
+
+/** Where the families of a side lie; the same value for the same places. */
+function placesByFamily(places: Places, side: FamilySide): Places {
+  const known = byFamily.get(places);
+  if (known?.side === side) return known.places;
+  const found = familyPlaces(places, side);
+  byFamily.set(places, { side, places: found });
+  return found;
+}
+
+const byFamily = new WeakMap<Places, { readonly side: FamilySide; readonly places: Places }>();
 
 /** Whether its picture shows the table too, and has not been straightened since. */
 function liesOnTable({ state }: Session, held: Held): boolean {

@@ -5,7 +5,7 @@ import { ellipse, heart, leaf, polygon, rectangle } from '../shapes.ts';
 import { smooth, stroke } from '../strokes.ts';
 import { tiled } from '../tiled.ts';
 
-/** Raspberry hearts, each between two sprigs of leaf green. */
+/** Poppy-red hearts, each between two sprigs of leaf green. */
 export function pipHearts(raster: Raster): void {
   const next = chance(71);
   const [hearts, small, leaves, stems]: Outline[][] = [[], [], [], []];
@@ -18,7 +18,7 @@ export function pipHearts(raster: Raster): void {
   });
   print(raster, stems!, colours.leaf);
   print(raster, leaves!, colours.leaf);
-  print(raster, hearts!, colours.raspberry);
+  print(raster, hearts!, colours.poppy);
   print(raster, small!, colours.blush);
 }
 

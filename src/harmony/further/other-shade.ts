@@ -1,11 +1,11 @@
 import type { Frame, Places, Reading, Side } from '../../sheet/model.ts';
 import { namesIn } from '../found.ts';
+import { familyPlaces } from '../measure/family-places.ts';
 import { bothChromatic } from '../measure/links.ts';
 import { type MeasuredSide, measureSide } from '../measure/measured.ts';
 import { type Pair, pairOf } from '../measure/pair.ts';
-import { takeSide } from '../measure/take-side.ts';
-import type { CompareOptions, ShadedSquare, Shading } from '../model.ts';
-import { inksOf } from '../reasons/decision.ts';
+import { isGathered, takeSide } from '../measure/take-side.ts';
+import type { CompareOptions, FamilySide, ShadedSquare, Shading } from '../model.ts';
 import { judge } from '../rules/verdict.ts';
 import { tieWeight } from '../rules/weights.ts';
 import { inkLimits, troubleWeights, verdictLimits } from '../thresholds.ts';
@@ -29,7 +29,7 @@ export function shadeParts(
   const anchor = measureSide(takeSide(anchorSide, 'anchor'), 'anchor');
   const candidate = takeSide(reading.side, 'candidate');
   const whole = pairOf(anchor, measureSide(candidate, 'candidate'), options.distance, options.strip);
-  const { places } = reading;
+  const places = isGathered(reading.side) ? reading.places : familyPlaces(reading.places, candidate);
   const across = options.across ?? 6;
   const squares = framesOf(places, across).map((frame) =>
     squareOf(anchor, candidate, places, frame, options),
@@ -59,11 +59,8 @@ function cellsOf(pair: Pair, places: Places): Uint8Array {
 /** Ids of the candidate's inks that a trouble worth saying speaks of. */
 function troubledInks(pair: Pair): string[] {
   return judge(pair)
-    .troubles.filter(
-      ({ kind, weight }) =>
-        (kind === 'stray' || kind === 'near miss') && weight >= troubleWeights.worthSaying,
-    )
-    .flatMap(inksOf)
+    .troubles.filter(({ weight }) => weight >= troubleWeights.worthSaying)
+    .flatMap(({ inks }) => inks)
     .filter(({ of, actsAs }) => of === 'candidate' && actsAs === null)
     .map(({ id }) => id);
 }
@@ -82,7 +79,7 @@ function framesOf({ width, height }: Places, across: number): Frame[] {
 
 function squareOf(
   anchor: MeasuredSide,
-  candidate: Side,
+  candidate: FamilySide,
   places: Places,
   frame: Frame,
   options: CompareOptions,
@@ -97,9 +94,7 @@ function squareOf(
     .sort((one, other) => other.weight - one.weight);
   const answers = [...new Set(ties.map(({ id }) => id))];
   const alone = [...new Set(troubledInks(pair))];
-  const quarrels = troubles.some(
-    ({ kind, weight }) => kind !== 'base quarrel' && weight >= verdictLimits.trouble,
-  );
+  const quarrels = troubles.some(({ inks, weight }) => inks.length > 0 && weight >= verdictLimits.trouble);
   return {
     frame: {
       x: frame.x / places.width,
@@ -115,7 +110,7 @@ function squareOf(
 }
 
 /** The side as it would be read from this part alone. */
-function sideIn(side: Side, { width, labels }: Places, frame: Frame): Side {
+function sideIn(side: FamilySide, { width, labels }: Places, frame: Frame): FamilySide {
   const counts = new Array<number>(side.inks.length + 1).fill(0);
   for (let y = frame.y; y < frame.y + frame.height; y++) {
     for (let x = frame.x; x < frame.x + frame.width; x++) {
@@ -130,6 +125,7 @@ function sideIn(side: Side, { width, labels }: Places, frame: Frame): Side {
     inks: side.inks
       .map((ink, i) => ({ ...ink, share: counts[i + 1]! / total }))
       .filter(({ share }) => share > 0),
+    families: side.families.filter((_, i) => i === 0 || counts[i]! > 0),
   };
 }
 

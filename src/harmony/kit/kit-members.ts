@@ -3,11 +3,11 @@ import type { Side } from '../../sheet/model.ts';
 import { type MeasuredInk, type MeasuredSide, measureSide } from '../measure/measured.ts';
 import { type Pair, pairOf } from '../measure/pair.ts';
 import { takeSide } from '../measure/take-side.ts';
-import type { KitMember, Reason } from '../model.ts';
+import type { FamilySide, KitMember, Reason } from '../model.ts';
 import { reasonsOf } from '../reasons/all.ts';
 import type { Told } from '../reasons/build.ts';
 import { judge } from '../rules/verdict.ts';
-import { kitLimits } from '../thresholds.ts';
+import { inkLimits, kitLimits } from '../thresholds.ts';
 import { wordOf } from '../words/ink-word.ts';
 import type { Said } from '../words/sentences.ts';
 
@@ -31,6 +31,8 @@ export interface Measured {
   readonly sized: boolean;
   /** Where on the page each member lies, by place: the place of the member that it shares one with, or its own. */
   readonly spots: readonly number[];
+  /** Whether an ink is strong enough, and large enough, to want a partner. */
+  readonly isStrong: (ink: MeasuredInk) => boolean;
   /** An ink ready to be said. */
   readonly say: (ink: MeasuredInk) => Said;
 }
@@ -75,6 +77,8 @@ export function measureKit(given: readonly KitMember[]): Measured {
     areas: areasOf(members, papers),
     sized: papers.some((at) => isSized(members[at]!)),
     spots: spotsOf(members, first),
+    isStrong: (ink) =>
+      ink.actsAs === null && ink.chroma >= inkLimits.strayChroma && ink.share >= inkLimits.accentShare,
     say: (ink) => ({
       word: wordOf(ink),
       id: ink.id,
@@ -89,13 +93,22 @@ export function placeOf(id: string): number {
   return Number.parseInt(id, 10) - 1;
 }
 
-function numbered(side: Side, number: number): Side {
+function numbered(side: Side, number: number): FamilySide {
   const whole = takeSide(side, 'anchor');
   const name = <T extends { readonly id: string }>(ink: T, at: number): T => ({
     ...ink,
     id: `${number}${idAt(at)}`,
   });
-  return { ...whole, base: name(whole.base, 0), inks: whole.inks.map((ink, at) => name(ink, at + 1)) };
+  return {
+    ...whole,
+    base: name(whole.base, 0),
+    inks: whole.inks.map((ink, at) => name(ink, at + 1)),
+    families: whole.families.map((family, at) => ({
+      ...name(family, at),
+      inks: family.inks.map((id) => `${number}${id}`),
+    })),
+    within: whole.within.map((ink) => ({ ...ink, id: `${number}${ink.id}` })),
+  };
 }
 
 /**

@@ -1,8 +1,5 @@
 import type { Reason, ReasonKind } from '../model.ts';
-import { strayReasons } from '../reasons/stray.ts';
-import type { BrightMuted, NearMiss, Stray } from '../rules/troubles.ts';
-import { troubleWeights } from '../thresholds.ts';
-import * as sentences from '../words/sentences.ts';
+import * as kitSentences from '../words/kit-sentences.ts';
 import type { KitJudgement } from './kit-judge.ts';
 import { type Measured, type PlacedPair, placeOf, sheetPairs } from './kit-members.ts';
 
@@ -16,49 +13,35 @@ export function findingsOf(
   );
 }
 
-/** The troubles of a kit's colours in the words of the pairs that have them: near misses, strays, bright against muted. */
-export function troublesSaid(kit: Measured, judgement: KitJudgement): Reason[] {
-  return [...misses(kit, judgement), ...strays(judgement), ...brightness(kit, judgement)];
+/**
+ * What the pairs of a kit say: of those that do not hold, what counts most against each, several of one kind once; where a member
+ * bridges two, that; and what ties most of the rest.
+ */
+export function pairsSaid(kit: Measured, { open, bridged }: KitJudgement): Reason[] {
+  const against = open.flatMap(({ findings }) => findings.find(({ weighs }) => weighs < 0) ?? []);
+  const between = [...bridged].map(([{ one, other, findings }, by]): Reason => {
+    const found = findings.find(({ weighs }) => weighs < 0) ?? findings[0]!;
+    const name = (at: number): string => kit.members[at]!.name;
+    const says = kitSentences.bridged(name(one), name(other), name(by));
+    return { ...found, says, weighs: 0, inks: [...found.inks, kit.sides[by]!.inks[0]!.id] };
+  });
+  const holding = sheetPairs(kit).filter(({ told }) => told.judgement.verdict === 'holds-together');
+  const forIt = holding.flatMap(({ findings }) => findings.find(({ weighs }) => weighs > 0) ?? []);
+  return [...oneOfKind(against), ...between, ...oneOfKind(forIt)].map(inKitOrder);
 }
 
-/** A near miss weighs less where a third member shows both colours: then it is said where they stand together. */
-function misses(kit: Measured, { troubles, answeredBy }: KitJudgement): Reason[] {
-  const told = findingsOf(kit, 'near miss');
-  return troubles
-    .filter((one): one is NearMiss => one.kind === 'near miss' && one.weight >= troubleWeights.worthSaying)
-    .flatMap(({ tied, weight, answered }) => {
-      const [a, b] = [tied.a, tied.b];
-      const own = told.find(({ found: { inks } }) => inks.includes(a.id) && inks.includes(b.id));
-      if (!own) return [];
-      const third = answeredBy.get(tied);
-      if (third === undefined) return [own.found];
-      const says = sentences.nearMissAnswered(kit.say(a), kit.say(b), kit.members[third]!.name);
-      return [{ ...own.found, says, weighs: -weight, evidence: { ...own.found.evidence, answered } }];
+/** Of reasons of one kind the weightiest; what the others say is said in numbers. */
+function oneOfKind(reasons: readonly Reason[]): Reason[] {
+  const sorted = [...reasons].sort((one, other) => Math.abs(other.weighs) - Math.abs(one.weighs));
+  return sorted
+    .filter(({ kind }, at) => sorted.findIndex((one) => one.kind === kind) === at)
+    .map((reason) => {
+      const more = sorted.filter(({ kind }) => kind === reason.kind).length - 1;
+      return more > 0 ? { ...reason, says: `${reason.says} ${kitSentences.ofOthers(more)}` } : reason;
     });
-}
-
-/** An ink that nothing in the kit answers. */
-function strays({ troubles, strayTold }: KitJudgement): Reason[] {
-  return troubles
-    .filter((one): one is Stray => one.kind === 'stray')
-    .flatMap((stray) => {
-      const told = strayTold.get(stray)!;
-      const judgement = { ...told.judgement, troubles: [stray] };
-      return strayReasons({ ...told, judgement }).map(inKitOrder);
-    });
-}
-
-function brightness(kit: Measured, { troubles }: KitJudgement): Reason[] {
-  const worst = troubles.find((one): one is BrightMuted => one.kind === 'bright against muted');
-  if (!worst) return [];
-  const ends = [worst.anchor.lead.id, worst.candidate.lead.id];
-  const own = findingsOf(kit, 'bright against muted').find(
-    ({ found }) => found.weighs < 0 && ends.every((id) => found.inks.includes(id)),
-  );
-  return own ? [own.found] : [];
 }
 
 /** Inks in the order of the kit's members. */
 export function inKitOrder(reason: Reason): Reason {
-  return { ...reason, inks: [...reason.inks].sort((a, b) => placeOf(a) - placeOf(b)) };
+  return { ...reason, inks: [...new Set(reason.inks)].sort((a, b) => placeOf(a) - placeOf(b)) };
 }

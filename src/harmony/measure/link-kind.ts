@@ -3,13 +3,11 @@ import { inkLimits, linkLimits, ramps, sameness, tieWeights, troubleWeights } fr
 import { between, ramp } from './ramp.ts';
 
 /**
- * Two inks that meet, as the few numbers that decide how they relate and what that weighs. `compare` and `rank` both
- * decide by these functions, so that they cannot part.
- *
- * Weights fade to nothing at the borders of their kind: a small change of one ink moves a verdict by one step at most.
+ * Two inks that meet, as the few numbers that decide how they relate and what that weighs. Weights fade to nothing at the
+ * borders of their kind.
  */
 export interface Meeting {
-  /** CIEDE2000; Infinity will do where it is known to be above `farDeltaE`. */
+  /** CIEDE2000. */
   deltaE00: number;
   /** Munsell hue steps between them, 0–50, or NaN where one has no hue. */
   hueSteps: number;
@@ -30,9 +28,6 @@ export interface Meeting {
   strong: number;
 }
 
-/** ΔE₀₀ above which nothing here asks how far. */
-export const farDeltaE = 10.5;
-
 /** Which link it is: the first test that holds. `limit` is the ΔE₀₀ of a repeat. */
 export function kindOf(m: Meeting, limit: number): LinkKind {
   if (m.deltaE00 <= limit) return 'repeat';
@@ -40,8 +35,11 @@ export function kindOf(m: Meeting, limit: number): LinkKind {
     return 'near miss';
   if (!m.chromatic || Number.isNaN(m.hueSteps)) return 'unrelated';
   if (m.hueSteps < linkLimits.nearMissFromSteps) return 'tonal';
-  if (m.hueSteps <= linkLimits.nearMissToSteps)
-    return m.valueSteps >= linkLimits.tonalValueSteps ? 'tonal' : 'near miss';
+  if (m.hueSteps <= linkLimits.nearMissToSteps) {
+    if (m.valueSteps >= linkLimits.tonalValueSteps) return 'tonal';
+    // So far apart nobody takes the one for the other: they are kin.
+    return m.deltaE00 <= linkLimits.nearMissDeltaEMax ? 'near miss' : 'neighbour';
+  }
   if (m.hueSteps <= linkLimits.neighbourToSteps) return 'neighbour';
   return m.offSteps <= linkLimits.oppositeWithinSteps ? 'opposite' : 'unrelated';
 }
@@ -69,25 +67,6 @@ export function tieOf(m: Meeting, kind: LinkKind, limit: number): number {
   }
 }
 
-/** What it would weigh as one colour on both sheets (a repeat, or tone on tone) if those bands were a little wider. */
-export function nearSameOf(m: Meeting, limit: number): number {
-  if (!m.chromatic || Number.isNaN(m.hueSteps)) return 0;
-  if (m.deltaE00 <= limit + ramps.widenedDeltaE) return tieOf(m, 'repeat', limit);
-  const oneHue = m.hueSteps < linkLimits.nearMissFromSteps + ramps.widenedSteps;
-  const lightAndDark = m.valueSteps >= linkLimits.tonalValueSteps - ramps.widenedValue;
-  const tonal = oneHue || (lightAndDark && m.hueSteps <= linkLimits.nearMissToSteps + ramps.widenedSteps);
-  return tonal ? tieOf(m, 'tonal', limit) : 0;
-}
-
-/** What it would weigh as neighbours or opposites if those bands were a little wider. */
-export function nearKinOf(m: Meeting, limit: number): number {
-  if (!m.chromatic || Number.isNaN(m.hueSteps)) return 0;
-  const w = ramps.widenedSteps;
-  const near = m.hueSteps >= linkLimits.nearMissToSteps - w && m.hueSteps <= linkLimits.neighbourToSteps + w;
-  if (near) return tieOf(m, 'neighbour', limit);
-  return m.offSteps <= linkLimits.oppositeWithinSteps + w ? tieOf(m, 'opposite', limit) : 0;
-}
-
 /** What a near miss weighs, 0–1, if nothing answers it. */
 export function nearMissOf(m: Meeting, limit: number): number {
   if (!m.chromatic) return troubleWeights.nearWhites * m.missSize * m.seen;
@@ -95,6 +74,7 @@ export function nearMissOf(m: Meeting, limit: number): number {
   const { nearMissFromSteps: from, nearMissToSteps: to, tonalValueSteps } = linkLimits;
   const inside =
     ramp(m.deltaE00, limit, limit + ramps.nearMissDeltaE) *
+    ramp(m.deltaE00, linkLimits.nearMissDeltaEMax, linkLimits.nearMissDeltaEMax - ramps.nearMissEnds) *
     ramp(m.hueSteps, from, from + ramps.nearMissSteps) *
     ramp(m.hueSteps, to, to - ramps.nearMissSteps) *
     ramp(m.valueSteps, tonalValueSteps, tonalValueSteps - ramps.nearMissValue);
@@ -104,22 +84,6 @@ export function nearMissOf(m: Meeting, limit: number): number {
 /** How much the two are one colour to the eye, 0–1, for saying that one answers for the other. */
 export function samenessOf(m: Meeting): number {
   return m.chromatic ? ramp(m.deltaE00, sameness.none, sameness.full) * m.tint * m.seen : 0;
-}
-
-/** How far the two lie outside the nearest band that would answer, in hue steps; 0 inside one. */
-export function stepsFromAnswerOf(m: Meeting, kind: LinkKind, limit: number): number {
-  if (!m.chromatic || Number.isNaN(m.hueSteps)) return Number.POSITIVE_INFINITY;
-  if (kind !== 'unrelated' && kind !== 'near miss') return 0;
-  const { nearMissFromSteps, nearMissToSteps, neighbourToSteps, tonalValueSteps } = linkLimits;
-  const within = m.hueSteps <= nearMissToSteps;
-  const fromRepeat = ((m.deltaE00 - limit) / ramps.nearMissDeltaE) * ramps.straySteps;
-  const fromTonal = m.hueSteps - nearMissFromSteps;
-  const fromNeighbour = within ? nearMissToSteps - m.hueSteps : m.hueSteps - neighbourToSteps;
-  const fromLightAndDark = within
-    ? ((tonalValueSteps - m.valueSteps) / ramps.widenedValue) * ramps.straySteps
-    : Number.POSITIVE_INFINITY;
-  const fromOpposite = m.offSteps - linkLimits.oppositeWithinSteps;
-  return Math.max(0, Math.min(fromRepeat, fromTonal, fromNeighbour, fromLightAndDark, fromOpposite));
 }
 
 /** How large a share looks, 0–1: area by its square root, since a small accent counts. */
@@ -150,9 +114,4 @@ export function strongOf(chroma: number): number {
 /** How vivid a chroma is, 0–1, for a stray. */
 export function vividOf(chroma: number): number {
   return between(inkLimits.vividAtStray, 1, ramp(chroma, inkLimits.strayChroma, inkLimits.vividFull));
-}
-
-/** How far a chroma makes a side other than quiet, 0–1. */
-export function presenceOf(chroma: number): number {
-  return ramp(chroma, inkLimits.quietChroma, inkLimits.strayChroma);
 }

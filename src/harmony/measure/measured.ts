@@ -1,7 +1,8 @@
 import { warmCoolCentred } from '../../colour/emotion.ts';
 import type { Lab } from '../../colour/model.ts';
 import type { NeutralKind } from '../../colour/neutral.ts';
-import type { Base, Ink, Side } from '../../sheet/model.ts';
+import type { Base, Ink } from '../../sheet/model.ts';
+import type { FamilySide } from '../model.ts';
 import { inkLimits } from '../thresholds.ts';
 import {
   atA,
@@ -55,7 +56,7 @@ export interface MeasuredInk extends MeasuredColour {
 
 /** A side, measured: base first. */
 export interface MeasuredSide {
-  readonly side: Side;
+  readonly side: FamilySide;
   readonly inks: readonly MeasuredInk[];
   /** True where no ink of it is strong enough to clash by hue. */
   readonly quiet: boolean;
@@ -64,7 +65,7 @@ export interface MeasuredSide {
 }
 
 /** Measures a side that `takeSide` has labelled. */
-export function measureSide(side: Side, of: 'anchor' | 'candidate'): MeasuredSide {
+export function measureSide(side: FamilySide, of: 'anchor' | 'candidate'): MeasuredSide {
   const all = [side.base, ...side.inks];
   const sum = all.reduce((total, ink) => total + ink.share, 0);
   const inks = all.map((ink, place): MeasuredInk => {

@@ -5,15 +5,13 @@ import { takeSide } from '../measure/take-side.ts';
 import type { CompareOptions, Comparison, Ranked, Standing } from '../model.ts';
 import { verdictOrder } from '../rules/verdict.ts';
 import { type Score, scorerOf } from './score.ts';
-import { emptyLines, linesOfAll } from './score-lines.ts';
 
 /** How many of the best come with their reasons ready: a first screen. */
 export const readyPlaces = 24;
 
 /**
- * Compares every candidate with the anchor, best first: by verdict; then the weight of the worst unanswered trouble;
- * then the share of the anchor's inks that is answered; then the share of the candidate that intrudes; then the
- * order given. The first 24 have their reasons ready; all other parts are computed when they are read. Each place spreads
+ * Compares every candidate with the anchor, best first: by verdict; then by what ties the two less what quarrels; then by
+ * the balance; then in the order given. The first 24 have their reasons ready; all other parts are computed when they are read. Each place spreads
  * and serialises like a plain `Comparison` with its `index`.
  */
 export function rank(
@@ -25,29 +23,29 @@ export function rank(
   const distance = options.distance ?? 'apart';
   const strip = options.strip ?? false;
   const names = namesIn(options);
-  const score = scorerOf(anchor.side, distance, strip);
-  const lines = linesOfAll(candidateSides);
-  const one = emptyLines();
+  const score = scorerOf(anchor.side, { distance: strip ? 'apart' : distance, strip });
   const ranking: Ranking = { anchor, options, distance: strip ? 'apart' : distance, strip, names };
-  const places = candidateSides.map(
-    (side, index) => new Place(index, ranking, side, score(lines.of(index, one))),
-  );
+  const places = candidateSides.map((side, index) => new Place(index, ranking, side, score(side)));
   places.sort(byStanding);
   for (const place of (places as unknown as Ranked[]).slice(0, readyPlaces)) void place.reasons;
   return places as unknown as Ranked[];
 }
 
-/** The order of two places: verdict, worst trouble, anchor answered, candidate intruding, order given. */
+/** The order of two places: verdict, ties less quarrels, balance, order given. */
 export function byStanding(one: Placed, other: Placed): number {
   return (
     (one.verdict === other.verdict
       ? 0
       : verdictOrder.indexOf(one.verdict) - verdictOrder.indexOf(other.verdict)) ||
-    one.standing!.worst - other.standing!.worst ||
-    other.standing!.answered - one.standing!.answered ||
-    one.standing!.intrudes - other.standing!.intrudes ||
+    fitness(other.standing!) - fitness(one.standing!) ||
+    other.standing!.balance - one.standing!.balance ||
     one.index - other.index
   );
+}
+
+/** What ties two papers less what quarrels. */
+export function fitness({ ties, quarrels }: Standing): number {
+  return ties - quarrels;
 }
 
 type Placed = Pick<Ranked, 'index' | 'verdict' | 'standing'>;
@@ -76,12 +74,12 @@ class Place {
 
   constructor(index: number, ranking: Ranking, side: Side, score: Score) {
     this.index = index;
-    this.verdict = verdictOrder[score.verdict]!;
+    this.verdict = score.verdict;
     this.distance = ranking.distance;
     this.strip = ranking.strip;
     this.names = ranking.names;
     this.anchor = ranking.anchor.side;
-    this.standing = { worst: score.worst, answered: score.answered, intrudes: score.intrudes };
+    this.standing = score.standing;
     this.#ranking = ranking;
     this.#side = side;
     for (const name of lazyNames) Object.defineProperty(this, name, lazyParts[name]);
@@ -93,12 +91,13 @@ class Place {
   }
 }
 
-const lazyNames = ['candidate', 'decision', 'links', 'reasons'] as const;
+const lazyNames = ['candidate', 'decision', 'findings', 'links', 'reasons'] as const;
 
 /** Own and enumerable, so that a place spreads and serialises; shared, so that ten thousand places are cheap. */
 const lazyParts = {
   candidate: part((found) => found.candidate),
   decision: part((found) => found.decision),
+  findings: part((found) => found.told.judgement.whole.findings),
   links: part((found) => found.links),
   reasons: part((found) => found.reasons),
 } as const;

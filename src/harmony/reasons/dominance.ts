@@ -2,7 +2,7 @@ import { lightValueOf } from '../measure/extension.ts';
 import type { MeasuredInk } from '../measure/measured.ts';
 import type { Pair } from '../measure/pair.ts';
 import type { Reason } from '../model.ts';
-import { adviceWeights, pageLimits } from '../thresholds.ts';
+import { pageLimits } from '../thresholds.ts';
 import * as sentences from '../words/sentences.ts';
 import { type ReasonBuilder, reason, say, type Told } from './build.ts';
 import { tiesOf } from './ties.ts';
@@ -19,7 +19,7 @@ function largest(told: Told): Reason[] {
     return [
       reason({
         kind: 'dominance',
-        weighs: -adviceWeights.dominance,
+        weighs: 0,
         says: sentences.tiedDominant(say(told, lead), say(told, second.lead), share, second.share),
         inks: [...inks, ...second.inks],
         evidence: { largestShare: share, nextShare: second.share, ruleOfThumb: pageLimits.dominant },
@@ -32,7 +32,7 @@ function largest(told: Told): Reason[] {
   return [
     reason({
       kind: 'dominance',
-      weighs: share < from ? -adviceWeights.dominance : share > to ? 0 : adviceWeights.dominance,
+      weighs: 0,
       says: say1(say(told, lead), share),
       inks,
       evidence: { largestShare: share, ruleOfThumb: pageLimits.dominant },

@@ -5,34 +5,14 @@ import * as sentences from '../words/sentences.ts';
 import { type ReasonBuilder, reason, say, type Told } from './build.ts';
 import { tiesOf } from './ties.ts';
 
-/** One hue, light and dark or strong and weak. */
-export const toneOnToneReasons: ReasonBuilder = (told) =>
-  tiesOf(told.pair, 'tonal')
-    .slice(0, 2)
-    .map(({ tied: { link, a, b }, weight }) =>
-      reason({
-        kind: 'tone on tone',
-        weighs: weight,
-        says: sentences.toneOnTone(
-          say(told, a),
-          say(told, b),
-          Math.abs(link.dV) >= linkLimits.tonalValueSteps / 2,
-        ),
-        inks: [a, b],
-        evidence: { hueSteps: link.hueSteps ?? 0, valueSteps: Math.abs(link.dV), deltaL: link.dL },
-        figure: `hue ${steps(link.hueSteps)} · ΔL* ${sentences.number(link.dL, 0)}`,
-        sources: ['munsell', 'link-limits'],
-      }),
-    );
-
 /** Two hues side by side on the circle. */
 export const neighbourReasons: ReasonBuilder = (told) =>
   tiesOf(told.pair, 'neighbour')
     .slice(0, 2)
-    .map(({ tied: { link, a, b }, weight }) =>
+    .map(({ tied: { link, a, b } }) =>
       reason({
         kind: 'neighbours',
-        weighs: weight,
+        weighs: 0,
         says: sentences.neighbours(say(told, a), say(told, b)),
         inks: [a, b],
         evidence: { hueSteps: link.hueSteps ?? 0, hueDeg: link.hueDeg ?? 0 },
@@ -45,9 +25,9 @@ export const neighbourReasons: ReasonBuilder = (told) =>
 export const oppositeReasons: ReasonBuilder = (told) =>
   tiesOf(told.pair, 'opposite')
     .slice(0, pageLimits.tiesTold / 2)
-    .map(({ tied, weight }) => opposite(told, tied, weight));
+    .map(({ tied }) => opposite(told, tied));
 
-function opposite(told: Told, { link, a, b }: Tied, weight: number) {
+function opposite(told: Told, { link, a, b }: Tied) {
   const eye = offAxisDeg(a, b, 'eye')!;
   const painter = offAxisDeg(a, b, 'painter')!;
   const wheels = link.wheels ?? [];
@@ -60,7 +40,7 @@ function opposite(told: Told, { link, a, b }: Tied, weight: number) {
   const off = Math.min(...wheels.map((wheel) => (wheel === 'eye' ? eye : painter)));
   return reason({
     kind: 'opposites',
-    weighs: weight,
+    weighs: 0,
     says: sentences.opposites(say(told, a), say(told, b), {
       wheels: on,
       offDeg: off,

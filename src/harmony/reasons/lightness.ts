@@ -1,5 +1,5 @@
 import type { MeasuredInk } from '../measure/measured.ts';
-import { adviceWeights, inkLimits, pageLimits } from '../thresholds.ts';
+import { inkLimits, pageLimits } from '../thresholds.ts';
 import * as sentences from '../words/sentences.ts';
 import { type ReasonBuilder, reason, say } from './build.ts';
 
@@ -13,18 +13,13 @@ export const lightnessReasons: ReasonBuilder = (told) => {
   const light = inks.at(-1)!;
   const range = light.lab.l - dark.lab.l;
   const gap = widestGap(inks);
-  const evidence = {
-    darkest: dark.lab.l,
-    lightest: light.lab.l,
-    gapFrom: gap.from.lab.l,
-    gapTo: gap.to.lab.l,
-  };
+  const evidence = { darkest: dark.lab.l, lightest: light.lab.l };
   const common = { kind: 'lightness range', evidence, sources: ['common-practice', 'cielab'] } as const;
   const whole = `L* ${sentences.number(dark.lab.l, 0)} to ${sentences.number(light.lab.l, 0)}`;
   const [d, l] = [say(told, dark), say(told, light)];
   if (range < pageLimits.flatRange) {
     const says = sentences.flatRange(d, l);
-    return [reason({ ...common, weighs: adviceWeights.flat, says, inks: [dark, light], figure: whole })];
+    return [reason({ ...common, weighs: 0, says, inks: [dark, light], figure: whole })];
   }
   if (gap.to.lab.l - gap.from.lab.l < pageLimits.photoGap) {
     const says = sentences.fullRange(d, l);
@@ -33,7 +28,8 @@ export const lightnessReasons: ReasonBuilder = (told) => {
   return [
     reason({
       ...common,
-      weighs: adviceWeights.range,
+      evidence: { ...evidence, gapFrom: gap.from.lab.l, gapTo: gap.to.lab.l },
+      weighs: 0,
       says: sentences.photoGap(gap.from.lab.l, gap.to.lab.l),
       inks: [gap.from, gap.to],
       figure: `empty in both, L* ${sentences.number(gap.from.lab.l, 0)}–${sentences.number(gap.to.lab.l, 0)}`,

@@ -6,7 +6,7 @@ import { seenBy, type VisionKind } from '../../colour/vision.ts';
 import type { Tied } from '../measure/links.ts';
 import type { MeasuredInk, MeasuredSide } from '../measure/measured.ts';
 import type { Reason } from '../model.ts';
-import { adviceWeights, inkLimits, pageLimits } from '../thresholds.ts';
+import { inkLimits, pageLimits } from '../thresholds.ts';
 import * as sentences from '../words/sentences.ts';
 import { type ReasonBuilder, reason, say, type Told } from './build.ts';
 
@@ -40,7 +40,7 @@ function voice(told: Told, tied: Tied, ch: number): Reason {
     : sentences.modelAgrees(one, other, ch > 0 ? 'high' : 'low');
   return reason({
     kind: 'two-colour model',
-    weighs: told.pair.distance === 'touching' ? Math.sign(ch) * adviceWeights.modelTouching : 0,
+    weighs: 0,
     says,
     inks: [a, b],
     evidence: { ouLuo: ch, hueDeg: link.hueDeg ?? 0 },
@@ -67,7 +67,7 @@ export const otherEyesReasons: ReasonBuilder = (told) => {
   return [
     reason({
       kind: 'other eyes',
-      weighs: adviceWeights.otherEyes,
+      weighs: 0,
       says: sentences.otherEyes(say(told, tied.a), say(told, tied.b), kind),
       inks: [tied.a, tied.b],
       evidence: { deltaE00: tied.link.deltaE00, deltaE00Seen: left },

@@ -13,11 +13,11 @@ export const repeatReasons: ReasonBuilder = (told) => {
   return rest.length > 0 ? [...alone, together(told, rest)] : alone;
 };
 
-function one(told: Told, { tied, weight }: Tie) {
+function one(told: Told, { tied }: Tie) {
   const { link, a, b } = tied;
   return reason({
     kind: 'repeat',
-    weighs: weight,
+    weighs: 0,
     says: sentences.repeat(say(told, a), say(told, b), sizeOf(a.share, b.share)),
     inks: [a, b],
     evidence: {
@@ -36,7 +36,7 @@ function together(told: Told, ties: readonly Tie[]) {
   const worst = Math.max(...ties.map(({ tied }) => tied.link.deltaE00));
   return reason({
     kind: 'repeat',
-    weighs: ties[0]!.weight / 2,
+    weighs: 0,
     says: sentences.repeatsMore(inks.map((ink) => say(told, ink))),
     inks,
     evidence: { colours: ties.length, largestDeltaE00: worst },

@@ -10,7 +10,7 @@ export const repeatedNeutralReasons: ReasonBuilder = (told) => {
   return [
     reason({
       kind: 'repeated neutral',
-      weighs: tie.weight,
+      weighs: 0,
       says: sentences.repeatedNeutral(say(told, a), say(told, b)),
       inks: [a, b],
       evidence: { deltaE00: link.deltaE00, anchorShare: a.share, candidateShare: b.share },

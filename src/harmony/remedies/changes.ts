@@ -1,3 +1,5 @@
+import type { Lab } from '../../colour/model.ts';
+import { labFromOklch, oklchFromTuple } from '../../colour/spaces.ts';
 import type { Ink, Side } from '../../sheet/model.ts';
 import type { Change } from '../model.ts';
 
@@ -16,7 +18,8 @@ export function applyChanges(anchor: Side, candidate: Side, changes: readonly Ch
 function applyOne(laid: Laid, change: Change): Laid {
   if (change.kind === 'strip') return { ...laid, strip: true };
   const side = laid[change.of];
-  return { ...laid, [change.of]: changed(side, change) };
+  const after = changed(side, change);
+  return { ...laid, [change.of]: change.kind === 'replace' ? after : seenAfter(side, after) };
 }
 
 function changed(side: Side, change: Exclude<Change, { kind: 'strip' }>): Side {
@@ -32,6 +35,40 @@ function changed(side: Side, change: Exclude<Change, { kind: 'strip' }>): Side {
     case 'replace':
       return change.side;
   }
+}
+
+/** What an eye sees of a side after a change, about: contrast follows how far apart its colours lie, by area. Ours. */
+function seenAfter(before: Side, after: Side): Side {
+  const { seen } = before;
+  if (!seen || before === after) return after;
+  const [was, is] = [spreadOf(before), spreadOf(after)];
+  const by = (one: number, other: number): number => (one > 0 ? Math.min(mostGrown, other / one) : 1);
+  const [light, colour] = [by(was.light, is.light), by(was.colour, is.colour)];
+  const large = by(Math.hypot(was.light, was.colour), Math.hypot(is.light, is.colour));
+  return {
+    ...after,
+    seen: { ...seen, light: seen.light * light, colour: seen.colour * colour, large: seen.large * large },
+  };
+}
+
+/** What is laid on in small pieces adds contrast, but no more than this. */
+const mostGrown = 2;
+
+/** Standard deviation of L* and of a*, b* over a side, by area. */
+function spreadOf({ base, inks }: Side): { light: number; colour: number } {
+  const all = [base, ...inks].map(({ oklch, share }) => ({
+    lab: labFromOklch(oklchFromTuple(oklch)),
+    share,
+  }));
+  const whole = all.reduce((sum, { share }) => sum + share, 0) || 1;
+  const variance = (of: (lab: Lab) => number): number => {
+    const mean = all.reduce((sum, { lab, share }) => sum + of(lab) * share, 0) / whole;
+    return all.reduce((sum, { lab, share }) => sum + share * (of(lab) - mean) ** 2, 0) / whole;
+  };
+  return {
+    light: Math.sqrt(variance(({ l }) => l)),
+    colour: Math.sqrt(variance(({ a }) => a) + variance(({ b }) => b)),
+  };
 }
 
 /** The side with one ink hidden under another, which takes over its share. The base cannot be covered. */

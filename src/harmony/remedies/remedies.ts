@@ -1,4 +1,5 @@
 import { toldOf } from '../found.ts';
+import { familyPlaces } from '../measure/family-places.ts';
 import { measureSide } from '../measure/measured.ts';
 import { pairOf } from '../measure/pair.ts';
 import { takeSide } from '../measure/take-side.ts';
@@ -6,24 +7,29 @@ import type { Change, Comparison, MendOptions, Remedy, Verdict } from '../model.
 import type { Told } from '../reasons/build.ts';
 import { type Judgement, judge, verdictOrder } from '../rules/verdict.ts';
 import { remedyEffort } from '../thresholds.ts';
-import { bladeCaution, notEnoughAlone, onlyABeginning, together } from '../words/remedy-sentences.ts';
+import type { FindingName, Judged } from '../whole/model.ts';
+import {
+  bladeCaution,
+  liftsSaid,
+  notEnoughAlone,
+  onlyABeginning,
+  together,
+} from '../words/remedy-sentences.ts';
 import { applyChanges } from './changes.ts';
 import { keepsPrint } from './keeps-print.ts';
-import { type Idea, ideasFor, leaveIdea } from './remedy-ideas.ts';
+import { type Idea, ideasFor } from './remedy-ideas.ts';
 
 /**
  * What could mend a pair, by search: each idea is carried out, the two are compared again, and what helps is kept,
  * least effort first; to take another sheet comes last, and is offered once at most, since it mends nothing of this
  * pair. Two ideas are tried together where one is not enough. At least two come back where the pair does not hold;
- * where it holds, only an advice to leave a small stray alone.
+ * where it holds, none.
  */
 export function remediesFor(comparison: Comparison, options: MendOptions = {}): Remedy[] {
   const told = toldOf(comparison);
-  const leave = leaveIdea(told);
   const before = told.judgement.verdict;
-  if (before === 'holds-together')
-    return leave ? [remedyOf({ idea: leave, verdict: before, worst: 0 }, told.judgement)] : [];
-  const tried = named(ideasFor(told, options)).map((idea) => tryIdea(told, idea));
+  if (before === 'holds-together') return [];
+  const tried = named(ideasFor(told, withFamilies(comparison, options))).map((idea) => tryIdea(told, idea));
   const helps = ({ verdict }: Tried) => rank(verdict) < rank(before);
   const own = tried.filter(({ idea }) => idea.kind !== 'swap');
   const swap = tried
@@ -47,13 +53,45 @@ export function goesByPlaces({ verdict }: Comparison): boolean {
 }
 
 /** The verdict after some changes: what a remedy promises. */
-export function verdictAfter(told: Told, changes: readonly Change[]): { verdict: Verdict; worst: number } {
+export function verdictAfter(told: Told, changes: readonly Change[]): After {
   const { pair } = told;
   const laid = applyChanges(pair.anchor.side, pair.candidate.side, changes, pair.strip);
   const anchor = measureSide(takeSide(laid.anchor, 'anchor'), 'anchor');
   const candidate = measureSide(takeSide(laid.candidate, 'candidate'), 'candidate');
-  const { verdict, troubles } = judge(pairOf(anchor, candidate, pair.distance, laid.strip));
-  return { verdict, worst: troubles[0]?.weight ?? 0 };
+  const { verdict, whole } = judge(pairOf(anchor, candidate, pair.distance, laid.strip));
+  return { verdict, worst: -whole.balance, lifts: liftedBy(told.judgement.whole, whole) };
+}
+
+interface After {
+  readonly verdict: Verdict;
+  /** How far what is against the pair outweighs what is for it; less is better. */
+  readonly worst: number;
+  /** Findings against that are lighter for it, the one that is most so first. */
+  readonly lifts: readonly FindingName[];
+}
+
+function liftedBy(before: Judged, after: Judged): FindingName[] {
+  return before.counted
+    .filter(({ counts }) => counts < 0)
+    .map(({ name, counts }) => {
+      const left = after.counted.find((finding) => finding.name === name)?.counts ?? 0;
+      return { name, by: left - counts };
+    })
+    .filter(({ by }) => by >= remedyEffort.liftsFrom)
+    .sort((one, other) => other.by - one.by)
+    .map(({ name }) => name);
+}
+
+/** The same options, where inks lie by family. */
+function withFamilies({ anchor, candidate }: Comparison, { places, ...rest }: MendOptions): MendOptions {
+  if (!places) return rest;
+  return {
+    ...rest,
+    places: {
+      ...(places.anchor ? { anchor: familyPlaces(places.anchor, anchor) } : {}),
+      ...(places.candidate ? { candidate: familyPlaces(places.candidate, candidate) } : {}),
+    },
+  };
 }
 
 /** No two under one title: those that share one get the letter of their ink, and what is still the same stands once. */
@@ -69,10 +107,8 @@ function named(ideas: readonly Idea[]): Idea[] {
   return told.filter(({ words: { title } }) => !seen.has(title) && seen.add(title));
 }
 
-interface Tried {
+interface Tried extends After {
   readonly idea: Idea;
-  readonly verdict: Verdict;
-  readonly worst: number;
 }
 
 function tryIdea(told: Told, idea: Idea): Tried {
@@ -137,11 +173,12 @@ function byWorst(one: Tried, other: Tried): number {
   );
 }
 
-function remedyOf({ idea, verdict, worst }: Tried, before: Judgement): Remedy {
-  const helps = idea.kind === 'leave' || rank(verdict) < rank(before.verdict);
-  const eases = worst < (before.troubles[0]?.weight ?? 0);
+function remedyOf({ idea, verdict, worst, lifts }: Tried, before: Judgement): Remedy {
+  const helps = rank(verdict) < rank(before.verdict);
+  const eases = worst < -before.whole.balance;
   const cuts = idea.words.blade === true;
-  const says = helps ? idea.words.says : `${idea.words.says} ${eases ? notEnoughAlone : onlyABeginning}`;
+  const lifted = lifts.length > 0 ? ` ${liftsSaid(lifts)}` : '';
+  const says = `${idea.words.says}${lifted}${helps ? '' : ` ${eases ? notEnoughAlone : onlyABeginning}`}`;
   return {
     kind: idea.kind,
     title: idea.words.title,
@@ -152,6 +189,7 @@ function remedyOf({ idea, verdict, worst }: Tried, before: Judgement): Remedy {
     cost: idea.words.cost,
     effort: idea.effort,
     changes: idea.changes,
+    lifts,
   };
 }
 

@@ -1,23 +1,15 @@
 import type { Ink, Places, Plain } from '../../sheet/model.ts';
 import { inkFromHex } from '../../sheet/plain.ts';
 import { sizeOf } from '../measure/link-kind.ts';
-import { type MeasuredInk, measureColour } from '../measure/measured.ts';
+import { type MeasuredInk, type MeasuredSide, measureColour } from '../measure/measured.ts';
 import { linksOf, sidesOf } from '../measure/pair.ts';
 import type { Change, MendOptions, RemedyKind, Role } from '../model.ts';
 import { likelySwaps } from '../ranking/likely-swaps.ts';
 import type { Told } from '../reasons/build.ts';
-import { inksOf } from '../reasons/decision.ts';
 import { answeredOn } from '../rules/answer.ts';
-import type { Stray } from '../rules/troubles.ts';
 import { vividness } from '../rules/weights.ts';
-import {
-  carriedShare,
-  inkLimits,
-  matShare,
-  neutralHexes,
-  remedyEffort,
-  verdictLimits,
-} from '../thresholds.ts';
+import { carriedShare, inkLimits, matShare, neutralHexes, remedyEffort } from '../thresholds.ts';
+import type { FindingName } from '../whole/model.ts';
 import { said } from '../words/ink-word.ts';
 import * as words from '../words/remedy-sentences.ts';
 import { freePartOf } from './free-part.ts';
@@ -46,37 +38,32 @@ export function ideasFor(told: Told, options: MendOptions): Idea[] {
   ];
 }
 
-/** Where a small stray is tolerated, the answer may be to leave it. */
-export function leaveIdea(told: Told): Idea | null {
-  const stray = told.judgement.troubles.find(
-    (trouble): trouble is Stray => trouble.kind === 'stray' && trouble.beside !== null,
-  );
-  if (!stray) return null;
-  const [it, beside] = [said(stray.ink, told.names), said(stray.beside!, told.names)];
-  const inks = [stray.ink.id, stray.beside!.id];
-  return { kind: 'leave', words: words.leave(it, beside), changes: [], inks, effort: 0 };
-}
-
-/** Inks that a trouble speaks of and that can be cut or covered; grounds cannot. */
-function troubled({ judgement }: Told): MeasuredInk[] {
-  const standing = judgement.troubles.filter(({ weight }) => weight >= verdictLimits.trouble);
-  const inks = standing
-    .filter(({ kind }) => kind !== 'base quarrel')
-    .flatMap(inksOf)
-    .filter((ink) => !ink.isBase);
+/** Families that a finding against the pair speaks of, and the loudest where whole sides are spoken of; grounds cannot be cut or covered. */
+function troubled({ judgement, pair }: Told): MeasuredInk[] {
+  const standing = judgement.troubles.filter(({ weight }) => weight >= remedyEffort.troubledFrom);
+  const named = standing.flatMap(({ inks }) => inks);
+  const isLoud = standing.some(({ kind }) => loudKinds.has(kind));
+  const loud = isLoud ? [pair.candidate, pair.anchor].flatMap(loudestOf) : [];
+  const inks = [...named, ...loud].filter((ink) => !ink.isBase);
   return [...new Set(inks)].sort((a, b) => Number(a.of === 'anchor') - Number(b.of === 'anchor'));
 }
 
-/** Inks worth carrying across: the strays, the near misses' own, and the strongest of each side. */
-function carried(told: Told): MeasuredInk[] {
-  const strong = [told.pair.candidate, told.pair.anchor].flatMap(({ inks }) => {
-    const coloured = inks.filter((ink) => ink.actsAs === null && ink.chroma >= inkLimits.quietChroma);
-    const pull = (ink: MeasuredInk) => vividness(ink) * sizeOf(ink.share);
-    return coloured.sort((a, b) => pull(b) - pull(a)).slice(0, 1);
-  });
-  const standing = told.judgement.troubles.filter(({ weight }) => weight >= verdictLimits.trouble);
-  const troubles = standing.flatMap((trouble) => (trouble.kind === 'stray' ? [trouble.ink] : []));
-  return [...new Set([...troubles, ...strong])];
+const loudKinds: ReadonlySet<string> = new Set<FindingName>([
+  'strong beside soft',
+  'many hues',
+  'strong contrast of colour',
+]);
+
+/** The family of a side that draws the eye most. */
+function loudestOf({ inks }: MeasuredSide): MeasuredInk[] {
+  const coloured = inks.filter((ink) => ink.actsAs === null && ink.chroma >= inkLimits.quietChroma);
+  const pull = (ink: MeasuredInk) => vividness(ink) * sizeOf(ink.share);
+  return coloured.sort((a, b) => pull(b) - pull(a)).slice(0, 1);
+}
+
+/** Families worth carrying across: the strongest of each side. */
+function carried({ pair }: Told): MeasuredInk[] {
+  return [pair.candidate, pair.anchor].flatMap(loudestOf);
 }
 
 function trimIdeas(told: Told, ink: MeasuredInk, { places }: MendOptions): Idea[] {
@@ -127,7 +114,7 @@ function stripIdeas(told: Told, options: MendOptions): Idea[] {
   const changes: Change[] = [{ kind: 'strip', ink }];
   const strip = words.strip(name, told.pair.distance === 'touching');
   const ideas: Idea[] = [{ kind: 'buffer', words: strip, changes, inks: [], effort: remedyEffort.strip }];
-  const quarrel = told.judgement.troubles.some(({ kind }) => kind === 'base quarrel');
+  const quarrel = told.judgement.whole.findings.some(({ name }) => name === 'grounds differ');
   if (!quarrel) return ideas;
   const mat = words.mountNeutral(name, told.names.candidate);
   return [...ideas, { kind: 'mount', words: mat, changes, inks: [], effort: remedyEffort.mat }];

@@ -16,27 +16,11 @@ export const missing = (it: Said): string =>
 export const missingThird = (word: string, placed: readonly Said[]): string =>
   `A third place for ${word}, now ${listed(placed.map((it) => `${ink(it)} of ${it.of}`))}, would make a triangle.`;
 
-export const missingTie = (name: string): string =>
-  `No colour ties ${name} to the rest: carry one of its colours to another piece.`;
-
 export const tooMany = (most: number, left: number): string =>
   `These are more papers than a page can hold: the first ${most} are judged here, and ${left} ${left > 1 ? 'are' : 'is'} left out.`;
 
 export const missingNeutral = (): string =>
   'There is no neutral to rest on: a strip of white, kraft or grey would calm the page.';
-
-export const basesAgree = (all: readonly Said[]): string =>
-  `The grounds agree, ${inks(all)}. None will make another look dirty.`;
-
-/** Where more than two grounds are in it: every yellower one quarrels with every whiter one. */
-export function basesDisagree(yellower: readonly Said[], whiter: readonly Said[]): string {
-  const looks = (all: readonly Said[]) => `${inks(all)} ${all.length > 1 ? 'look' : 'looks'}`;
-  return `The bases disagree: beside ${inks(whiter)}, ${looks(yellower)} dirty, and beside ${inks(yellower)}, ${looks(whiter)} cold.`;
-}
-
-/** The same where some lie between: yellowest first. */
-export const basesInSteps = (all: readonly Said[]): string =>
-  `The bases disagree, from the yellowest to the whitest ${inks(all)}: side by side, the yellower will look dirty and the whiter cold.`;
 
 export const placesFigure = (places: number, area: number | null): string =>
   area === null ? `${places} places` : `${places} places · ${percent(area)} of the page`;
@@ -50,22 +34,6 @@ export const neutrals = (all: readonly Said[]): string =>
   `${capital(inks(all))} ${all.length > 1 ? 'are neutrals that give' : 'is a neutral that gives'} the colours room.`;
 
 export const noNeutral = (): string => 'There is no neutral among these: every piece speaks.';
-
-export const scalesAlike = (scale: string): string =>
-  `All prints are ${scale} in scale: the eye finds nothing to rest on and nothing to lead it.`;
-
-/** Where others are of another scale. */
-export const someScalesAlike = (names: readonly string[], scale: string): string =>
-  `${capital(listed(names))} are of one scale, ${scale}: beside each other they give the eye nothing to rest on.`;
-
-export const scalesApart = (scales: readonly string[]): string =>
-  `The prints are of different scales, ${listed(scales)}: they keep out of each other’s way.`;
-
-export const manyBusy = (names: readonly string[]): string =>
-  `${capital(listed(names))} are busy. One such print is plenty for a page: use the others in small pieces.`;
-
-export const oneBusy = (name: string): string =>
-  `${capital(name)} is the one busy print, and the rest let it be.`;
 
 export const lean = (value: number): string =>
   value > 0 ? 'The kit as a whole leans warm.' : 'The kit as a whole leans cool.';
@@ -90,26 +58,31 @@ export const largest = (name: string, share: number): string =>
 export const noneLargest = (name: string, share: number): string =>
   `No piece leads: the largest, ${name}, takes ${percent(share)}. The rule of thumb is 60–30–10.`;
 
-/** What troubles a kit, in short: the verdict's line; the reason says it at length. */
-export const troubleInShort = {
-  'near miss': (a: Said, b: Said) =>
-    `The ${a.word} of ${a.of} and the ${b.word} of ${b.of} are what the eye trips over.`,
-  stray: (it: Said) => `The ${it.word} of ${it.of} finds no partner.`,
-  'base quarrel': (a: Said, b: Said) =>
-    `The ${a.word} ground of ${a.of} and the ${b.word} one of ${b.of} do not agree.`,
-  'bright against muted': (bright: Said, muted: Said) => `${capital(bright.of)} outshouts ${muted.of}.`,
-} as const;
+/** Where a third member can lie between two that do not hold. */
+export const bridged = (one: string, other: string, by: string): string =>
+  `${capital(one)} and ${other} do not hold by themselves, but ${by} goes with both: lay it between them.`;
 
-export const ruleHolds = (limit: number): string =>
-  `Every piece that has a strong colour is tied to another by ${number(limit, 2)} or more, or is alone in having one, and no trouble reaches the limit: that holds together.`;
+/** That further pairs of the kit say the same. */
+export const ofOthers = (more: number): string =>
+  more === 1 ? 'The same is true of one more pair here.' : `The same is true of ${more} more pairs here.`;
+
+export const rules = {
+  holds: () =>
+    'Every two pieces hold together, or a calm third one goes with both and can lie between them: that holds together.',
+  open: () => 'Two pieces do not hold together, and no calm third one goes with both: that needs a bridge.',
+  outcast: () => 'One piece pulls apart from all the others: that pulls apart.',
+} as const;
 
 export const summaries = {
   single: () => 'One piece alone agrees with itself.',
   holds: (words: readonly string[], uneasy: boolean) => {
-    const quiet = uneasy ? 'what little quarrels does not part it' : 'nothing quarrels';
+    const quiet = uneasy ? 'small quarrels do not part it' : 'nothing quarrels';
     return words.length > 0
       ? `${capital(listed(words))} ${words.length > 1 ? 'run' : 'runs'} through it, and ${quiet}.`
       : `${capital(quiet)}.`;
   },
-  untied: (name: string) => `Nothing ties ${name} to the rest.`,
+  open: (one: string, other: string, why: string) =>
+    `${capital(one)} and ${other} need something between them. ${why}`,
+  outcast: (name: string, two: boolean) =>
+    two ? 'The two pull apart.' : `${capital(name)} goes with none of the others.`,
 } as const;

@@ -1,5 +1,7 @@
 import type { Answers } from '../rules/answer.ts';
-import { answering, capital, ink, percent, type Said } from './sentences.ts';
+import type { FindingName } from '../whole/model.ts';
+import { findingWords } from './finding-sentences.ts';
+import { answering, capital, ink, listed, percent, type Said } from './sentences.ts';
 
 /** What a remedy says, as functions of plain values; the second file to translate. */
 
@@ -13,6 +15,10 @@ export interface RemedyWords {
 
 /** The caution of every remedy that asks for a cut; said once under all of them. */
 export const bladeCaution = 'Mind the blade: a mat below, a metal rule beside it, and the maker’s advice.';
+
+/** What a remedy takes away. */
+export const liftsSaid = (lifts: readonly FindingName[]): string =>
+  `That answers what stood against the two: ${listed(lifts.slice(0, 2).map((name) => findingWords[name].title))}.`;
 
 const the = (word: string): string => `the ${word}`;
 

@@ -43,7 +43,9 @@ const answerWords: Readonly<Record<Answers, string>> = {
   opposite: 'the opposite of',
 };
 
-const both = (a: Said, b: Said): string => `${Ink(a)} and ${ink(b)}`;
+/** Two inks, ready to begin a sentence; of one word, each with its paper. */
+const both = (a: Said, b: Said): string =>
+  oneWord(a, b) ? `${Ink(a)} of ${a.of} and ${ink(b)} of ${b.of}` : `${Ink(a)} and ${ink(b)}`;
 const oneWord = (a: Said, b: Said): boolean => a.word === b.word;
 
 /* Ties */
@@ -77,12 +79,6 @@ export function repeatedNeutral(a: Said, b: Said): string {
     : `${both(a, b)} are one neutral to the eye: it steadies whatever stands on it.`;
 }
 
-export function toneOnTone(a: Said, b: Said, lightAndDark: boolean): string {
-  return lightAndDark
-    ? `${both(a, b)} are one hue, light and dark: tone on tone, the quietest way to belong.`
-    : `${both(a, b)} are one hue, one stronger than the other, so they look like a pair and not like a mistake.`;
-}
-
 export function neighbours(a: Said, b: Said): string {
   return `${both(a, b)} are neighbours on the wheel: near enough to be kin, far enough to be a choice.`;
 }
@@ -109,88 +105,6 @@ export function opposites(
 }
 
 /* Troubles */
-
-export function nearMiss(a: Said, b: Said, family: string): string {
-  return `${both(a, b)} are a near miss: too far apart to be the same ${family}, too close to be a choice. Side by side they will look like a mistake.`;
-}
-
-export function nearMissBehindStrip(a: Said, b: Said): string {
-  return `${both(a, b)} are a near miss, but with a neutral strip between they never meet, and the eye lets it pass.`;
-}
-
-export function nearMissAnswered(a: Said, b: Said, sheet: string): string {
-  return `${both(a, b)} are close without matching, yet the two already stand together on ${sheet}: here it looks meant.`;
-}
-
-export function nearWhites(a: Said, b: Said, yellower: Said): string {
-  return `${both(a, b)} are two whites that nearly agree. Beside the other, ${ink(yellower)} will look yellowed.`;
-}
-
-export function stray(it: Said, other: string): string {
-  const head = `Nothing on ${other} answers ${ink(it)}: no repeat, no neighbour, no opposite.`;
-  if (it.share > 0.95) return `${head} It is all that ${it.of} has.`;
-  return `${head} At ${percent(it.share)} of ${it.of} it will look as if it came from another page.`;
-}
-
-export function straySmall(it: Said, other: string): string {
-  return `Nothing on ${other} answers ${ink(it)}. There is only ${percent(it.share)} of it, but it is strong enough to be seen.`;
-}
-
-export function strayWithMiss(it: Said, other: string, miss: Said): string {
-  return `Beyond its near miss with ${ink(miss)}, ${ink(it)} finds no partner on ${other}: nothing there repeats it, lies next to it on the wheel or stands opposite.`;
-}
-
-export function strayTolerated(it: Said, beside: Said, other: string): string {
-  return `${Ink(it)} is alone beside ${other}, but small, and it sits opposite ${ink(beside)} on its own sheet. Leave it: it reads as a spark.`;
-}
-
-export function strayTied(it: Said, other: string): string {
-  return `${Ink(it)} is alone beside ${other}. The colour that both sheets share draws it in; without that it would be a stranger.`;
-}
-
-/* Grounds */
-
-export function basesAgree(a: Said, b: Said, touching: boolean): string {
-  const tail = touching
-    ? 'Where the edges meet, put something between, or the two prints run into one.'
-    : 'Neither will make the other look dirty.';
-  return `The grounds agree, ${ink(a)} and ${ink(b)}. ${tail}`;
-}
-
-export function basesAlikeInKind(a: Said, b: Said): string {
-  return `The grounds differ plainly, ${ink(a)} and ${ink(b)}, and get on: two neutral grounds so far apart look chosen.`;
-}
-
-export function basesQuarrel(yellower: Said, whiter: Said): string {
-  return `The bases disagree: beside ${ink(whiter)}, ${ink(yellower)} looks dirty, and beside ${ink(yellower)}, ${ink(whiter)} looks cold.`;
-}
-
-export function basesQuarrelBehindStrip(yellower: Said, whiter: Said): string {
-  return `The bases disagree, ${ink(yellower)} and ${ink(whiter)}, but with a strip between they never touch, and it matters less.`;
-}
-
-export const lookAgain =
-  'The light of a picture is not known, so lay both in one light before you trust this.';
-
-/* Strength, warmth, light and dark */
-
-export function brightAgainstMuted(bright: Said, muted: Said): string {
-  return `${capital(bright.of)} is bright, ${ink(bright)} above all; ${muted.of} is muted, ${ink(muted)} for one. The bright sheet will make the muted one look faded.`;
-}
-
-export function intensityAlike(a: Said, b: Said, how: 'bright' | 'muted'): string {
-  return how === 'bright'
-    ? `Both sheets are bright, ${ink(a)} here and ${ink(b)} there: neither drowns the other.`
-    : `Both sheets are muted, ${ink(a)} here and ${ink(b)} there: the same veil lies over both.`;
-}
-
-export function warmBoth(anchor: string, candidate: string, lean: 'warm' | 'cool'): string {
-  return `Both ${anchor} and ${candidate} lean ${lean}: the page will be ${lean} all through.`;
-}
-
-export function warmAndCool(warm: string, cool: string): string {
-  return `${capital(warm)} leans warm and ${cool} leans cool. That can be lively; let one of the two take most of the page.`;
-}
 
 export function photoGap(from: number, to: number): string {
   return `Neither sheet has anything between L* ${Math.round(from)} and ${Math.round(to)}: a photograph of that lightness will stand out here.`;
@@ -230,31 +144,6 @@ export function extension(a: Said, b: Said, ideal: string, actual: string): stri
 }
 
 /* Print, finish, paper */
-
-export function scaleAlike(scale: string): string {
-  return `Both prints are of one scale, ${scale}: the eye finds nothing to rest on. Cut one of them small.`;
-}
-
-export function scaleApart(larger: string, smaller: string): string {
-  return `The print of ${larger} is larger than that of ${smaller}: different scales keep out of each other’s way.`;
-}
-
-export const bothBusy = (anchor: string, candidate: string): string =>
-  `${capital(anchor)} and ${candidate} are both busy. Give the eye a plain to rest on, or use one of them in small pieces.`;
-
-export const busyAndCalm = (busy: string, calm: string): string =>
-  `${capital(busy)} is busy and ${calm} is calm: one talks while the other listens.`;
-
-export const finishAlike = (finish: string): string =>
-  `Both are ${finish} in finish: as if one hand had made them.`;
-
-export const finishApart = (a: string, b: string): string =>
-  `One is ${a} and the other ${b} in finish. Where they lie close, that shows more than the colours do.`;
-
-export const motifAlike = (motif: string): string => `Both show the same kind of thing: ${motif}.`;
-
-export const motifApart = (a: string, b: string): string =>
-  `They show different things, ${a} and ${b}; a motif cut from one and laid on the other makes them meet.`;
 
 export const thin = (sheet: string, gsm: number): string =>
   `${capital(sheet)} is thin, ${Math.round(gsm)} g/m², and buckles under glue: mount it on cardstock, trimmed a little smaller than its mat.`;

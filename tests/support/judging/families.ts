@@ -1,11 +1,11 @@
 import { labFromHex } from '../../../src/colour/spaces.ts';
 import { idAt } from '../../../src/sheet/ink.ts';
+import type { Seen, Side } from '../../../src/sheet/model.ts';
 import { inkFromHex } from '../../../src/sheet/plain.ts';
 import { baseKind } from '../../../src/sheet/print/base.ts';
-import type { Seen, SeenSide } from './families/model.ts';
 
 /** A side of these colours and shares, the base first, without pixels; with what an eye would see of it, where that is given. */
-export function handMade(colours: readonly (readonly [hex: string, share: number])[], seen?: Seen): SeenSide {
+export function handMade(colours: readonly (readonly [hex: string, share: number])[], seen?: Seen): Side {
   const [base, ...inks] = colours.map(([hex, share], place) => inkFromHex(hex, idAt(place), share));
   return {
     base: { ...base!, accent: false, kind: baseKind(labFromHex(base!.hex)), printed: null },

@@ -2,12 +2,8 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import sharp, { type Sharp } from 'sharp';
 import type { Verdict } from '../../../src/harmony/model.ts';
-import type { PixelImage } from '../../../src/sheet/model.ts';
-import { oklabPlanes } from '../../../src/sheet/oklab-planes.ts';
+import type { PixelImage, Side } from '../../../src/sheet/model.ts';
 import { readSide } from '../../../src/sheet/read-side.ts';
-import { withoutScreen } from '../../../src/sheet/screen/descreen.ts';
-import type { SeenSide } from './families/model.ts';
-import { seenOf } from './families/seen.ts';
 
 /** Papers that viewers judged by eye before anything was computed; see tests/judged-papers/README.md. */
 export const judgedFolder = join(process.cwd(), 'tests', 'judged-papers');
@@ -60,16 +56,9 @@ export async function readJudged(
   file: string,
   retake: Retake = 'as it is',
   folder: string = judgedFolder,
-): Promise<SeenSide> {
-  const image = await pixelsOf(file, retake, folder);
-  const frame = { x: 0, y: 0, width: image.width, height: image.height };
-  const planes = oklabPlanes(withoutScreen(image, frame, null).linear, null);
-  const mmPerPixel = sheetMm / Math.max(image.width, image.height);
-  return { ...readSide(image), seen: seenOf(planes, mmPerPixel * planes.block) };
+): Promise<Side> {
+  return readSide(await pixelsOf(file, retake, folder));
 }
-
-/** The longer side of a full sheet, 12 in. */
-const sheetMm = 305;
 
 async function pixelsOf(file: string, retake: Retake, folder: string): Promise<PixelImage> {
   const changed = retakes[retake](sharp(join(folder, 'pictures', file)).removeAlpha());

@@ -1,5 +1,5 @@
+import type { FindingKind } from '../../../src/harmony/whole/model.ts';
 import type { JudgedPair } from './judged.ts';
-import type { FindingKind } from './whole/model.ts';
 
 /** Words by which a viewer's sentence is taken to speak of a kind of finding. Ours; one sentence may speak of several kinds. */
 const words: Readonly<Record<FindingKind, RegExp>> = {

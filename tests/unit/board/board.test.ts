@@ -96,15 +96,15 @@ test.each(sizes)(
 );
 
 test.each(sizes)('what decided stands on a %s board in the words of the study page, whole', (size) => {
-  const miss = comparison.reasons.findIndex(({ kind }) => kind === 'near miss');
-  const alone = { ...comparison.reasons[0]!, kind: 'stray' } as const;
+  const miss = { ...comparison.reasons[0]!, kind: 'near miss' } as const;
+  const far = { ...comparison.reasons[0]!, kind: 'hues far apart' } as const;
   const decided: Comparison = {
     ...comparison,
-    reasons: [comparison.reasons[miss]!, alone],
+    reasons: [miss, far],
     decision: { ...comparison.decision, turnedBy: [0, 1] },
   };
   const board = boardOf(decided, { names, size });
-  expect(texts(board).join(' ')).toContain('decided by colours close but not the same; a colour alone');
+  expect(texts(board).join(' ')).toContain('decided by colours close but not the same; hues far apart');
   expect(overflowing(board)).toEqual([]);
   expect(colliding(board)).toEqual([]);
 });
@@ -120,7 +120,22 @@ test.each(sizes)('no drawer of hers is spoken of on a %s board, since it goes to
       },
     ],
   };
-  const [anchor, candidate] = [comparison.anchor, comparison.candidate];
+  const anchor = handSide({
+    base: 'cream',
+    hex: '#f3e8ce',
+    inks: [
+      ['#db5a62', 0.2],
+      ['#6c9a4f', 0.2],
+    ],
+  });
+  const candidate = handSide({
+    base: 'white',
+    hex: '#f1f5fa',
+    inks: [
+      ['#b4dc3a', 0.2],
+      ['#6f45b5', 0.2],
+    ],
+  });
   const found = advise(anchor, candidate, { owned });
   const whole = texts(boardOf({ ...found, remedies: found.remedies.slice(-3) }, { names, size })).join(' ');
   expect(found.remedies.at(-1)!.kind).toBe('swap');

@@ -57,23 +57,11 @@ test('the stretch of lightness that the reasons call empty is marked and put in 
   expect(says(lightnessStrip(pair)).join()).not.toContain('photograph');
 });
 
-test('papers whose reasons speak of a flat or a full range have none marked', () => {
-  const full = Array.from({ length: 8 }, (_, i): [number, number, number | null, number] => [
-    0.2 + i * 0.1,
-    0,
-    null,
-    0.125,
-  ]);
-  const flatRows: typeof full = [
-    [0.9, 0, null, 0.6],
-    [0.85, 0.05, 20, 0.4],
-  ];
-  for (const rows of [full, flatRows]) {
-    const side = sideOf('A', 'white', ...rows);
-    const { reasons } = compare(side, side);
-    expect(reasons.map(({ kind }) => kind)).toContain('lightness range');
-    expect(gapIn(reasons)).toBeNull();
-  }
+test('papers whose reasons speak of a flat range have none marked', () => {
+  const side = sideOf('A', 'white', [0.9, 0, null, 0.6], [0.85, 0.05, 20, 0.4]);
+  const { reasons } = compare(side, side);
+  expect(reasons.map(({ kind }) => kind)).toContain('lightness range');
+  expect(gapIn(reasons)).toBeNull();
 });
 
 test('each further candidate has a lane of its own, in outline', () => {

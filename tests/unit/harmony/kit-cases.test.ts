@@ -1,9 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { kitOf } from '../../../src/harmony/kit/kit.ts';
-import { handSide } from '../../support/sides.ts';
-import { kitCases } from './kit-cases.ts';
+import { kitCases, sideOfCase } from './kit-cases.ts';
 
-/** Common practice, no source: every kit was written down before any number was tuned. */
+/** Common practice, no source. They guard what the model does; they are no independent proof of it. */
 describe('the kits of the trade', () => {
   it('are at least ten', () => {
     expect(kitCases.length).toBeGreaterThanOrEqual(10);
@@ -12,11 +11,11 @@ describe('the kits of the trade', () => {
   for (const { name, members, verdicts, names, missing } of kitCases) {
     it(`says that ${name}`, () => {
       const kit = kitOf(
-        members.map(({ name: called, side, role = 'paper', areaMm2 = null }) => ({
-          name: called,
-          side: handSide(side),
-          role,
-          areaMm2,
+        members.map((one) => ({
+          name: one.name,
+          side: sideOfCase(one),
+          role: one.role ?? 'paper',
+          areaMm2: one.areaMm2 ?? null,
         })),
       );
       const reasons = kit.reasons.map(({ kind, weighs }) => `${kind} ${weighs.toFixed(2)}`).join(', ');

@@ -2,18 +2,11 @@ import { describe, expect, it } from 'vitest';
 import {
   type Meeting,
   missSizeOf,
-  nearKinOf,
   nearMissOf,
-  nearSameOf,
-  presenceOf,
   samenessOf,
   seenOf,
   sizeOf,
-  stepsFromAnswerOf,
-  strongOf,
   tieOf,
-  tintOf,
-  vividOf,
 } from '../../../src/harmony/measure/link-kind.ts';
 import { farMeeting } from '../../support/meetings.ts';
 
@@ -50,34 +43,6 @@ describe('what a tie weighs', () => {
     expect(
       tieOf({ ...farMeeting, deltaE00: 0, chromatic: false, size: 0, seen: 0.5 }, 'repeat', 5),
     ).toBeCloseTo(0.06, 12);
-  });
-});
-
-describe('how near a link comes to tying', () => {
-  it('is as one colour with a repeat 2 ΔE₀₀ and a hue 2 steps wider, and light and dark 0.3 values sooner', () => {
-    expect(nearSameOf({ ...farMeeting, deltaE00: 7 }, 5)).toBeCloseTo(0.54, 12);
-    expect(nearSameOf({ ...farMeeting, deltaE00: 7.01 }, 5)).toBe(0);
-    expect(nearSameOf({ ...farMeeting, hueSteps: 3.49 }, 5)).toBeCloseTo(0.6, 12);
-    expect(nearSameOf({ ...farMeeting, hueSteps: 3.5 }, 5)).toBe(0);
-    expect(nearSameOf({ ...farMeeting, hueSteps: 9, valueSteps: 1.7 }, 5)).toBeCloseTo(0.6, 12);
-    expect(nearSameOf({ ...farMeeting, hueSteps: 9, valueSteps: 1.69 }, 5)).toBe(0);
-    expect(nearSameOf({ ...farMeeting, hueSteps: 9.01, valueSteps: 3 }, 5)).toBe(0);
-  });
-
-  it('is as kin with neighbours and opposites 2 steps wider', () => {
-    expect(nearKinOf({ ...farMeeting, hueSteps: 5 }, 5)).toBeCloseTo(0.5, 12);
-    expect(nearKinOf({ ...farMeeting, hueSteps: 4.99 }, 5)).toBe(0);
-    expect(nearKinOf({ ...farMeeting, hueSteps: 19 }, 5)).toBeCloseTo(0.5, 12);
-    expect(nearKinOf({ ...farMeeting, hueSteps: 19.01 }, 5)).toBe(0);
-    expect(nearKinOf({ ...farMeeting, offSteps: 7 }, 5)).toBeCloseTo(0.55, 12);
-    expect(nearKinOf({ ...farMeeting, offSteps: 7.01 }, 5)).toBe(0);
-  });
-
-  it('is nothing where a hue does not count', () => {
-    for (const none of [{ chromatic: false }, { hueSteps: Number.NaN }]) {
-      expect(nearSameOf({ ...farMeeting, deltaE00: 1, ...none }, 5)).toBe(0);
-      expect(nearKinOf({ ...farMeeting, hueSteps: 10, ...none }, 5)).toBe(0);
-    }
   });
 });
 
@@ -120,21 +85,6 @@ describe('what answers an ink', () => {
     expect(at(0, { tint: 0.5, seen: 0.5 })).toBe(0.25);
     expect(at(0, { chromatic: false })).toBe(0);
   });
-
-  it('is measured in hue steps outside the nearest band', () => {
-    const away = (more: Partial<Meeting>, kind: 'unrelated' | 'near miss' | 'tonal' = 'unrelated') =>
-      stepsFromAnswerOf({ ...farMeeting, ...more }, kind, 5);
-    expect(away({ hueSteps: 20 })).toBeCloseTo(3, 12);
-    expect(away({ hueSteps: 30, offSteps: 9 })).toBeCloseTo(4, 12);
-    expect(away({ hueSteps: 4, deltaE00: 20 }, 'near miss')).toBeCloseTo(2.5, 12);
-    expect(away({ hueSteps: 6, deltaE00: 20 }, 'near miss')).toBeCloseTo(1, 12);
-    expect(away({ hueSteps: 4, deltaE00: 5.6 }, 'near miss')).toBeCloseTo(1, 12);
-    expect(away({ hueSteps: 4, deltaE00: 20, valueSteps: 1.97 }, 'near miss')).toBeCloseTo(0.5, 12);
-    expect(away({ hueSteps: 7, deltaE00: 20 }, 'near miss')).toBe(0);
-    expect(away({ hueSteps: 1, offSteps: 3 }, 'tonal')).toBe(0);
-    expect(away({ chromatic: false })).toBe(Number.POSITIVE_INFINITY);
-    expect(away({ hueSteps: Number.NaN })).toBe(Number.POSITIVE_INFINITY);
-  });
 });
 
 describe('what a share and a chroma give', () => {
@@ -145,12 +95,5 @@ describe('what a share and a chroma give', () => {
 
   it('is being seen from 0.2 % to 1 %', () => {
     expect([0.002, 0.006, 0.01, 0.5].map(seenOf)).toEqual([0, 0.5, 1, 1].map((v) => expect.closeTo(v, 9)));
-  });
-
-  it('is tint from C* 8 to 20, strength to 30, presence from 15 to 25, vividness from 25 to 70', () => {
-    expect([8, 14, 20].map(tintOf)).toEqual([0, 0.5, 1]);
-    expect([8, 19, 30].map(strongOf)).toEqual([0, 0.5, 1]);
-    expect([15, 20, 25].map(presenceOf)).toEqual([0, 0.5, 1]);
-    expect([25, 47.5, 70].map(vividOf)).toEqual([0.3, 0.65, 1].map((v) => expect.closeTo(v, 9)));
   });
 });

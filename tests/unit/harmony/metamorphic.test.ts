@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { eachAlone } from '../../../components/support/sample-papers.ts';
 import { adaptXyz } from '../../../src/colour/adaptation.ts';
 import { whites } from '../../../src/colour/illuminants.ts';
 import type { Lab } from '../../../src/colour/model.ts';
@@ -9,7 +10,7 @@ import type { CompareOptions, LinkKind, Reason, Verdict } from '../../../src/har
 import { verdictOrder } from '../../../src/harmony/rules/verdict.ts';
 import type { Ink, Side } from '../../../src/sheet/model.ts';
 import { chanceOf, chancePair, labInk, labSide, moved } from '../../support/chance.ts';
-import { handInk, handSide } from '../../support/sides.ts';
+import { handSide } from '../../support/sides.ts';
 import { tradeCases } from './trade-cases.ts';
 import { colour as c } from './trade-colours.ts';
 
@@ -37,14 +38,6 @@ describe('swapping the roles', () => {
 });
 
 describe('adding grey', () => {
-  it('to either sheet, as an ink, never changes a verdict for the worse', () => {
-    for (const [one, other] of pairs) {
-      const grey = (side: Side): Side => ({ ...side, inks: [...side.inks, handInk(c.grey, 'grey', 0.001)] });
-      expect(verdictOf(grey(one), other)).toBe(verdictOf(one, other));
-      expect(verdictOf(one, grey(other))).toBe(verdictOf(one, other));
-    }
-  });
-
   it('as a plain of its own holds with every anchor there is', () => {
     for (const hex of [c.grey, c.black, c.charcoal, c.kraft]) {
       const plain = handSide({ base: hex === c.kraft ? 'kraft' : 'tinted', hex });
@@ -159,10 +152,11 @@ describe('pairs made with a known relation', () => {
       for (let hue = 2; hue < 100; hue += 7) {
         const one = labFromMunsell({ hue, value: 4.5, chroma: 8 });
         const other = labFromMunsell({ hue: (hue + hueSteps) % 100, value: 4.5 + valueSteps, chroma: 8 });
-        const found = compare(labSide([one], [0.2]), labSide([other], [0.2]), bare);
+        const found = compare(eachAlone(labSide([one], [0.2])), eachAlone(labSide([other], [0.2])), bare);
         const link = found.links.at(-1)!;
         if (found.links.length < 4 || isNeutralised(one) || isNeutralised(other)) continue;
-        if (link.deltaE00 <= 5) continue;
+        // Beyond 16 nothing is a near miss, however near its hue.
+        if (link.deltaE00 <= 5 || (kind === 'near miss' && link.deltaE00 > 16)) continue;
         expect(link.hueSteps).toBeCloseTo(hueSteps, 0);
         expect(link.kind, `${hue} ${JSON.stringify(link)}`).toBe(kind);
       }

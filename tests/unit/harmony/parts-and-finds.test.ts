@@ -3,9 +3,8 @@ import { deltaE2000 } from '../../../src/colour/difference.ts';
 import { labFromHex, labFromOklch, oklchFromTuple } from '../../../src/colour/spaces.ts';
 import { compare } from '../../../src/harmony/compare.ts';
 import { colourIt, onBase } from '../../../src/harmony/further/colour-it.ts';
-import { findBridge, findByColour } from '../../../src/harmony/further/find-that-answers.ts';
+import { findByColour } from '../../../src/harmony/further/find-that-answers.ts';
 import { shadeParts, shades } from '../../../src/harmony/further/other-shade.ts';
-import { bladeCaution } from '../../../src/harmony/words/remedy-sentences.ts';
 import type { Reading, Side } from '../../../src/sheet/model.ts';
 import { inkFromHex, plainOf, sideOfPlain } from '../../../src/sheet/plain.ts';
 import { handSide } from '../../support/sides.ts';
@@ -34,55 +33,6 @@ describe('the parts of a sheet that hold', () => {
       shades.alone,
     ]);
     expect(cells.at(-1)).toBe(shades.nothing);
-  });
-
-  it('are listed in squares, each with what it answers and what is alone in it', () => {
-    const { squares, says, caution } = shadeParts(anchor, reading, { across: 2 });
-    expect(squares).toHaveLength(4);
-    expect(squares[0]).toMatchObject({ worthCutting: true, answers: ['B'], alone: [] });
-    expect(squares[0]!.frame).toEqual({ x: 0, y: 0, width: 0.5, height: 0.5 });
-    expect(squares[1]).toMatchObject({ worthCutting: false, alone: ['c'] });
-    expect(squares[3]).toMatchObject({ worthCutting: false, answers: [], alone: [] });
-    expect(caution).toBe(bladeCaution);
-    expect(says).toEqual([
-      'In 2 of 4 squares navy (B) is answered and nothing quarrels: worth cutting out.',
-      'In 1 of 4 squares leaf green (c) is alone or nearly misses: leave it, or cover the colour.',
-    ]);
-    const sized = (side: Side) =>
-      shadeParts(anchor, { ...reading, side }, { across: 2, sheetMm: 50 }).says[0];
-    expect(sized(sheet)).toContain('In 2 of 4 squares (each 25 mm) navy (B)');
-    expect(sized({ ...sheet, print: { ...sheet.print, assumedSize: true } })).toContain(
-      '(each about 25 mm, if the sheet is 12 in)',
-    );
-  });
-
-  it('are all of it where all of it holds, and none where none answers', () => {
-    expect(shadeParts(anchor, drawn(sheet, ['11', '11']), { across: 1 }).says).toEqual([
-      'Every part of the sheet holds: cut where you like.',
-    ]);
-    const alone = shadeParts(anchor, drawn(sheet, ['2222', '2222']), { across: 4 });
-    expect(alone.caution).toBeUndefined();
-    expect(alone.says[0]).toBe('Taken by itself, no part has a colour that answers the anchor.');
-    expect(alone.says[1]).toContain('In 8 of 8 squares leaf green (c)');
-    const mixed = shadeParts(anchor, drawn(sheet, ['1212', '2121', '1212', '2121']), { across: 2 });
-    expect(mixed.says).toEqual(['Every part carries some leaf green (c), so no part holds by itself.']);
-    expect(mixed.squares.every(({ answers }) => answers.includes('B'))).toBe(true);
-    expect(shadeParts(anchor, reading).squares).toHaveLength(36);
-  });
-});
-
-describe('a part that answers', () => {
-  // Muted beside vivid: a quarrel of the whole, in which no colour of the part is alone or nearly misses.
-  const judgedBy = (...inks: readonly (readonly [hex: string, share: number])[]) => {
-    const reading = drawn(handSide(onWhite([c.red, 0.4])), ['1100', '1100', '1100', '1100']);
-    return shadeParts(handSide(onWhite(...inks)), reading, { across: 1 }).squares[0]!;
-  };
-
-  it('is not worth cutting where the two quarrel all the same', () => {
-    expect(judgedBy([c.red, 0.3])).toMatchObject({ worthCutting: true, alone: [] });
-    const beside = judgedBy([c.dustyRose, 0.2]);
-    expect(beside.answers.length).toBeGreaterThan(0);
-    expect(beside).toMatchObject({ worthCutting: false, alone: [] });
   });
 });
 
@@ -174,47 +124,5 @@ describe('what have I that repeats this ink', () => {
     expect(found[1]).toMatchObject({ share: 0.05 });
     expect(findByColour(inkFromHex(c.navy), drawer, 0.5)).toHaveLength(1);
     expect(findByColour(inkFromHex(c.violet), drawer)).toEqual([]);
-  });
-});
-
-describe('what have I that could stand between these two', () => {
-  const anchor = handSide(onWhite([c.coral, 0.3]));
-  const candidate = handSide(onWhite([c.violet, 0.3]));
-  const drawer = [
-    handSide(onWhite([c.coral, 0.1], [c.violet, 0.1])),
-    handSide({ base: 'kraft', hex: c.kraft }),
-    handSide(onWhite([c.leaf, 0.3])),
-    handSide(onWhite([c.raspberry, 0.3])),
-    // Ties both, and needs a bridge itself: its ground quarrels with theirs.
-    handSide({ ...onCream([c.coral, 0.1], [c.violet, 0.1]), hex: c.oldCream }),
-  ];
-
-  it('is what holds with both and answers both, or is quiet, with a sentence each', () => {
-    const found = findBridge(anchor, candidate, drawer, ['Confetti', 'kraft cardstock']);
-    expect(found.map(({ index }) => index)).toEqual([0, 1]);
-    expect(found[0]!.says).toBe(
-      'Confetti: a repeat of coral (B) on one side, a repeat of violet (b) on the other.',
-    );
-    expect(found[1]!.says).toBe('Kraft cardstock: quiet, a rest between the two.');
-    expect(found[0]).toMatchObject({ toAnchor: 'holds-together', toCandidate: 'holds-together' });
-    expect(findBridge(anchor, candidate, drawer)[0]!.says).toContain('This one: a repeat of');
-    for (const { toAnchor, toCandidate } of found)
-      expect([toAnchor, toCandidate]).toEqual(['holds-together', 'holds-together']);
-    const laid = compare(anchor, drawer[4]!);
-    expect(laid.verdict).toBe('needs-a-bridge');
-  });
-
-  it('says whether it repeats or is kin, and does not call an opposite an answer', () => {
-    const sky = handSide(onWhite([c.skyBlue, 0.3]));
-    const navy = handSide(onWhite([c.navy, 0.3]));
-    const [found] = findBridge(sky, sky, [navy], ['Bare wooden letters']);
-    expect(found!.says).toMatch(
-      /^Bare wooden letters: a darker tone of [a-z ]+ \(B\) on one side, a darker tone of [a-z ]+ \(b\) on the other\.$/,
-    );
-    const opposite = handSide(onWhite([c.orange, 0.3]));
-    const { verdict, links } = compare(sky, opposite);
-    expect(verdict).toBe('holds-together');
-    expect(links.some(({ kind }) => kind === 'opposite')).toBe(true);
-    expect(findBridge(sky, sky, [opposite])).toEqual([]);
   });
 });

@@ -3,11 +3,9 @@ import { oklchFromHex } from '../../../src/colour/spaces.ts';
 import { advise } from '../../../src/harmony/advise.ts';
 import { colourIt } from '../../../src/harmony/further/colour-it.ts';
 import type { Remedy } from '../../../src/harmony/model.ts';
-import { ideasFor } from '../../../src/harmony/remedies/remedy-ideas.ts';
 import { plainOf } from '../../../src/sheet/plain.ts';
 import { chanceOf, chancePair } from '../../support/chance.ts';
 import { handSide } from '../../support/sides.ts';
-import { toldOf } from '../../support/told.ts';
 import { tradeCases } from './trade-cases.ts';
 import { colour as c, onWhite } from './trade-colours.ts';
 
@@ -85,16 +83,6 @@ describe('a remedy', () => {
       (changes ?? []).flatMap((change) => (change.kind === 'add' ? [`${kind} ${change.share}`] : [])),
     );
     expect(new Set(added)).toEqual(new Set(['carry 0.03', 'mount 0.05']));
-  });
-
-  it('cuts an ink away up to a share of 5 %, where it is not known where it lies', () => {
-    const cuts = (share: number) =>
-      ideasFor(
-        toldOf(handSide(onWhite([c.navy, 0.3])), handSide(onWhite([c.neonPink, share], [c.violet, 0.1]))),
-        {},
-      ).some(({ changes }) => changes.some((one) => one.kind === 'trim' && one.ink === 'b'));
-    expect(cuts(0.049)).toBe(true);
-    expect(cuts(0.051)).toBe(false);
   });
 });
 

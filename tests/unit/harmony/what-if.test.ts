@@ -1,6 +1,4 @@
 import { describe, expect, it } from 'vitest';
-import { compare } from '../../../src/harmony/compare.ts';
-import type { Change } from '../../../src/harmony/model.ts';
 import {
   addInk,
   applyChanges,
@@ -8,7 +6,6 @@ import {
   recolourInk,
   trimInk,
 } from '../../../src/harmony/remedies/changes.ts';
-import { whatIf } from '../../../src/harmony/remedies/what-if.ts';
 import type { Side } from '../../../src/sheet/model.ts';
 import { handInk, handSide } from '../../support/sides.ts';
 import { colour as c } from './trade-colours.ts';
@@ -81,64 +78,5 @@ describe('a change', () => {
       { kind: 'replace', of: 'candidate', side: handSide({ base: 'white', hex: c.white }) },
     ]);
     expect(JSON.stringify(side)).toBe(before);
-  });
-});
-
-describe('what if', () => {
-  const anchor = handSide({
-    base: 'cream',
-    hex: c.cream,
-    inks: [
-      [c.coral, 0.25],
-      [c.aqua, 0.1],
-    ],
-  });
-  const candidate = handSide({
-    base: 'cream',
-    hex: c.cream,
-    inks: [
-      [c.coral, 0.1],
-      [c.violet, 0.25],
-    ],
-  });
-  const found = compare(anchor, candidate);
-
-  it('compares again as if the changes were made, one after another', () => {
-    const trim: Change = { kind: 'trim', of: 'candidate', ink: 'c' };
-    const after = whatIf(found.anchor, found.candidate, [trim]);
-    expect(found.verdict).toBe('needs-a-bridge');
-    expect(after.verdict).toBe('holds-together');
-    expect(after.candidate.inks).toHaveLength(1);
-    expect(whatIf(found.anchor, found.candidate, [])).toEqual(found);
-  });
-
-  it('knows a strip between as apart, whatever was asked', () => {
-    const strip: Change = { kind: 'strip', ink: handInk(c.kraft, 'k', 1) };
-    const after = whatIf(found.anchor, found.candidate, [strip], { distance: 'touching' });
-    expect(after.distance).toBe('apart');
-    const miss = compare(
-      handSide({
-        base: 'cream',
-        hex: c.cream,
-        inks: [
-          [c.coral, 0.2],
-          [c.navy, 0.2],
-        ],
-      }),
-      handSide({
-        base: 'cream',
-        hex: c.cream,
-        inks: [
-          [c.raspberry, 0.05],
-          [c.navy, 0.2],
-        ],
-      }),
-    );
-    const parted = whatIf(miss.anchor, miss.candidate, [strip]);
-    expect(miss.verdict).toBe('needs-a-bridge');
-    expect(parted.verdict).toBe('holds-together');
-    expect(parted.reasons.find(({ kind }) => kind === 'near miss')!.says).toContain(
-      'with a neutral strip between',
-    );
   });
 });

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { familiesOf } from '../../support/judging/families/families.ts';
-import type { Seen } from '../../support/judging/families/model.ts';
+import { familiesOf } from '../../../src/sheet/families/families.ts';
+import type { Seen } from '../../../src/sheet/model.ts';
 import { handMade } from '../../support/judging/families.ts';
 
 /** What belongs to one family, and what is named apart, is ours: set by looking at the judged papers. */

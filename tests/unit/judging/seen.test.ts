@@ -2,10 +2,10 @@ import { converter } from 'culori';
 import { describe, expect, it } from 'vitest';
 import { oklabFromLinear } from '../../../src/colour/oklab-linear.ts';
 import type { Planes } from '../../../src/sheet/planes.ts';
+import { seenOf } from '../../../src/sheet/seen/seen.ts';
+import { seenNumbers } from '../../../src/sheet/seen/seen-numbers.ts';
+import { squaresOf } from '../../../src/sheet/seen/squares.ts';
 import { chanceOf } from '../../support/chance.ts';
-import { seenOf } from '../../support/judging/families/seen.ts';
-import { seenNumbers } from '../../support/judging/families/seen-numbers.ts';
-import { squaresOf } from '../../support/judging/families/squares.ts';
 
 type Grey = (xMm: number, yMm: number) => number;
 

@@ -1,16 +1,17 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { Seen } from '../../support/judging/families/model.ts';
+import { takeSide } from '../../../src/harmony/measure/take-side.ts';
+import { judgeWhole as judge, verdictAt } from '../../../src/harmony/whole/judge.ts';
+import { measuresOf } from '../../../src/harmony/whole/measures.ts';
+import type { Judged } from '../../../src/harmony/whole/model.ts';
+import { portraitOf } from '../../../src/harmony/whole/portrait.ts';
+import { countWeights, verdictLimits } from '../../../src/harmony/whole/whole-thresholds.ts';
+import type { Seen } from '../../../src/sheet/model.ts';
 import { handMade, looks } from '../../support/judging/families.ts';
 import { stepOf } from '../../support/judging/judged.ts';
-import { judge, verdictAt } from '../../support/judging/whole/judge.ts';
-import { measuresOf } from '../../support/judging/whole/measures.ts';
-import type { Judged } from '../../support/judging/whole/model.ts';
-import { portraitOf } from '../../support/judging/whole/portrait.ts';
-import { countWeights, verdictLimits } from '../../support/judging/whole/whole-thresholds.ts';
 
 type Colours = readonly (readonly [hex: string, share: number])[];
-const face = (colours: Colours, seen?: Seen) => portraitOf(handMade(colours, seen));
+const face = (colours: Colours, seen?: Seen) => portraitOf(takeSide(handMade(colours, seen), 'anchor'));
 const pair = (one: readonly [Colours, Seen], other: readonly [Colours, Seen]): Judged =>
   judge(face(...one), face(...other));
 

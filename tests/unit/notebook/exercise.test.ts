@@ -57,9 +57,7 @@ describe('an exercise', () => {
     const asked = (answered: ExerciseLeaf['answered']) =>
       mark({ ...exercise, ask: 'verdict', answered }, needsABridge);
     expect(asked('needs-a-bridge')).toMatchObject({ right: true });
-    expect(asked('pulls-apart')?.says).toContain(
-      'You say it pulls apart; the reading says it needs a bridge',
-    );
+    expect(asked('pulls-apart')?.says).toContain('You say it pulls apart; Quirewise says it needs a bridge');
   });
 
   it('has a question for everything that can be asked', () => {

@@ -4,18 +4,25 @@ import type { Notebook } from '../../../src/notebook/model.ts';
 import type { Places } from '../../../src/sheet/model.ts';
 import { startAdvice } from '../../../src/workbench/advice.ts';
 import { startComparisons } from '../../../src/workbench/comparisons.ts';
-import { type HandSide, handSide } from '../../support/sides.ts';
-import { colour as c, onWhite } from '../harmony/trade-colours.ts';
+import { handMade, looks } from '../../support/judging/families.ts';
 import { bunting, ledger, sampleNotebook, sheet } from '../notebook/sample-notebook.ts';
 
-const sheetOf = (id: string, spec: HandSide) => ({
+const sheetOf = (id: string, colours: readonly (readonly [string, number])[]) => ({
   ...sheet(id, id),
-  sides: { A: { reading: handSide(spec), pictureId: null } },
+  sides: { A: { reading: handMade(colours, looks.loose), pictureId: null } },
 });
 const drawer: Drawer = {
   sheets: [
-    sheetOf('bunting', onWhite([c.coral, 0.3])),
-    sheetOf('ledger', onWhite([c.violet, 0.3], [c.coral, 0.2])),
+    sheetOf('bunting', [
+      ['#f3e8ce', 0.6],
+      ['#db5a62', 0.2],
+      ['#6c9a4f', 0.2],
+    ]),
+    sheetOf('ledger', [
+      ['#f1f5fa', 0.6],
+      ['#6f45b5', 0.2],
+      ['#b4dc3a', 0.2],
+    ]),
   ],
   plains: [],
   parts: [],
@@ -28,7 +35,7 @@ const drawn = (rows: readonly string[]): Places => ({
   labels: Uint8Array.from(rows.join(''), Number),
 });
 const apart = drawn(['11110000', '11110022', '11110022', '11110000']);
-const allOver = drawn(['10101012', '01010121', '10101012', '01010121', '10101012', '01010121']);
+const allOver = drawn(['12121212', '21212121', '12121212', '21212121', '12121212', '21212121']);
 
 describe('what could mend a pair', () => {
   it('is told once it is known where the inks lie, and not before', async () => {
@@ -46,7 +53,8 @@ describe('what could mend a pair', () => {
     expect(advice.now(notebook, pair)).toBeNull();
     const told = await advice.whenKnown(notebook, pair);
     expect(arrived).toBe(2);
-    expect(told.filter(({ kind }) => kind === 'trim').length).toBeGreaterThan(0);
+    expect(told).toEqual(comparisons.remedies(drawer, pair, { candidate: apart }));
+    expect(told.length).toBeGreaterThan(1);
     expect(advice.now(notebook, pair)).toBe(told);
     expect(comparisons.of(drawer, bunting, ledger, 'apart')).toBe(before);
   });

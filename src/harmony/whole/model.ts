@@ -1,4 +1,4 @@
-import type { Verdict } from '../../../../src/harmony/model.ts';
+import type { Verdict } from '../model.ts';
 import type { MeasureName } from './measures.ts';
 import type { PaperRole, Portrait } from './portrait.ts';
 
@@ -31,7 +31,7 @@ export type FindingName =
   | 'drawn differently';
 
 /** P published, T common practice of the trade, O our choice. */
-export type Standing = 'P' | 'T' | 'O';
+export type Backing = 'P' | 'T' | 'O';
 
 /** One finding about the whole pair. */
 export interface Finding {
@@ -45,7 +45,7 @@ export interface Finding {
   readonly counts: number;
   /** Named numbers; the unit is in the name. Those that end in A are the first side's, in B the second's. */
   readonly numbers: Readonly<Record<string, number>>;
-  readonly standing: Standing;
+  readonly standing: Backing;
   /** Keys into the list of sources. */
   readonly sourceIds: readonly string[];
   /** Ids of the families that it speaks of: of the first side, of the second. Empty where it speaks of a side as a whole. */
@@ -69,7 +69,11 @@ export interface Judged {
   readonly balance: number;
   /** Null where the verdict is clear. */
   readonly arguable: Arguable | null;
-  /** Those that lead first; see `inOrder`. */
+  /** Every one that was looked for, in no order. */
+  readonly all: readonly Finding[];
+  /** Those that count, whether they are told or not, the largest first. */
+  readonly counted: readonly Finding[];
+  /** Those that are told, and that lead first; see `inOrder`. */
   readonly findings: readonly Finding[];
   /** The one to three of them that are told before "more", each of another kind. */
   readonly leading: readonly Finding[];

@@ -1,3 +1,5 @@
+import type { FindingName } from './model.ts';
+
 /**
  * Every number that judges two papers as a whole, with its unit and its standing: P published, T common practice of the
  * trade, O our choice. What says "tuned" was tuned by us on judged papers, leaving pictures out. Nothing else in this
@@ -50,6 +52,8 @@ export const measureLimits = {
   softChroma: [25, 45],
   /** How much of the less coloured side must have a hue (by the root of its share). */
   coloured: [0.05, 0.4],
+  /** Mean ΔE₀₀ to the nearest ink of the other side up to which two sheets are one paper, and from which they are two. */
+  otherPaper: [1, 4],
   /** Mean ΔE₀₀ to the nearest ink of the other side; no ink counts as further than `farDeltaE`. */
   sharedDeltaE: [10, 28],
   farDeltaE: 40,
@@ -104,6 +108,25 @@ export const countWeights = {
   'hard beside hard': -1,
 } as const;
 
+/**
+ * What is left of a finding where the edges of two papers do not meet, and what a plain strip between them adds. That a strip
+ * parts two busy prints is common practice (T); the numbers are ours (O).
+ */
+export const betweenLimits = {
+  apart: { 'near miss': 0.85, 'hard beside hard': 0.85 },
+  behindStrip: {
+    'near miss': 0.45,
+    'hard beside hard': 0.3,
+    'many hues': 0.5,
+    'strong contrast of colour': 0.5,
+    'hues far apart': 0.6,
+    'one is greyed': 0.6,
+    'strong beside soft': 0.8,
+  },
+  /** How far the strip itself rests the eye. */
+  stripRests: 0.4,
+} as const;
+
 /** The two limits of the balance, in findings. Tuned by us on judged papers, leaving pictures out. */
 export const verdictLimits = {
   /** The pair holds together from here on: findings against may outweigh those for by no more than this. */
@@ -113,6 +136,13 @@ export const verdictLimits = {
   /** A balance this close to a limit can be argued. */
   close: 0.3,
 } as const;
+
+/** What each finding counts among the ties of a ranking. O. */
+export const standingWeights: Readonly<Partial<Record<FindingName, number>>> = {
+  'comes back': 1,
+  'tone on tone': 0.5,
+  'grounds agree': 0.5,
+};
 
 /** From which number each finding that is only told begins, and where it is full. All O. */
 export const toldLimits = {
@@ -147,7 +177,7 @@ export const tellingWeights = {
   'strong contrast of colour': 0.6,
   'strong beside soft': 1,
   'nothing shared': 0.65,
-  'near miss': 0.55,
+  'near miss': 0.65,
   'one is greyed': 0.9,
   'hues far apart': 0.65,
   'hard beside hard': 0.95,

@@ -1,17 +1,16 @@
-import { angleDeg } from '../../../../src/colour/hue.ts';
-import type { Lab } from '../../../../src/colour/model.ts';
-import { type NeutralKind, neutralKind } from '../../../../src/colour/neutral.ts';
-import { linearFromOklab } from '../../../../src/colour/oklab-linear.ts';
+import { angleDeg } from '../../colour/hue.ts';
+import type { Lab, Oklch } from '../../colour/model.ts';
+import { type NeutralKind, neutralKind } from '../../colour/neutral.ts';
+import { linearFromOklab } from '../../colour/oklab-linear.ts';
 import {
   chromaAb,
   encodedFromLinear,
   labFromOklch,
   oklabFromOklch,
   oklchFromTuple,
-} from '../../../../src/colour/spaces.ts';
-import type { Side } from '../../../../src/sheet/model.ts';
-import { familiesOf } from '../families/families.ts';
-import type { Family, Seen, SeenSide } from '../families/model.ts';
+} from '../../colour/spaces.ts';
+import type { Ink, Seen, Side } from '../../sheet/model.ts';
+import type { FamilySide } from '../model.ts';
 import { ramp } from './ramp.ts';
 import { portraitLimits as limits } from './whole-thresholds.ts';
 
@@ -20,7 +19,7 @@ export type PaperRole = 'rests' | 'is soft' | 'speaks';
 
 /** A family with what the findings ask of it, computed once. */
 export interface SeenFamily {
-  readonly family: Family;
+  readonly id: string;
   readonly lab: Lab;
   readonly share: number;
   /** C*ab. */
@@ -46,9 +45,11 @@ export interface SeenInk {
 
 /** A side as a whole. */
 export interface Portrait {
-  readonly side: Side;
+  readonly side: FamilySide;
   readonly families: readonly SeenFamily[];
   readonly base: SeenFamily;
+  /** All inks of all families. */
+  readonly inks: readonly SeenInk[];
   /** Contrast at arm's length, in steps of L*; plain stock under 3, a bold check 27. */
   readonly contrast: number;
   /** Contrast of its colours in pattern, root mean square in a*, b*. */
@@ -76,10 +77,20 @@ export interface Portrait {
   readonly role: PaperRole;
 }
 
-/** A side as its pair is judged by. Sides that were read before `seen` was measured get what their inks and print tell. */
-export function portraitOf(side: SeenSide, first: 'A' | 'a' = 'A'): Portrait {
+/** A side as its pair is judged by, once. Sides that were read before `seen` was measured get what their inks and print tell. */
+export function portraitOf(side: FamilySide): Portrait {
+  const known = kept.get(side);
+  if (known) return known;
+  const portrait = portraitFrom(side);
+  kept.set(side, portrait);
+  return portrait;
+}
+
+const kept = new WeakMap<FamilySide, Portrait>();
+
+function portraitFrom(side: FamilySide): Portrait {
   const seen = side.seen ?? seenBefore(side);
-  const families = familiesOf(side, side.seen ?? null, first).map((family) => seenFamily(family, side));
+  const families = seenFamilies(side);
   const base = families[0]!;
   const contrast = Math.hypot(seen.light, limits.colourCounts * seen.colour, limits.largeCounts * seen.large);
   const rest = 1 - ramp(contrast, limits.restFull, limits.restNone);
@@ -99,6 +110,7 @@ export function portraitOf(side: SeenSide, first: 'A' | 'a' = 'A'): Portrait {
     side,
     families,
     base,
+    inks: families.flatMap((family) => family.inks),
     contrast,
     seenColour: seen.colour,
     rest,
@@ -120,31 +132,37 @@ export function portraitOf(side: SeenSide, first: 'A' | 'a' = 'A'): Portrait {
   };
 }
 
-function seenFamily(family: Family, side: Side): SeenFamily {
-  const { lab, share } = family;
-  const all = [side.base, ...side.inks];
-  const whole = all.reduce((sum, ink) => sum + ink.share, 0) || 1;
-  const chroma = chromaAb(lab);
-  return {
-    family,
-    lab,
-    share,
-    chroma,
-    hueDeg: angleDeg(lab.a, lab.b),
-    neutral: neutralKind(lab),
-    tint: ramp(chroma, limits.tintFrom, limits.tintFull),
-    inks: all
-      .filter((ink) => family.inks.includes(ink.id))
-      .map((ink) => {
-        const its = labFromOklch(oklchFromTuple(ink.oklch));
-        return { id: ink.id, lab: its, chroma: chromaAb(its), share: ink.share / whole };
+function seenFamilies(side: FamilySide): SeenFamily[] {
+  const all: readonly Ink[] = [side.base, ...side.inks];
+  const whole = all.reduce((sum, ink) => sum + ink.share, 0);
+  const within = new Map(side.within.map((ink) => [ink.id, ink]));
+  return all.map((ink, at): SeenFamily => {
+    const share = whole > 0 ? ink.share / whole : 1 / all.length;
+    const oklch = oklchFromTuple(ink.oklch);
+    const lab = labFromOklch(oklch);
+    const chroma = chromaAb(lab);
+    const inside = side.families[at]!.inks.map((id) => within.get(id)!);
+    const of = inside.reduce((sum, one) => sum + one.share, 0);
+    return {
+      id: ink.id,
+      lab,
+      share,
+      chroma,
+      hueDeg: angleDeg(lab.a, lab.b),
+      neutral: neutralKind(lab),
+      tint: ramp(chroma, limits.tintFrom, limits.tintFull),
+      inks: inside.map((one) => {
+        const its = labFromOklch(oklchFromTuple(one.oklch));
+        const part = of > 0 ? one.share / of : 1 / inside.length;
+        return { id: one.id, lab: its, chroma: chromaAb(its), share: share * part };
       }),
-    grey: greyOf(family),
-  };
+      grey: greyOf(oklch),
+    };
+  });
 }
 
-function greyOf({ oklch }: Family): number {
-  const { l, a, b } = oklabFromOklch(oklchFromTuple(oklch));
+function greyOf(oklch: Oklch): number {
+  const { l, a, b } = oklabFromOklch(oklch);
   const rgb = linearFromOklab(l, a, b).map((v) => Math.min(1, Math.max(0, encodedFromLinear(v))));
   return Math.min(Math.min(...rgb), 1 - Math.max(...rgb));
 }

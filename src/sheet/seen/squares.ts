@@ -1,4 +1,7 @@
-import type { Planes } from '../../../../src/sheet/planes.ts';
+import { labResponse } from '../../colour/cielab.ts';
+import { whites } from '../../colour/illuminants.ts';
+import { rootsOfAb, xyzOfCones } from '../../colour/oklab-digits.ts';
+import type { Planes } from '../planes.ts';
 import { seenNumbers } from './seen-numbers.ts';
 
 /** A side in squares of about a millimetre: L*, a*, b* of each. */
@@ -98,22 +101,18 @@ function placesIn(from: number, to: number): { place: Int32Array; part: Float64A
   return { place, part };
 }
 
-/** CIELAB D65 of OKLab, written to a place. Source: Ottosson 2020 with the digits of CSS Color 4, taken straight to XYZ over its white. */
+const [la, lb, ma, mb, sa, sb] = rootsOfAb;
+const [xl, xm, xs, yl, ym, ys, zl, zm, zs] = xyzOfCones;
+const { x: whiteX, z: whiteZ } = whites.D65;
+
+/** CIELAB D65 of OKLab, written to a place. Source: Ottosson 2020 with the digits of CSS Color 4, taken straight to XYZ. */
 function toLab(l: number, a: number, b: number, to: readonly Float64Array[], i: number): void {
-  const p = (l + 0.3963377773761749 * a + 0.2158037573099136 * b) ** 3;
-  const q = (l - 0.1055613458156586 * a - 0.0638541728258133 * b) ** 3;
-  const r = (l - 0.0894841775298119 * a - 1.2914855480194092 * b) ** 3;
-  const x = root((1.2268798733741557 * p - 0.5578149965554813 * q + 0.28139105017721583 * r) / white.x);
-  const y = root(-0.04057576262431372 * p + 1.1122868293970594 * q - 0.07171106666151701 * r);
-  const z = root((-0.07637294974672142 * p - 0.4214933239627914 * q + 1.5869240244272418 * r) / white.z);
+  const [p, q, r] = [l + la * a + lb * b, l + ma * a + mb * b, l + sa * a + sb * b];
+  const [long, middle, short] = [p * p * p, q * q * q, r * r * r];
+  const x = labResponse((xl * long + xm * middle + xs * short) / whiteX);
+  const y = labResponse(yl * long + ym * middle + ys * short);
+  const z = labResponse((zl * long + zm * middle + zs * short) / whiteZ);
   to[0]![i] = 116 * y - 16;
   to[1]![i] = 500 * (x - y);
   to[2]![i] = 200 * (y - z);
-}
-
-/** D65 as CSS Color 4 has it, Y = 1. */
-const white = { x: 0.3127 / 0.329, z: (1 - 0.3127 - 0.329) / 0.329 } as const;
-
-function root(t: number): number {
-  return t > 216 / 24389 ? Math.cbrt(t) : ((24389 / 27) * t + 16) / 116;
 }

@@ -1,3 +1,5 @@
+import { steadyExp } from '../../colour/steady.ts';
+
 /** A plane blurred by a Gaussian of this standard deviation in its own squares; at the border it is mirrored. */
 export function blurred(plane: Float64Array, width: number, height: number, sd: number): Float64Array {
   if (sd < leastSd) return plane;
@@ -16,7 +18,7 @@ const wide = 2;
 
 function weightsOf(sd: number): Float64Array {
   const reach = Math.ceil(3 * sd);
-  const half = Float64Array.from({ length: reach + 1 }, (_, i) => Math.exp((-i * i) / (2 * sd * sd)));
+  const half = Float64Array.from({ length: reach + 1 }, (_, i) => steadyExp((-i * i) / (2 * sd * sd)));
   const sum = half.reduce((s, v, i) => s + (i ? 2 * v : v), 0);
   return half.map((v) => v / sum);
 }

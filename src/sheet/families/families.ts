@@ -1,6 +1,6 @@
-import { hexFromOklch } from '../../../../src/colour/gamut.ts';
-import type { Lab, OkLab, OklchTuple } from '../../../../src/colour/model.ts';
-import { isccName } from '../../../../src/colour/names.ts';
+import { hexFromOklch } from '../../colour/gamut.ts';
+import type { Lab, OkLab, OklchTuple } from '../../colour/model.ts';
+import { isccName } from '../../colour/names.ts';
 import {
   chromaAb,
   labFromOklch,
@@ -8,12 +8,13 @@ import {
   oklchFromLab,
   oklchFromTuple,
   tupleFromOklch,
-} from '../../../../src/colour/spaces.ts';
-import { tradeWord } from '../../../../src/colour/trade-words.ts';
-import { idAt } from '../../../../src/sheet/ink.ts';
-import type { Ramp, Side } from '../../../../src/sheet/model.ts';
+} from '../../colour/spaces.ts';
+import { steadyExp } from '../../colour/steady.ts';
+import { tradeWord } from '../../colour/trade-words.ts';
+import { idAt } from '../ink.ts';
+import type { Ramp, Seen, Side } from '../model.ts';
 import { familyNumbers as numbers } from './family-numbers.ts';
-import type { Family, Seen } from './model.ts';
+import type { Family } from './model.ts';
 import { namesThatDiffer } from './names-that-differ.ts';
 import { isOneTexture } from './one-texture.ts';
 
@@ -50,6 +51,7 @@ export interface Member {
 
 interface Group extends Member {
   readonly members: readonly Member[];
+  readonly place: Place;
 }
 
 function memberOf(
@@ -90,11 +92,7 @@ function inOneWash(p: Group, q: Group, washes: readonly Ramp[]): boolean {
 
 /** How far two groups lie from being one family: under 1 they are. */
 function apart(p: Group, q: Group): number {
-  // The base's own colour stands for its family, or a chain of in-betweens would lead away from it.
-  const [one, other] = [p, q].map((g) => placeOf(oklabFromLab((g.base ? g.members[0]! : g).lab))) as [
-    Place,
-    Place,
-  ];
+  const [one, other] = [p.place, q.place];
   const strength = (one.strength + other.strength) / 2;
   const dl = (numbers.lightnessOfColours + numbers.lightnessOfNeutrals * (1 - strength)) * (one.l - other.l);
   const dc = numbers.chroma * (one.chroma - other.chroma);
@@ -107,7 +105,8 @@ function placeOf({ l, a, b }: OkLab): Place {
   const chroma = Math.hypot(a, b);
   const [black, seen] = numbers.hueFromLightness;
   const strength =
-    Math.tanh(chroma / numbers.hueFromChroma) * Math.min(1, Math.max(0, (l - black) / (seen - black)));
+    (1 - 2 / (steadyExp((2 * chroma) / numbers.hueFromChroma) + 1)) *
+    Math.min(1, Math.max(0, (l - black) / (seen - black)));
   const per = chroma > 0 ? strength / chroma : 0;
   return { l, chroma, x: a * per, y: b * per, strength };
 }
@@ -126,12 +125,16 @@ function gather(members: readonly Member[]): Group {
     members.reduce((sum, one) => sum + of(one.lab) * (share > 0 ? one.share : 1), 0) /
     (share || members.length);
   const sorted = [...members].sort((p, q) => Number(q.base) - Number(p.base) || q.share - p.share);
+  const lab = { l: mean((v) => v.l), a: mean((v) => v.a), b: mean((v) => v.b) };
+  const base = members.some((one) => one.base);
   return {
     id: sorted[0]!.id,
-    lab: { l: mean((v) => v.l), a: mean((v) => v.a), b: mean((v) => v.b) },
+    lab,
     share,
-    base: members.some((one) => one.base),
+    base,
     members: sorted,
+    // The base's own colour stands for its family, or a chain of in-betweens would lead away from it.
+    place: placeOf(oklabFromLab(base ? sorted[0]!.lab : lab)),
   };
 }
 

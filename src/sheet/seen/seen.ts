@@ -1,6 +1,6 @@
-import type { Planes } from '../../../../src/sheet/planes.ts';
+import type { Seen } from '../model.ts';
+import type { Planes } from '../planes.ts';
 import { blurred } from './blurred.ts';
-import type { Seen } from './model.ts';
 import { regularityOf } from './regularity.ts';
 import { seenNumbers as numbers } from './seen-numbers.ts';
 import { squaresOf } from './squares.ts';

@@ -1,5 +1,5 @@
-import type { Verdict } from '../../../../src/harmony/model.ts';
-import { findingsOf } from './findings.ts';
+import type { Verdict } from '../model.ts';
+import { findingsOf, type Lying } from './findings.ts';
 import { inOrder, leading } from './in-order.ts';
 import type { Arguable, Finding, Judged } from './model.ts';
 import type { Portrait } from './portrait.ts';
@@ -10,8 +10,8 @@ import { verdictLimits } from './whole-thresholds.ts';
  * unless those against outweigh those for by more than a stated number, and pulls apart beyond a second.
  * Source: ours; the two limits were tuned on judged papers, leaving pictures out.
  */
-export function judge(a: Portrait, b: Portrait): Judged {
-  const findings = findingsOf(a, b);
+export function judgeWhole(a: Portrait, b: Portrait, lying?: Lying): Judged {
+  const findings = findingsOf(a, b, lying);
   const balance = findings.reduce((sum, finding) => sum + finding.counts, 0);
   const verdict = verdictAt(balance);
   const ordered = inOrder(findings, verdict);
@@ -19,6 +19,10 @@ export function judge(a: Portrait, b: Portrait): Judged {
     verdict,
     balance,
     arguable: arguableAt(balance, verdict, findings),
+    all: findings,
+    counted: findings
+      .filter(({ counts }) => counts !== 0)
+      .sort((p, q) => Math.abs(q.counts) - Math.abs(p.counts)),
     findings: ordered,
     leading: leading(ordered, verdict),
     roles: [a.role, b.role],
@@ -40,9 +44,9 @@ function arguableAt(balance: number, verdict: Verdict, findings: readonly Findin
   if (by > close) return null;
   const above = balance >= border;
   const instead = above ? verdictAt(border - close / 2) : verdictAt(border + close / 2);
-  // Without the smallest finding that is large enough, the balance would lie on the other side.
+  // Without the largest finding of that direction the balance would lie on the other side.
   const turning = findings
     .filter((f) => (above ? f.counts > by : -f.counts > by))
-    .sort((p, q) => Math.abs(p.counts) - Math.abs(q.counts))[0];
+    .sort((p, q) => Math.abs(q.counts) - Math.abs(p.counts))[0];
   return instead === verdict ? null : { instead, by, turnedBy: turning?.name ?? null };
 }

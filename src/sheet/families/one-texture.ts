@@ -1,6 +1,6 @@
-import type { Lab } from '../../../../src/colour/model.ts';
+import type { Lab } from '../../colour/model.ts';
+import type { Seen } from '../model.ts';
 import { familyNumbers } from './family-numbers.ts';
-import type { Seen } from './model.ts';
 
 /** Whether a side is one texture: laid, flecked, linen, kraft or embossed stock, of so little contrast that it is one colour. */
 export function isOneTexture(
