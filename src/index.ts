@@ -89,4 +89,4 @@ export { guessMotif } from './sheet/print/motif.ts';
 export { readSide, readWithPlaces } from './sheet/read-side.ts';
 export { relabel } from './sheet/relabel.ts';
 export { UnreadableImage } from './sheet/unreadable.ts';
-export { inkWord } from './sheet/words.ts';
+export { inkWord } from './sheet/words/side-words.ts';

@@ -1,6 +1,6 @@
-import { turnedWords } from '../drawing/kind-words.ts';
 import type { NamedSide, SceneNode } from '../drawing/model.ts';
-import { capital, inksOf } from '../drawing/says.ts';
+import { turnedWords } from '../drawing/words/kind-words.ts';
+import { capital, inksOf } from '../drawing/words/says.ts';
 import type { Comparison, Remedy } from '../harmony/model.ts';
 import { verdictWords } from '../harmony/words/sentences.ts';
 import {

@@ -1,7 +1,7 @@
 import type { SceneNode } from '../drawing/model.ts';
-import { capital } from '../drawing/says.ts';
 import { fitText, textWidth } from '../drawing/text.ts';
 import { verdictMark, verdictMarkBox } from '../drawing/verdict-mark.ts';
+import { capital } from '../drawing/words/says.ts';
 import type { Comparison, Reason, Remedy } from '../harmony/model.ts';
 import { verdictWords } from '../harmony/words/sentences.ts';
 import type { Ink } from '../sheet/model.ts';

@@ -2,7 +2,7 @@ import type { Advised, Reason, Remedy } from '../harmony/model.ts';
 import { verdictWords } from '../harmony/words/sentences.ts';
 import type { Ink, Side } from '../sheet/model.ts';
 import { groundWords } from '../sheet/print/base-sure.ts';
-import { inkWord, repeatWords } from '../sheet/words.ts';
+import { inkWord, repeatWords } from '../sheet/words/side-words.ts';
 import type { Placed } from './study-json.ts';
 
 /** Columns that a line of the report fills at most. */

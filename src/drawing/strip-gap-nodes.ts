@@ -1,9 +1,9 @@
 import type { NamedSide, SceneNode } from './model.ts';
-import { inksOf } from './says.ts';
 import type { Stretch } from './strip-gap.ts';
 import { lightnessOf, type StripLook, stripTop } from './strip-look.ts';
 import { fitText, textWidth } from './text.ts';
 import { n } from './torn.ts';
+import { inksOf } from './words/says.ts';
 
 /** The empty stretch as a lighter ground behind the lanes, and the words above it. */
 export function gapNodes(

@@ -1,10 +1,9 @@
 import { scaleLinear } from 'd3-scale';
 import type { ColourRegion } from '../harmony/model.ts';
-import { inkWord } from '../sheet/words.ts';
+import { inkWord } from '../sheet/words/side-words.ts';
 import { letterNode } from './marks.ts';
 import type { Drawing, NamedSide, SceneNode, Surround } from './model.ts';
 import { regionsOnStrip } from './region.ts';
-import { capital, inkSays, inksOf, shareWords } from './says.ts';
 import { spreadAlong } from './spread.ts';
 import type { Stretch } from './strip-gap.ts';
 import { gapNodes, gapSays } from './strip-gap-nodes.ts';
@@ -12,6 +11,7 @@ import { lightnessOf, type StripLook, stripTop as top } from './strip-look.ts';
 import { type SurroundTones, surroundTones } from './surround.ts';
 import { fitText } from './text.ts';
 import { n } from './torn.ts';
+import { capital, inkSays, inksOf, shareWords } from './words/says.ts';
 
 export interface StripPapers {
   readonly anchor: NamedSide;

@@ -1,10 +1,9 @@
 import type { Wheel } from '../colour/model.ts';
 import type { ColourRegion, Link } from '../harmony/model.ts';
-import { inkWord } from '../sheet/words.ts';
+import { inkWord } from '../sheet/words/side-words.ts';
 import { diamondPath, halfDiagonal, inkMark } from './marks.ts';
 import type { Drawing, NamedSide, SceneNode, Surround } from './model.ts';
 import { regionsOnWheel } from './region.ts';
-import { inkSays, inksOf, shareWords } from './says.ts';
 import { type SurroundTones, surroundTones } from './surround.ts';
 import { n } from './torn.ts';
 import { wheelKey } from './wheel-key.ts';
@@ -20,6 +19,7 @@ import {
 } from './wheel-places.ts';
 import { wheelReach, wheelRing } from './wheel-ring.ts';
 import { wheelTable } from './wheel-table.ts';
+import { inkSays, inksOf, shareWords } from './words/says.ts';
 
 /** What the wheel shows: one paper, two with their links, and other candidates as outlines. */
 export interface WheelPapers {

@@ -1,5 +1,5 @@
 import type { Print } from '../../sheet/model.ts';
-import { repeatWords } from '../../sheet/words.ts';
+import { repeatWords } from '../../sheet/words/side-words.ts';
 import type { MeasuredSide } from '../measure/measured.ts';
 import { adviceWeights, pageLimits } from '../thresholds.ts';
 import * as sentences from '../words/sentences.ts';
