@@ -5,6 +5,7 @@ import { inkWord } from '../sheet/words/side-words.ts';
 import type { ChartTable } from './model.ts';
 import type { WheelPapers } from './wheel.ts';
 import { sitsInHub, type WheelLayout } from './wheel-places.ts';
+import { wheelTableTitle } from './words/chart-words.ts';
 import { inksOf, shareWords } from './words/says.ts';
 
 /** The wheel as a table: each ink with its hue and chroma, and what it is linked to. */
@@ -39,7 +40,7 @@ export function wheelTable(
     ]),
   );
   return {
-    caption: 'Hue and chroma of each ink',
+    caption: wheelTableTitle,
     columns: [
       'Ink',
       'Colour',
