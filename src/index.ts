@@ -91,4 +91,4 @@ export { guessMotif } from './sheet/print/motif.ts';
 export { readSide, readWithPlaces } from './sheet/read-side.ts';
 export { relabel } from './sheet/relabel.ts';
 export { UnreadableImage } from './sheet/unreadable.ts';
-export { inkWord } from './sheet/words.ts';
+export { inkWord } from './sheet/words/side-words.ts';

@@ -1,6 +1,6 @@
 import { html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
-import { inkWords } from '../../src/drawing/says.ts';
+import { inkWords } from '../../src/drawing/words/says.ts';
 import type { Verdict } from '../../src/harmony/model.ts';
 import { chipStyle } from '../study/chip-style.ts';
 import { inkTable, withChips } from '../study/sentence.ts';

@@ -2,7 +2,7 @@ import { html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { live } from 'lit/directives/live.js';
 import { letterOn } from '../../src/drawing/ladders.ts';
-import { inksOf } from '../../src/drawing/says.ts';
+import { inksOf } from '../../src/drawing/words/says.ts';
 import type { Kit } from '../../src/harmony/model.ts';
 import { paperLimits } from '../../src/sheet/limits.ts';
 import '../drawer/qw-miniature.ts';

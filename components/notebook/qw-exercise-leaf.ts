@@ -1,8 +1,8 @@
 import { html, nothing, type PropertyValues } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { styleMap } from 'lit/directives/style-map.js';
-import { inksOf, inkWords, linkSays } from '../../src/drawing/says.ts';
 import { surroundTones } from '../../src/drawing/surround.ts';
+import { inksOf, inkWords, linkSays } from '../../src/drawing/words/says.ts';
 import type { Verdict } from '../../src/harmony/model.ts';
 import type { ExerciseLeaf, Surround } from '../../src/notebook/model.ts';
 import type { Ink } from '../../src/sheet/model.ts';

@@ -1,6 +1,6 @@
 import { html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
-import { inksOf } from '../../src/drawing/says.ts';
+import { inksOf } from '../../src/drawing/words/says.ts';
 import type { AsideReason, HandChange, Ink, Side, SpecialFinish, Spot } from '../../src/sheet/model.ts';
 import { controls } from '../support/controls.ts';
 import { QwElement } from '../support/element.ts';

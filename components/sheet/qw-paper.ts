@@ -2,7 +2,7 @@ import { css, html, LitElement, nothing, type PropertyValues } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
 import type { NamedSide, Surround } from '../../src/drawing/model.ts';
 import { paperStandIn } from '../../src/drawing/paper.ts';
-import { inksOf, inkTag, paperSays } from '../../src/drawing/says.ts';
+import { inksOf, inkTag, paperSays } from '../../src/drawing/words/says.ts';
 import type { Ink, Places } from '../../src/sheet/model.ts';
 import { pointEvent } from '../support/point.ts';
 import { baseStyles, wearTokens } from '../support/tokens.ts';

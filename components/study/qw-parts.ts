@@ -1,6 +1,6 @@
 import { css, html, nothing, type PropertyValues } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
-import { inkWords } from '../../src/drawing/says.ts';
+import { inkWords } from '../../src/drawing/words/says.ts';
 import type { Comparison, ShadedSquare, Shading } from '../../src/harmony/model.ts';
 import { controls, ruled } from '../support/controls.ts';
 import { QwElement } from '../support/element.ts';

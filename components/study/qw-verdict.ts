@@ -1,6 +1,6 @@
 import { css, html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
-import { turnedWords } from '../../src/drawing/kind-words.ts';
+import { turnedWords } from '../../src/drawing/words/kind-words.ts';
 import type { Comparison, Kit } from '../../src/harmony/model.ts';
 import { controls, ruled } from '../support/controls.ts';
 import { QwElement } from '../support/element.ts';

@@ -1,6 +1,6 @@
 import { css, html, nothing, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
-import { inksOf, inkWords, shareWords } from '../../src/drawing/says.ts';
+import { inksOf, inkWords, shareWords } from '../../src/drawing/words/says.ts';
 import type { Change, Role } from '../../src/harmony/model.ts';
 import type { Ink } from '../../src/sheet/model.ts';
 import { controls } from '../support/controls.ts';

@@ -1,6 +1,6 @@
-import { turnedWords } from '../drawing/kind-words.ts';
 import type { NamedSide, SceneNode } from '../drawing/model.ts';
-import { capital, inksOf } from '../drawing/says.ts';
+import { turnedWords } from '../drawing/words/kind-words.ts';
+import { capital, inksOf } from '../drawing/words/says.ts';
 import type { Comparison, Remedy } from '../harmony/model.ts';
 import { verdictWords } from '../harmony/words/sentences.ts';
 import {
@@ -16,9 +16,7 @@ import { type Block, flowLines, moved } from './flow.ts';
 import { matBlock } from './mat.ts';
 import type { Board, BoardOptions } from './model.ts';
 import { boardTones, type Page, pageOf, type } from './sizes.ts';
-
-/** Stands at the foot of every board. */
-export const caution = 'Judged on a screen: a guide. A snippet in the light of the album decides.';
+import { caution, howSeen } from './words/board-words.ts';
 
 /**
  * A comparison as a picture to share: both papers, their inks, wheel and strip, the verdict, the three weightiest
@@ -172,9 +170,8 @@ function headBlock({ title, options, page, comparison }: Content, plan: Plan, wi
         maxLines: plan.wordLines,
       })
     : { height: 0, nodes: [] };
-  const wheel = (options.wheel ?? 'eye') === 'eye' ? "on the eye's wheel" : "on the painter's wheel";
-  const how = comparison.distance === 'apart' ? 'held apart on the page' : 'judged as if touching';
-  const note = flowLines(`${how},\nseen ${wheel}`, page.margin - 100 * k, {
+  const seen = howSeen(options.wheel ?? 'eye', comparison.distance === 'apart');
+  const note = flowLines(seen, page.margin - 100 * k, {
     size: type.margin * k,
     face: 'sans',
     fill: boardTones.soft,

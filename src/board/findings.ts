@@ -1,12 +1,13 @@
 import type { SceneNode } from '../drawing/model.ts';
-import { capital } from '../drawing/says.ts';
 import { fitText, textWidth } from '../drawing/text.ts';
 import { verdictMark, verdictMarkBox } from '../drawing/verdict-mark.ts';
+import { capital } from '../drawing/words/says.ts';
 import type { Comparison, Reason, Remedy } from '../harmony/model.ts';
 import { verdictWords } from '../harmony/words/sentences.ts';
 import type { Ink } from '../sheet/model.ts';
 import { type Block, flowLines, flowSentence, moved } from './flow.ts';
 import { boardTones, type Page, type } from './sizes.ts';
+import { mendHeading } from './words/board-words.ts';
 
 /** What the findings are set in: the page, how wide the text is, and the inks that sentences name. */
 export interface FindingsSet {
@@ -123,7 +124,7 @@ export function remediesBlock(remedies: readonly Remedy[], set: FindingsSet): Bl
   return {
     height: top + height + foot.height,
     nodes: [
-      { type: 'text', x: 0, y: heading.size * 1.05, text: 'What could mend it', ...heading },
+      { type: 'text', x: 0, y: heading.size * 1.05, text: mendHeading, ...heading },
       ...nodes,
       ...foot.nodes,
     ],
@@ -141,7 +142,7 @@ export function remedyLines(remedies: readonly Remedy[], set: FindingsSet): Bloc
   return {
     height: top + remedies.length * step + foot.height,
     nodes: [
-      { type: 'text', x: 0, y: top * 0.62, text: 'What could mend it', ...bold, size: type.remedy * k * 1.1 },
+      { type: 'text', x: 0, y: top * 0.62, text: mendHeading, ...bold, size: type.remedy * k * 1.1 },
       ...remedies.flatMap((remedy, i): SceneNode[] => {
         const y = top + i * step + step * 0.66;
         const title = fitText(remedy.title, set.width * 0.6, { ...bold, weight: 500 });

@@ -1,6 +1,7 @@
 import type { Comparison, Remedy } from '../harmony/model.ts';
 import { boardOf } from './compose.ts';
 import type { Board, BoardKind, BoardOptions } from './model.ts';
+import { aboutPair } from './words/board-words.ts';
 
 /** A kind of board: what it is called, what it is for, and how it is drawn. */
 export interface BoardKindDeclared {
@@ -18,7 +19,7 @@ export interface BoardKindDeclared {
 export const boardKinds: { readonly [Kind in BoardKind]: BoardKindDeclared } = {
   pair: {
     label: 'Pair',
-    about: 'both papers, whether they hold together and why',
+    about: aboutPair,
     draw: boardOf,
   },
 };

@@ -4,7 +4,7 @@ import { paperStandIn } from '../drawing/paper.ts';
 import { surroundTones } from '../drawing/surround.ts';
 import { fitText } from '../drawing/text.ts';
 import type { Side } from '../sheet/model.ts';
-import { repeatWords } from '../sheet/words.ts';
+import { repeatWords } from '../sheet/words/side-words.ts';
 import { type Block, flowLines, moved } from './flow.ts';
 import { type } from './sizes.ts';
 

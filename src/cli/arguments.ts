@@ -2,6 +2,7 @@ import type { Distance } from '../harmony/model.ts';
 import type { Card, Frame } from '../sheet/model.ts';
 import { type StudyVersion, studyVersions } from './study-json.ts';
 import { Trouble } from './trouble.ts';
+import { formatRefused } from './words/study-words.ts';
 
 /** One picture that was named, and how it is to be read. */
 export interface PictureOrder {
@@ -72,7 +73,7 @@ export function orderOf(args: readonly string[]): StudyOrder | 'help' {
 
 function versionOf(value: string): StudyVersion {
   const version = studyVersions.find((one) => `v${one}` === value);
-  if (version === undefined) throw new Trouble(`--format is v1 or v2, not "${value}".`);
+  if (version === undefined) throw new Trouble(formatRefused(value));
   return version;
 }
 

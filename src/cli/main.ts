@@ -3,11 +3,11 @@ import type { Advised } from '../harmony/model.ts';
 import { rank } from '../harmony/ranking/rank.ts';
 import { remediesFor } from '../harmony/remedies/remedies.ts';
 import { orderOf, type StudyOrder } from './arguments.ts';
-import { help } from './help.ts';
 import { type ReadPicture, readPicture } from './read-picture.ts';
 import { report } from './report.ts';
 import { type Placed, studyJson } from './study-json.ts';
 import { Trouble } from './trouble.ts';
+import { help } from './words/help.ts';
 import { writeWhole } from './write-file.ts';
 
 /** Where the command was called, and where its words go. */

@@ -3,8 +3,9 @@ import { portraitOf } from '../harmony/whole/portrait.ts';
 import { verdictWords } from '../harmony/words/sentences.ts';
 import type { Ink } from '../sheet/model.ts';
 import { groundWords } from '../sheet/print/base-sure.ts';
-import { inkWord, repeatWords } from '../sheet/words.ts';
+import { inkWord, repeatWords } from '../sheet/words/side-words.ts';
 import type { Placed } from './study-json.ts';
+import { seenWords } from './words/study-words.ts';
 
 /** Columns that a line of the report fills at most. */
 const columns = 88;
@@ -29,8 +30,6 @@ function told({ candidate, decision, reasons, remedies }: Advised): string {
   return parts.filter((part) => part !== '').join('\n\n');
 }
 
-const roleWords = { rests: 'Rests', 'is soft': 'Speaks softly', speaks: 'Speaks' } as const;
-
 function palette(side: FamilySide): string {
   const { base, inks, print, light } = side;
   const lines = [
@@ -41,7 +40,7 @@ function palette(side: FamilySide): string {
   const repeat = every === null ? '' : `, repeat ${every}`;
   const scale = print.scale === null ? '' : `, ${print.scale} print`;
   const { role, contrast } = portraitOf(side);
-  const seen = `${roleWords[role]}, contrast ${contrast.toFixed(0)} at arm’s length`;
+  const seen = seenWords(role, contrast);
   lines.push(wrapped(`${seen}${scale}${repeat}. ${light.note}`, '  '));
   return lines.join('\n');
 }

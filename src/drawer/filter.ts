@@ -1,5 +1,5 @@
 import type { BaseKind, Finish, Motif, PrintScale, Side } from '../sheet/model.ts';
-import { inkWord } from '../sheet/words.ts';
+import { inkWord } from '../sheet/words/side-words.ts';
 import { partById, sheetById } from './by-id.ts';
 import { allHeld, nameOfHeld, sideOfHeld } from './find.ts';
 import type { Drawer, Held } from './model.ts';

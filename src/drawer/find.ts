@@ -3,6 +3,7 @@ import type { Plain, Sheet, Side } from '../sheet/model.ts';
 import { sideOfPlain } from '../sheet/plain.ts';
 import { partById, plainById, sheetById } from './by-id.ts';
 import type { Drawer, Held } from './model.ts';
+import { gone } from './words/gone.ts';
 
 /** A key that tells held things apart: "sheet:rose-vine:A", "plain:kraft", "part:3". */
 export function heldKey(held: Held): string {
@@ -59,7 +60,6 @@ const plainSides = new WeakMap<Plain, Side>();
 
 /** The name to show; a sheet with two sides says which. */
 export function nameOfHeld(drawer: Drawer, held: Held): string {
-  const gone = 'a paper that is no longer in the drawer';
   if (held.kind === 'plain') return plainById(drawer, held.id)?.name ?? gone;
   if (held.kind === 'part') return partById(drawer, held.id)?.name ?? gone;
   const sheet = sheetById(drawer, held.id);

@@ -3,7 +3,7 @@ import { takeSide } from '../harmony/measure/take-side.ts';
 import type { Comparison, Distance, Verdict } from '../harmony/model.ts';
 import { foundColour } from '../harmony/words/found-words.ts';
 import type { BaseKind, Ink, Motif, PrintScale } from '../sheet/model.ts';
-import { inkWord } from '../sheet/words.ts';
+import { inkWord } from '../sheet/words/side-words.ts';
 import { type DrawerFilter, filterHeld } from './filter.ts';
 import { heldKey, nameOfHeld, sheetKey, sideOfHeld } from './find.ts';
 import type { Drawer, Held } from './model.ts';

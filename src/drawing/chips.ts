@@ -1,10 +1,10 @@
 import type { Ink } from '../sheet/model.ts';
-import { inkWord } from '../sheet/words.ts';
+import { inkWord } from '../sheet/words/side-words.ts';
 import { letterNode } from './marks.ts';
 import type { Drawing, NamedSide, SceneNode, Surround } from './model.ts';
-import { inkSays, inksOf, shareWords } from './says.ts';
 import { surroundTones } from './surround.ts';
 import { tornChipPath } from './torn.ts';
+import { inkSays, inksOf, shareWords } from './words/says.ts';
 
 export interface ChipsOptions {
   /** Width of the row in the drawing's units. Default 300; never less than the letters need. */

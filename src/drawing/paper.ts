@@ -1,8 +1,8 @@
-import { inkWord } from '../sheet/words.ts';
+import { inkWord } from '../sheet/words/side-words.ts';
 import { letterNode } from './marks.ts';
 import type { Drawing, NamedSide, SceneNode } from './model.ts';
-import { inkSays, inksOf, shareWords } from './says.ts';
 import { n, seeded } from './torn.ts';
+import { inkSays, inksOf, shareWords } from './words/says.ts';
 
 const edge = 240;
 

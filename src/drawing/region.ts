@@ -5,6 +5,7 @@ import { type StripLook, stripTop } from './strip-look.ts';
 import type { SurroundTones } from './surround.ts';
 import { n } from './torn.ts';
 import { polar, type WheelLayout, wheelAngleDeg } from './wheel-places.ts';
+import { regionSays } from './words/region-says.ts';
 
 /** Stretches of colour on the wheel, as dashed outlines around its centre: nothing is filled, no colour is proposed. */
 export function regionsOnWheel(
@@ -51,12 +52,6 @@ export function regionsOnStrip(
       mark: { kind: 'region', inks: [], label: regionSays(region) },
     };
   });
-}
-
-/** A stretch in words, with its numbers. */
-export function regionSays({ hueDeg, lightness, chroma }: ColourRegion): string {
-  const span = (list: readonly number[], digits: number) => list.map((one) => one.toFixed(digits)).join('–');
-  return `Any colour in here: hue ${span(hueDeg, 0)}°, L* ${span(lightness, 0)}, chroma ${span(chroma, 2)}.`;
 }
 
 function paint({ text }: SurroundTones) {

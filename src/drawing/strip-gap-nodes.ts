@@ -1,9 +1,10 @@
 import type { NamedSide, SceneNode } from './model.ts';
-import { inksOf } from './says.ts';
 import type { Stretch } from './strip-gap.ts';
 import { lightnessOf, type StripLook, stripTop } from './strip-look.ts';
 import { fitText, textWidth } from './text.ts';
 import { n } from './torn.ts';
+import { gapWords } from './words/chart-words.ts';
+import { inksOf } from './words/says.ts';
 
 /** The empty stretch as a lighter ground behind the lanes, and the words above it. */
 export function gapNodes(
@@ -45,7 +46,5 @@ export function gapSays(gap: Stretch, papers: readonly NamedSide[]): string {
   const specks = papers.some(({ side }) =>
     inksOf(side).some((ink) => lightnessOf(ink) > gap.from + 0.5 && lightnessOf(ink) < gap.to - 0.5),
   );
-  const where = papers.length > 1 ? 'empty in both' : 'empty';
-  const but = specks ? ' but for specks' : '';
-  return `${where}${but}, L* ${Math.round(gap.from)}–${Math.round(gap.to)}: a photograph will stand out here`;
+  return gapWords(gap, papers.length > 1, specks);
 }

@@ -1,10 +1,9 @@
 import { scaleLinear } from 'd3-scale';
 import type { ColourRegion } from '../harmony/model.ts';
-import { inkWord } from '../sheet/words.ts';
+import { inkWord } from '../sheet/words/side-words.ts';
 import { letterNode } from './marks.ts';
 import type { Drawing, NamedSide, SceneNode, Surround } from './model.ts';
 import { regionsOnStrip } from './region.ts';
-import { capital, inkSays, inksOf, shareWords } from './says.ts';
 import { spreadAlong } from './spread.ts';
 import type { Stretch } from './strip-gap.ts';
 import { gapNodes, gapSays } from './strip-gap-nodes.ts';
@@ -12,6 +11,8 @@ import { lightnessOf, type StripLook, stripTop as top } from './strip-look.ts';
 import { type SurroundTones, surroundTones } from './surround.ts';
 import { fitText } from './text.ts';
 import { n } from './torn.ts';
+import { outlinedOnStrip, stripShows, stripTable } from './words/chart-words.ts';
+import { capital, inkSays, inksOf, shareWords } from './words/says.ts';
 
 export interface StripPapers {
   readonly anchor: NamedSide;
@@ -55,7 +56,7 @@ export function lightnessStrip(papers: StripPapers, options: StripOptions = {}):
     width,
     height: bottom + 26,
     title: `Lightness of ${full.map((paper) => paper.name).join(' and ')}`,
-    description: `CIELAB L* from 0, black, to 100, white; a lane for each paper.${gap ? ` ${capital(gapSays(gap, full))}.` : ''}`,
+    description: `${stripShows}${gap ? ` ${capital(gapSays(gap, full))}.` : ''}`,
     nodes: [
       ...(gap ? gapNodes(gap, full, lanes, look) : []),
       ...axis(bottom, look),
@@ -64,7 +65,7 @@ export function lightnessStrip(papers: StripPapers, options: StripOptions = {}):
       ...others.flatMap((paper, lane) => outlineChips(paper, lanes + lane * outlineLaneHeight, look)),
     ],
     table: {
-      caption: 'Lightness of each ink',
+      caption: stripTable,
       columns: ['Ink', 'Colour', 'Paper', 'L*', 'Share'],
       rows: [...full, ...others].flatMap((paper) =>
         inksOf(paper.side).map((ink) => [
@@ -159,7 +160,7 @@ function outlineChips(paper: NamedSide, y: number, { tones, x }: StripLook): Sce
       mark: {
         kind: 'ink',
         inks: [],
-        label: `${paper.name}, not drawn in full: ${inkWord(ink)}, lightness L* ${Math.round(lightnessOf(ink))}.`,
+        label: outlinedOnStrip(paper.name, inkWord(ink), lightnessOf(ink)),
       },
     };
   });

@@ -2,10 +2,10 @@ import type { Wheel } from '../colour/model.ts';
 import type { Link, LinkKind } from '../harmony/model.ts';
 import { halfDiagonal } from './marks.ts';
 import type { MarkRef, SceneNode } from './model.ts';
-import { linkSays } from './says.ts';
 import type { SurroundTones } from './surround.ts';
 import { n } from './torn.ts';
 import type { WheelPlace } from './wheel-places.ts';
+import { linkSays } from './words/says.ts';
 
 /** How a link is drawn: solid for a repeat, dotted for a near miss, dashed for opposites. */
 export const linkStrokes: Partial<Record<LinkKind, LinkStroke>> = {

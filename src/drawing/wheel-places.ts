@@ -6,8 +6,8 @@ import { painterFromHue } from '../colour/wheels.ts';
 import type { Link, LinkKind } from '../harmony/model.ts';
 import type { Ink, Side } from '../sheet/model.ts';
 import { halfDiagonal, largestHubRadius, radiusFromShare, smallestRadius } from './marks.ts';
-import { inksOf } from './says.ts';
 import { spread } from './spread.ts';
+import { inksOf } from './words/says.ts';
 
 /** Radius of the outermost ring where there is room for it, in the drawing's units. */
 export const usualRing = 140;

@@ -1,11 +1,12 @@
 import type { Wheel } from '../colour/model.ts';
 import { painterFromHue } from '../colour/wheels.ts';
 import type { Link } from '../harmony/model.ts';
-import { inkWord } from '../sheet/words.ts';
+import { inkWord } from '../sheet/words/side-words.ts';
 import type { ChartTable } from './model.ts';
-import { inksOf, shareWords } from './says.ts';
 import type { WheelPapers } from './wheel.ts';
 import { sitsInHub, type WheelLayout } from './wheel-places.ts';
+import { wheelTableTitle } from './words/chart-words.ts';
+import { inksOf, shareWords } from './words/says.ts';
 
 /** The wheel as a table: each ink with its hue and chroma, and what it is linked to. */
 export function wheelTable(
@@ -39,7 +40,7 @@ export function wheelTable(
     ]),
   );
   return {
-    caption: 'Hue and chroma of each ink',
+    caption: wheelTableTitle,
     columns: [
       'Ink',
       'Colour',

@@ -1,10 +1,9 @@
 import type { Wheel } from '../colour/model.ts';
 import type { ColourRegion, Link } from '../harmony/model.ts';
-import { inkWord } from '../sheet/words.ts';
+import { inkWord } from '../sheet/words/side-words.ts';
 import { diamondPath, halfDiagonal, inkMark } from './marks.ts';
 import type { Drawing, NamedSide, SceneNode, Surround } from './model.ts';
 import { regionsOnWheel } from './region.ts';
-import { inkSays, inksOf, shareWords } from './says.ts';
 import { type SurroundTones, surroundTones } from './surround.ts';
 import { n } from './torn.ts';
 import { wheelKey } from './wheel-key.ts';
@@ -20,6 +19,8 @@ import {
 } from './wheel-places.ts';
 import { wheelReach, wheelRing } from './wheel-ring.ts';
 import { wheelTable } from './wheel-table.ts';
+import { outlinedOnWheel, wheelShows, wheelTitle } from './words/chart-words.ts';
+import { inkSays, inksOf, shareWords } from './words/says.ts';
 
 /** What the wheel shows: one paper, two with their links, and other candidates as outlines. */
 export interface WheelPapers {
@@ -76,7 +77,7 @@ export function hueWheel(papers: WheelPapers, options: WheelOptions = {}): Drawi
   return {
     width,
     height,
-    title: candidate ? `Hue wheel of ${anchor.name} and ${candidate.name}` : `Hue wheel of ${anchor.name}`,
+    title: wheelTitle(anchor.name, candidate?.name),
     description: describe(papers, wheel, links.length),
     nodes: [
       ringNote(centreY + ring + 30, tones),
@@ -143,7 +144,7 @@ function outlines(
         mark: {
           kind: 'ink',
           inks: [],
-          label: `${paper.name}, not drawn in full: ${inkWord(ink)}, ${shareWords(ink.share)}.`,
+          label: outlinedOnWheel(paper.name, inkWord(ink), shareWords(ink.share)),
         },
         children: [
           { type: 'path', d: diamondPath(at.x, at.y, half), fill: '#808080', opacity: 0 },
@@ -184,13 +185,7 @@ function fitRing(width: number, wheel: Wheel): { ring: number; centreX: number }
 }
 
 function describe(papers: WheelPapers, wheel: Wheel, links: number): string {
-  const whose =
-    wheel === 'eye' ? "the eye's wheel (hue by OKLCH angle)" : "the painter's wheel (twelve pigment steps)";
   const inks =
     inksOf(papers.anchor.side).length + (papers.candidate ? inksOf(papers.candidate.side).length : 0);
-  const lines = links === 0 ? '' : ` ${links} ${links === 1 ? 'link is' : 'links are'} drawn.`;
-  return (
-    `${inks} ${inks === 1 ? 'ink' : 'inks'} on ${whose}. Chroma grows from the hub outward, neutrals sit in the hub, the area of a mark ` +
-    `follows its share.${lines}`
-  );
+  return wheelShows(wheel, inks, links);
 }

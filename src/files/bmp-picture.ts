@@ -1,6 +1,6 @@
 import type { PixelImage } from '../sheet/model.ts';
 import { unpackedRuns } from './bmp-runs.ts';
-import { torn } from './picture-refusals.ts';
+import { torn } from './words/picture-refusals.ts';
 
 /**
  * The pixels of a BMP file: 1, 4, 8, 16, 24 and 32 bits a pixel, plain, by masks, or in runs; opaque unless it names a mask

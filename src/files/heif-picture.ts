@@ -1,6 +1,6 @@
-import { torn } from './picture-refusals.ts';
 import { type ColourNote, profileNote, type RawPicture } from './raw-picture.ts';
 import { reducedPicture, rowsOfRgba } from './reduced-picture.ts';
+import { torn } from './words/picture-refusals.ts';
 
 /** What is used of a HEIF decoder here. */
 export interface Libheif {

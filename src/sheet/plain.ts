@@ -4,6 +4,7 @@ import { labFromOklch, oklchFromHex, oklchFromTuple, tupleFromOklch } from '../c
 import { tradeWord } from '../colour/trade-words.ts';
 import type { Ink, Plain, PlainKind, Side } from './model.ts';
 import { baseKind } from './print/base.ts';
+import { lightWords } from './words/light-words.ts';
 
 /** A plain's one colour as a side: nothing but its base. */
 export function sideOfPlain(plain: Plain): Side {
@@ -14,7 +15,7 @@ export function sideOfPlain(plain: Plain): Side {
     base: { ...plain.ink, id: 'A', share: 1, accent: false, kind, printed: false },
     inks: [],
     print: { busyness: 0, repeatMm: null, scale: null },
-    light: { known: true, note: 'The colour was given, not photographed.' },
+    light: { known: true, note: lightWords.given },
   };
 }
 

@@ -1,6 +1,7 @@
 import { linearOfByte } from '../colour/light-tables.ts';
 import type { Frame, PixelImage } from './model.ts';
 import { UnreadableImage } from './unreadable.ts';
+import { refusals } from './words/refusals.ts';
 
 /** The sheet as it is read: block averages in OKLab, `a` and `b` doubled, as texture moves lightness more. */
 export interface Planes {
@@ -43,7 +44,7 @@ export function clampFrame(frame: Frame | undefined, image: PixelImage): Frame {
   const y = Math.max(0, Math.round(frame?.y ?? 0));
   const right = Math.min(image.width, Math.round((frame?.x ?? 0) + (frame?.width ?? image.width)));
   const bottom = Math.min(image.height, Math.round((frame?.y ?? 0) + (frame?.height ?? image.height)));
-  if (!(right > x && bottom > y)) throw new UnreadableImage('The part to read lies outside the picture.');
+  if (!(right > x && bottom > y)) throw new UnreadableImage(refusals.partOutside);
   return { x, y, width: right - x, height: bottom - y };
 }
 

@@ -11,6 +11,8 @@ import { withoutScreen } from './screen/descreen.ts';
 import { withoutRosettes } from './screen/rosettes.ts';
 import { seenOf } from './seen/seen.ts';
 import { UnreadableImage } from './unreadable.ts';
+import { lightWords } from './words/light-words.ts';
+import { refusals } from './words/refusals.ts';
 
 /** Longer side of a full sheet where no scale is given: 12 in. */
 const sheetMm = 305;
@@ -41,13 +43,12 @@ export function readWithPlaces(image: PixelImage, options: ReadOptions = {}): Re
 export function readUnderLight(image: PixelImage, options: ReadOptions, light: KnownLight | null): Reading {
   refuse(image);
   const frame = clampFrame(options.crop, image);
-  if (frame.width * frame.height < 2)
-    throw new UnreadableImage('The picture is too small to read: one pixel.');
+  if (frame.width * frame.height < 2) throw new UnreadableImage(refusals.onePixel);
   const mmPerPixel = options.mmPerPixel ?? sheetMm / Math.max(frame.width, frame.height);
   const lies = light?.lies ?? null;
   const { linear: all, softness, rosettes } = withoutScreen(image, frame, lies);
   const linear = options.outline ? within(all, options.outline) : all;
-  if (!linear.count) throw new UnreadableImage('The picture is fully transparent: there is nothing to read.');
+  if (!linear.count) throw new UnreadableImage(refusals.transparent);
   const planes = oklabPlanes(linear, light?.matrix ?? null);
   if (rosettes > 0) withoutRosettes(planes, rosettes);
   const flat = flatness(planes);
@@ -84,17 +85,17 @@ function middleOn(card: Frame, sheet: Frame): { x: number; y: number } {
 
 function refuse({ data, width, height }: PixelImage): void {
   if (!(width > 0 && height > 0) || data.length < width * height * 4)
-    throw new UnreadableImage('The picture is empty.');
-  if (width * height < 2) throw new UnreadableImage('The picture is too small to read: one pixel.');
+    throw new UnreadableImage(refusals.empty);
+  if (width * height < 2) throw new UnreadableImage(refusals.onePixel);
 }
 
 function lightNote(light: KnownLight | null, uneven: boolean): Light {
-  const shade = uneven ? ' It fell unevenly over the sheet, and that was taken out.' : '';
+  const shade = uneven ? ` ${lightWords.evenedOut}` : '';
   const { known, note } = light ?? unknown;
   return { known, note: note + shade };
 }
 
 const unknown: Light = {
   known: false,
-  note: 'No card has been pointed out: the light is unknown, so whites and creams are as the camera gave them.',
+  note: lightWords.unknown,
 };

@@ -14,6 +14,7 @@ import {
 } from '../colour/spaces.ts';
 
 import { paperLimits } from './limits.ts';
+import { refusals } from './words/refusals.ts';
 
 /** How a colour was written. */
 export type ColourNotation = 'hex' | 'CSS' | 'CIELAB, D65' | 'CIELAB, D50' | 'OKLCH' | 'Munsell';
@@ -44,9 +45,7 @@ export function parseColourText(text: string): TypedColour | undefined {
 export function whyNoColour(text: string): string | undefined {
   const colour = anyColour(text);
   if (!colour || isThere(colour)) return undefined;
-  return colour.notation === 'Munsell'
-    ? 'No paper and no ink is that strong. Check the last number: Munsell chroma seldom goes past 20.'
-    : 'There is no such colour: it would be stronger than any light. Check the numbers.';
+  return colour.notation === 'Munsell' ? refusals.tooStrongForMunsell : refusals.noSuchColour;
 }
 
 /** Slips of the pen, as 5PB 4/100 for 4/10, and numbers of colours that no eye can see are none. */

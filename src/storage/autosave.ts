@@ -1,4 +1,4 @@
-import { type StorageTrouble, troubleFrom } from './trouble.ts';
+import { type StorageTrouble, troubleFrom } from './words/trouble.ts';
 
 export type SaveStatus =
   | { readonly status: 'saved' }

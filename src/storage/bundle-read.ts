@@ -8,7 +8,7 @@ import { pictureIdsIn } from './pictures-in.ts';
 import { asideWithPictureIds, pictureIdsOf, withPictureIds } from './pictures-of.ts';
 import { idSchema } from './schema-ink.ts';
 import { strippedPicture } from './strip-picture.ts';
-import { StorageTrouble } from './trouble.ts';
+import { StorageTrouble } from './words/trouble.ts';
 import { type Sliced, unzipEntry, type ZipEntry, zipEntries } from './zip-directory.ts';
 
 /** A picture out of a bundle, under a fresh id, so that nothing that is stored can be overwritten by it. */

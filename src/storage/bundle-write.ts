@@ -7,7 +7,7 @@ import { pictureIdsIn } from './pictures-in.ts';
 import { pictureIdsOf } from './pictures-of.ts';
 import type { RecordKind, SetAside } from './records.ts';
 import { strippedPicture } from './strip-picture.ts';
-import { StorageTrouble } from './trouble.ts';
+import { StorageTrouble } from './words/trouble.ts';
 import { type Write, zipWriter } from './zip-write.ts';
 
 /** What stands in a bundle's notebook.json beside the notebook. */

@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import { StorageTrouble } from './trouble.ts';
+import { StorageTrouble } from './words/trouble.ts';
 
 export const notebookFormat = 'quirewise-notebook';
 /** Goes up by one with every change that older files do not already satisfy; `steps` then gets a way up from the last. */

@@ -5,8 +5,8 @@ import { migrate, type NotebookFile, notebookFormat, notebookVersion } from './m
 import { type RecordKind, type RecordOf, recordFrom, type SetAside, setAside } from './records.ts';
 import { idSchema, nameSchema } from './schema-ink.ts';
 import { notebookSchema } from './schema-notebook.ts';
-import { StorageTrouble } from './trouble.ts';
-import { shortened } from './why-not.ts';
+import { StorageTrouble } from './words/trouble.ts';
+import { shortened } from './words/why-not.ts';
 
 /** A notebook as it is kept: the same type, with its format and version around it. */
 export function fileFromNotebook(notebook: Notebook): NotebookFile {

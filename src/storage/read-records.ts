@@ -4,7 +4,7 @@ import type { Database, Head, StoredRecord } from './database.ts';
 import { notebookFormat, notebookVersion } from './migrate.ts';
 import { openNotebookFile } from './notebook-file.ts';
 import { recordFrom, type SetAside, setAside } from './records.ts';
-import { StorageTrouble } from './trouble.ts';
+import { StorageTrouble } from './words/trouble.ts';
 import { type Item, type Lists, type StoredKind, storedKinds, type Written, writtenOf } from './written.ts';
 
 /** A notebook as its records stand in the store, not looked into yet. */

@@ -4,7 +4,7 @@ import type { Part, Plain, Sheet } from '../sheet/model.ts';
 import { idSchema } from './schema-ink.ts';
 import { leafSchema } from './schema-notebook.ts';
 import { partSchema, plainSchema, sheetSchema } from './schema-sheet.ts';
-import { whyNot } from './why-not.ts';
+import { whyNot } from './words/why-not.ts';
 
 /** What a notebook is kept in: one record a leaf, sheet, plain and part, each read by itself. */
 export interface RecordOf {

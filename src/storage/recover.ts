@@ -4,7 +4,7 @@ import type { Left, Note } from './ahead.ts';
 import { type Clash, choicesAfter, isSame, mergedFields } from './merge.ts';
 import { itemFrom } from './read-records.ts';
 import type { Kept, Shelf } from './shelf.ts';
-import { troubleFrom } from './trouble.ts';
+import { troubleFrom } from './words/trouble.ts';
 import {
   type Item,
   isSameWritten,

@@ -3,7 +3,7 @@ import type { Database, Head } from './database.ts';
 import { notebookVersion } from './migrate.ts';
 import { type Places, placesOf } from './places.ts';
 import { recordRefused, type SetAside } from './records.ts';
-import { StorageTrouble } from './trouble.ts';
+import { StorageTrouble } from './words/trouble.ts';
 import {
   type Difference,
   differences,

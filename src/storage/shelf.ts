@@ -11,7 +11,7 @@ import { pictureIdsIn } from './pictures-in.ts';
 import { rangeOf, readRaw, readRecords } from './read-records.ts';
 import type { SetAside } from './records.ts';
 import { type Base, fitToStore, isStored, type SaveMore, saveRecords } from './save-records.ts';
-import { StorageTrouble, troubleFrom } from './trouble.ts';
+import { StorageTrouble, troubleFrom } from './words/trouble.ts';
 import { recordName, type Written } from './written.ts';
 
 /** A notebook as it was found on the shelf. */

@@ -1,4 +1,4 @@
-import { StorageTrouble } from './trouble.ts';
+import { StorageTrouble } from './words/trouble.ts';
 
 /** The picture's file without anything but what its pixels need: no place, date, camera, words, profile or hidden tail. */
 export function strippedPicture(bytes: Uint8Array, type: string): Uint8Array<ArrayBuffer> {

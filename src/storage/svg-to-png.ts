@@ -1,5 +1,5 @@
 import { pngWithDensity } from './png-density.ts';
-import { StorageTrouble } from './trouble.ts';
+import { StorageTrouble } from './words/trouble.ts';
 
 /** Above this many pixels some tablets give a blank canvas without an error. */
 const mostPixels = 16_700_000;

@@ -1,7 +1,7 @@
 import { Inflate } from 'fflate';
 import { crc32 } from '../files/crc32.ts';
 import { breath } from './breath.ts';
-import { StorageTrouble } from './trouble.ts';
+import { StorageTrouble } from './words/trouble.ts';
 
 /** One file in a zip, as its central directory tells. Source: PKWARE APPNOTE 6.3 §4.3.7, §4.3.12–16, §4.5.3. */
 export interface ZipEntry {

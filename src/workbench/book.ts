@@ -1,7 +1,7 @@
 import { applyEdit, type Edit } from '../notebook/edits.ts';
 import { dropStep, type History, recordStep, redoStep, startHistory, undoStep } from '../notebook/history.ts';
 import type { Notebook } from '../notebook/model.ts';
-import { mergeKeyOf, tellEdit } from '../notebook/tell.ts';
+import { mergeKeyOf, tellEdit } from '../notebook/words/tell.ts';
 import { refusalOf } from '../storage/refusal.ts';
 import type { StateHolder } from './state-holder.ts';
 

@@ -2,7 +2,7 @@ import type { Notebook } from '../notebook/model.ts';
 import { fileName } from '../storage/file-names.ts';
 import type { SetAside } from '../storage/records.ts';
 import type { KeptLine, Shelf } from '../storage/shelf.ts';
-import { StorageTrouble, troubleFrom } from '../storage/trouble.ts';
+import { StorageTrouble, troubleFrom } from '../storage/words/trouble.ts';
 import type { Book } from './book.ts';
 import type { Pictures } from './pictures.ts';
 import type { ReadyFile } from './session-types.ts';

@@ -8,14 +8,14 @@ import { merge } from '../storage/merge.ts';
 import type { SetAside } from '../storage/records.ts';
 import { recover, type Unsaved } from '../storage/recover.ts';
 import type { Kept, Shelf } from '../storage/shelf.ts';
-import { StorageTrouble, troubleFrom } from '../storage/trouble.ts';
+import { StorageTrouble, troubleFrom } from '../storage/words/trouble.ts';
 import { isSameWritten, type Written } from '../storage/written.ts';
 import { askBeforeLeaving } from './ask-before-leaving.ts';
 import { newId } from './new-id.ts';
 import type { Pictures } from './pictures.ts';
-import { savedSaying, sayingOf } from './saving-words.ts';
 import type { Saving } from './session-types.ts';
 import { openTabs } from './tabs.ts';
+import { savedSaying, sayingOf } from './words/saving-words.ts';
 
 /** Keeps the open notebook on the shelf: as it changes, when the page is left, and beside other tabs. */
 export interface Keeper {

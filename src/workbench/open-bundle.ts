@@ -2,7 +2,7 @@ import type { Notebook } from '../notebook/model.ts';
 import type { Picture } from '../storage/database.ts';
 import type { SetAside } from '../storage/records.ts';
 import type { Shelf } from '../storage/shelf.ts';
-import { StorageTrouble } from '../storage/trouble.ts';
+import { StorageTrouble } from '../storage/words/trouble.ts';
 import { newId } from './new-id.ts';
 import { startSmallPictures } from './small-picture.ts';
 

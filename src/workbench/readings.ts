@@ -11,10 +11,10 @@ import type { Pictures } from './pictures.ts';
 import type { ReadClient, ReadResult } from './read-client.ts';
 import { type FileToRead, newPicture, type ReadFile, startFileReading, type Wanted } from './read-files.ts';
 import { listReadings } from './reading-list.ts';
-import { gatherNotes, gatherTroubles } from './reading-notes.ts';
 import { heldOfDigest } from './same-picture.ts';
 import type { PictureTarget } from './session-types.ts';
 import type { StateHolder } from './state-holder.ts';
+import { gatherNotes, gatherTroubles } from './words/reading-notes.ts';
 
 export interface Readings {
   add(files: readonly File[], target?: PictureTarget): Promise<readonly Held[]>;

@@ -1,7 +1,7 @@
 import type { Notebook } from '../notebook/model.ts';
 import type { Picture } from '../storage/database.ts';
 import type { SetAside } from '../storage/records.ts';
-import { StorageTrouble } from '../storage/trouble.ts';
+import { StorageTrouble } from '../storage/words/trouble.ts';
 import { startSmallPictures } from './small-picture.ts';
 
 export interface SavedBundle {

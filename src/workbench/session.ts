@@ -5,7 +5,7 @@ import { emptyNotebook } from '../notebook/empty.ts';
 import type { Notebook } from '../notebook/model.ts';
 import type { SmallStore } from '../storage/ahead.ts';
 import { openShelf, type Shelf } from '../storage/shelf.ts';
-import { StorageTrouble, troubleFrom } from '../storage/trouble.ts';
+import { StorageTrouble, troubleFrom } from '../storage/words/trouble.ts';
 import { startAdvice } from './advice.ts';
 import { type Boards, startBoards } from './boards.ts';
 import { openBook } from './book.ts';
@@ -22,13 +22,13 @@ import { startPlaceFinder } from './place-finder.ts';
 import { type ReadClient, startReadClient } from './read-client.ts';
 import { startReadings } from './readings.ts';
 import type { Session as SessionInterface } from './session-types.ts';
-import { tellOfSetAside } from './set-aside-words.ts';
 import { defaultLook, readSettings } from './settings.ts';
 import type { SheetWork } from './sheet-work.ts';
 import { startSpotReader } from './spot-reader.ts';
 import { holdState } from './state-holder.ts';
-import { takenOutWords } from './taken-out.ts';
 import { warmTables } from './warm-tables.ts';
+import { tellOfSetAside } from './words/set-aside-words.ts';
+import { takenOutWords } from './words/taken-out.ts';
 
 export type Session = SessionInterface;
 

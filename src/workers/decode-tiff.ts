@@ -1,8 +1,8 @@
 import type { IFD } from 'utif2';
 import { linearTable } from '../colour/light-tables.ts';
-import { separated, torn } from '../files/picture-refusals.ts';
 import { profileNote, type RawPicture } from '../files/raw-picture.ts';
 import { type RowReader, reducedPicture, rowsOfRgba } from '../files/reduced-picture.ts';
+import { separated, torn } from '../files/words/picture-refusals.ts';
 import { UnreadableImage } from '../sheet/unreadable.ts';
 import { upright } from './decode-turn.ts';
 

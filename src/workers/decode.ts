@@ -1,7 +1,7 @@
 import type { PictureHeader } from '../files/picture-file.ts';
 import { pictureLimits, reduction } from '../files/picture-limits.ts';
-import { checkedHeader, checkSize, torn } from '../files/picture-refusals.ts';
 import type { RawPicture } from '../files/raw-picture.ts';
+import { checkedHeader, checkSize, torn } from '../files/words/picture-refusals.ts';
 import type { PixelImage } from '../sheet/model.ts';
 import { UnreadableImage } from '../sheet/unreadable.ts';
 import { bitmapThroughProfile } from './decode-profile.ts';

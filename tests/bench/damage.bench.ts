@@ -1,7 +1,7 @@
 import { unzipSync, zipSync } from 'fflate';
 import { readBundle } from '../../src/storage/bundle-read.ts';
 import { writeBundle } from '../../src/storage/bundle-write.ts';
-import { StorageTrouble } from '../../src/storage/trouble.ts';
+import { StorageTrouble } from '../../src/storage/words/trouble.ts';
 import { chanceOf } from '../support/chance.ts';
 import { sampleNotebook } from '../unit/notebook/sample-notebook.ts';
 import { joinedBytes, smallPng } from '../unit/storage/small-pictures.ts';

@@ -5,8 +5,8 @@ import '../../components/notebook/qw-exercise-leaf.ts';
 import { newLeaf } from '../../components/shell/open/leaf-kinds.ts';
 import type { Held } from '../../src/drawer/model.ts';
 import { emptyNotebook, emptyStudy } from '../../src/notebook/empty.ts';
-import { questions } from '../../src/notebook/exercise.ts';
 import type { ExerciseLeaf } from '../../src/notebook/model.ts';
+import { questions } from '../../src/notebook/words/exercise.ts';
 import { anchorView, candidateView, needsABridge } from '../support/hand-made.ts';
 import { axeTroubles, drawn, heard, standAlone, within } from '../support/stand-alone.ts';
 

@@ -7,7 +7,7 @@ import type { Leaf, Notebook } from '../../src/notebook/model.ts';
 import type { Sheet } from '../../src/sheet/model.ts';
 import { databaseVersion, type Picture } from '../../src/storage/database.ts';
 import { openShelf } from '../../src/storage/shelf.ts';
-import { StorageTrouble } from '../../src/storage/trouble.ts';
+import { StorageTrouble } from '../../src/storage/words/trouble.ts';
 import { note, notebookOf } from '../support/large-notebook.ts';
 import { sampleNotebook } from '../unit/notebook/sample-notebook.ts';
 

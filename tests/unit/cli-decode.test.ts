@@ -7,7 +7,7 @@ import { decode } from '../../src/cli/decode.ts';
 import { readPicture } from '../../src/cli/read-picture.ts';
 import { Trouble } from '../../src/cli/trouble.ts';
 import { pictureLimits } from '../../src/files/picture-limits.ts';
-import { checkedHeader } from '../../src/files/picture-refusals.ts';
+import { checkedHeader } from '../../src/files/words/picture-refusals.ts';
 import { tiffPicture } from '../../src/workers/decode-tiff.ts';
 import { bmpWays, coral, navy } from '../support/bmp.ts';
 import { root } from '../support/source-tree.ts';

@@ -9,7 +9,7 @@ import type { Advised } from '../../src/harmony/model.ts';
 import type { StudyLeaf } from '../../src/notebook/model.ts';
 import type { Side } from '../../src/sheet/model.ts';
 import { readSide } from '../../src/sheet/read-side.ts';
-import { inkWord } from '../../src/sheet/words.ts';
+import { inkWord } from '../../src/sheet/words/side-words.ts';
 import { expectComparison, expectSide } from '../support/study-shape.ts';
 
 const { notebook, pictures } = demoNotebook(readSide);

@@ -7,7 +7,7 @@ export const exerciseCommands = {
   'qw-point-at-inks': ({ session, leafId }, { inks }) =>
     session.dispatch({ do: 'point at inks', leafId, inks }),
   'qw-set-ask': ({ session, leafId }, { value }) =>
-    void import('../../../src/notebook/exercise.ts').then(({ questions }) => {
+    void import('../../../src/notebook/words/exercise.ts').then(({ questions }) => {
       const leaf = session.leaf(leafId);
       // A title that is a question of ours follows the question; one of her own stays.
       const ours = leaf && Object.values(questions).some(({ title }) => title === leaf.title);

@@ -1,8 +1,8 @@
 import { html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { pairNames } from '../../../src/drawer/find.ts';
-import { findDifferences } from '../../../src/notebook/differences.ts';
 import type { Notebook } from '../../../src/notebook/model.ts';
+import { findDifferences } from '../../../src/notebook/words/differences.ts';
 import type { Session } from '../../../src/workbench/session-types.ts';
 import '../../lesson/qw-differences.ts';
 import { QwElement } from '../../support/element.ts';

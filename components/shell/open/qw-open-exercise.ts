@@ -1,8 +1,8 @@
 import { html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { heldKey, pairNames } from '../../../src/drawer/find.ts';
-import { asks, mark, questions } from '../../../src/notebook/exercise.ts';
 import type { ExerciseLeaf } from '../../../src/notebook/model.ts';
+import { asks, mark, questions } from '../../../src/notebook/words/exercise.ts';
 import type { Session, SessionState } from '../../../src/workbench/session-types.ts';
 import type { ExerciseView } from '../../lesson/exercise-view.ts';
 import '../../notebook/qw-exercise-leaf.ts';

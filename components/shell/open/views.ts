@@ -9,7 +9,7 @@ import type { Places, Side } from '../../../src/sheet/model.ts';
 import { groundWords } from '../../../src/sheet/print/base-sure.ts';
 import { relabel } from '../../../src/sheet/relabel.ts';
 import { weightWords } from '../../../src/sheet/weight.ts';
-import { baseWords, repeatWords } from '../../../src/sheet/words.ts';
+import { baseWords, repeatWords } from '../../../src/sheet/words/side-words.ts';
 import type { Session } from '../../../src/workbench/session-types.ts';
 import type { DrawerPaper } from '../../drawer/drawer-view.ts';
 import type { CandidateView, PaperView } from '../../study/study-view.ts';

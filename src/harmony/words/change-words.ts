@@ -3,7 +3,7 @@ import { neutralKind } from '../../colour/neutral.ts';
 import { labFromOklch, oklchFromTuple } from '../../colour/spaces.ts';
 import { tradeWord } from '../../colour/trade-words.ts';
 import type { Ink, Side } from '../../sheet/model.ts';
-import { inkWord } from '../../sheet/words.ts';
+import { inkWord } from '../../sheet/words/side-words.ts';
 import type { Change, Comparison } from '../model.ts';
 import { capital, percent } from './sentences.ts';
 

@@ -2,7 +2,7 @@ import { isccName } from '../../colour/names.ts';
 import { oklchFromTuple } from '../../colour/spaces.ts';
 import { tradeWord } from '../../colour/trade-words.ts';
 import type { Base } from '../../sheet/model.ts';
-import { inkWord } from '../../sheet/words.ts';
+import { inkWord } from '../../sheet/words/side-words.ts';
 import type { MeasuredInk } from '../measure/measured.ts';
 import type { Said } from './sentences.ts';
 

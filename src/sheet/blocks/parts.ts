@@ -3,6 +3,7 @@ import { reduced } from '../outline/table-map.ts';
 import { type Box, type Mosaic, mosaicOf, mosaicOfPlaces, partsIn, unlike } from '../print/mosaic.ts';
 import { readSide } from '../read-side.ts';
 import { UnreadableImage } from '../unreadable.ts';
+import { refusals } from '../words/refusals.ts';
 import { type Cut, cutting, type GutterKind, guttersOf, isBanded, seamOf, trimmed } from './gutters.ts';
 
 /** A block of a patchwork: where it lies, as fractions 0–1 of the picture, and how plainly it is one, 0–1. */
@@ -61,7 +62,7 @@ export function readPart(
     height: frame.height * image.height,
   };
   if (!(crop.width > 0 && crop.height > 0 && sizeMm.width > 0 && sizeMm.height > 0))
-    throw new UnreadableImage('The part to read has no size.');
+    throw new UnreadableImage(refusals.partWithoutSize);
   // A part whose frame and size differ in proportion is measured by its area.
   const mmPerPixel = Math.sqrt((sizeMm.width * sizeMm.height) / (crop.width * crop.height));
   return readSide(image, { ...options, crop, mmPerPixel });

@@ -3,6 +3,7 @@ import type { OkLab } from '../../colour/model.ts';
 import { linearFromRgb, oklabFromRgb, parseHex, rgbFromOklab } from '../../colour/spaces.ts';
 import { inkOf } from '../ink.ts';
 import type { Frame, HandChange, HandMade, Ink, PixelImage, Reading, SpecialFinish, Spot } from '../model.ts';
+import { refusals } from '../words/refusals.ts';
 import { setAside } from './hand-aside.ts';
 import { colourAtSpot, coloursOfPlaces, mixedLight } from './hand-colours.ts';
 import { splitAt } from './hand-split.ts';
@@ -24,7 +25,7 @@ export class UnknownInk extends Error {
   readonly ink: string;
 
   constructor(ink: string) {
-    super(`There is no ink ${ink} in this reading.`);
+    super(refusals.noInk(ink));
     this.ink = ink;
   }
 }
@@ -153,7 +154,7 @@ function told(
   share = unknownShare,
 ): HandState {
   const rgb = parseHex(hex);
-  if (!rgb) throw new NoColourAtSpot(`This is no colour: ${hex}.`);
+  if (!rgb) throw new NoColourAtSpot(refusals.noColour(hex));
   const ink = { ...inkOf(oklabFromRgb(rgb), 'told', share, false), byHand: true };
   return appended(state, special ? { ...ink, special } : ink);
 }
@@ -201,7 +202,7 @@ function appended(state: HandState, ink: Ink): HandState {
 function colourOf(made: HandMade, spot: Spot, image: PixelImage | undefined): OkLab {
   if (image) return colourAtSpot(image, spot);
   const rgb = made.hex === undefined ? undefined : parseHex(made.hex);
-  if (!rgb) throw new NoColourAtSpot('Without the picture, the colour at this spot is not known.');
+  if (!rgb) throw new NoColourAtSpot(refusals.noPicture);
   return oklabFromRgb(rgb);
 }
 

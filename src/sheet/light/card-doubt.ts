@@ -22,12 +22,6 @@ export function doubtOfCard(image: PixelImage, frame: Frame, reflectance: number
   return all.filter((light) => light > most).length > numbers.beyondWhiteShare * all.length ? 'dim' : null;
 }
 
-/** What is said of it, after "Light corrected by the white card, but". */
-export const doubtWords: Readonly<Record<CardDoubt, string>> = {
-  uneven: 'its frame lies on more than one colour: is all of it the card?',
-  dim: 'much of the picture is then brighter than white: is that the card?',
-};
-
 /** Luminance in linear light (0–1) at about so many places of a frame; see-through ones are left out. */
 function lightIn({ data, width, height }: PixelImage, frame: Frame, places: number): number[] {
   const step = Math.max(1, Math.floor(Math.sqrt((frame.width * frame.height) / places)));

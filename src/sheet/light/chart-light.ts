@@ -2,6 +2,8 @@ import { chartLabs, lightFromChart } from '../../colour/light.ts';
 import type { Rgb } from '../../colour/model.ts';
 import type { Frame, PixelImage } from '../model.ts';
 import { UnreadableImage } from '../unreadable.ts';
+import { lightWords } from '../words/light-words.ts';
+import { refusals } from '../words/refusals.ts';
 import type { KnownLight } from './known-light.ts';
 import { middleLight, withoutRim } from './middle-light.ts';
 
@@ -32,7 +34,7 @@ export function chartLight(image: PixelImage, frame: Frame): KnownLight {
   const fit = fits.sort((a, b) => (a.residual?.mean ?? 0) - (b.residual?.mean ?? 0))[0];
   if (fit?.residual == null || fit.residual.mean > noChart) throw offChart();
   const { mean, worst, worstPatch } = fit.residual;
-  const note = `Light corrected by the chart: ΔE₀₀ ${mean.toFixed(1)} is left on its patches on average, ${worst.toFixed(1)} at worst (${worstPatch}).`;
+  const note = lightWords.chart(mean, worst, worstPatch);
   return { matrix: fit.matrix, lies: frame, known: true, note };
 }
 
@@ -48,9 +50,7 @@ function patchLight(image: PixelImage, frame: Frame): Rgb {
 }
 
 function offChart(): UnreadableImage {
-  return new UnreadableImage(
-    `This frame does not lie on the ${chartLabs().length} patches of a chart: lay it on their outer edges, so that each square holds one patch.`,
-  );
+  return new UnreadableImage(refusals.offChart(chartLabs().length));
 }
 
 /** Four columns of six in reading order, from a chart that lies on its side: its rows run upward. */

@@ -2,7 +2,9 @@ import { lightFromCard, usualReflectance } from '../../colour/light.ts';
 import type { Matrix } from '../../colour/matrix.ts';
 import type { Card, Frame, Light, LightMark, PixelImage, ReadOptions } from '../model.ts';
 import { UnreadableImage } from '../unreadable.ts';
-import { doubtOfCard, doubtWords } from './card-doubt.ts';
+import { lightWords } from '../words/light-words.ts';
+import { refusals } from '../words/refusals.ts';
+import { doubtOfCard } from './card-doubt.ts';
 import { chartLight } from './chart-light.ts';
 import { middleLight, wholeFrame, withoutRim } from './middle-light.ts';
 
@@ -55,17 +57,13 @@ function cardLight(image: PixelImage, card: Card): KnownLight {
   const reflectance = Math.min(1, Math.max(0.02, card.reflectance ?? usualReflectance[name]));
   const middle = withoutRim(card, image);
   const seen = middleLight(image, middle);
-  if (seen === null) throw new UnreadableImage('The card lies on a transparent part of the picture.');
-  if (Math.min(seen.r, seen.g, seen.b) < tooDark)
-    throw new UnreadableImage('The card in the picture is too dark to tell the light from.');
+  if (seen === null) throw new UnreadableImage(refusals.cardTransparent);
+  if (Math.min(seen.r, seen.g, seen.b) < tooDark) throw new UnreadableImage(refusals.cardDark);
   const { matrix } = lightFromCard(seen, name, { reflectance });
   const lies = { x: card.x, y: card.y, width: card.width, height: card.height };
   const doubt = doubtOfCard(image, middle, reflectance);
-  if (doubt !== null)
-    return { matrix, lies, known: false, note: `Light corrected by the ${name}, but ${doubtWords[doubt]}` };
+  if (doubt !== null) return { matrix, lies, known: false, note: lightWords.doubtful(name, doubt) };
   const clipped = Math.max(seen.r, seen.g, seen.b) > clippedAbove;
-  const note = clipped
-    ? `Light corrected by the ${name}, which is overexposed: trust light colours less.`
-    : `Light corrected by the ${name} in the picture.`;
+  const note = clipped ? lightWords.overexposed(name) : lightWords.card(name);
   return { matrix, lies, known: true, note };
 }

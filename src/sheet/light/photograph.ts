@@ -3,6 +3,7 @@ import { homographyOf, movedBy } from '../outline/homography.ts';
 import { straighten } from '../outline/straighten.ts';
 import { readUnderLight } from '../read-side.ts';
 import { UnreadableImage } from '../unreadable.ts';
+import { refusals } from '../words/refusals.ts';
 import { type KnownLight, knownLightOf, markInPixels } from './known-light.ts';
 import { pictureUnderLight } from './under-light.ts';
 
@@ -57,9 +58,7 @@ function flattened(image: PixelImage, corners: Corners, sizeMm: SizeMm): PixelIm
   try {
     return straighten(image, corners, { sizeMm }).image;
   } catch (error) {
-    const says =
-      'These corners make no sheet: put each handle on its own corner of it, and straighten again.';
-    throw new UnreadableImage(says, { cause: error });
+    throw new UnreadableImage(refusals.noCorners, { cause: error });
   }
 }
 

@@ -1,10 +1,11 @@
 import { expect, test } from 'vitest';
-import { regionSays, regionsOnStrip, regionsOnWheel } from '../../../src/drawing/region.ts';
+import { regionsOnStrip, regionsOnWheel } from '../../../src/drawing/region.ts';
 import { veilOf } from '../../../src/drawing/shading.ts';
 import { lightnessStrip } from '../../../src/drawing/strip.ts';
 import { surroundTones } from '../../../src/drawing/surround.ts';
 import { hueWheel } from '../../../src/drawing/wheel.ts';
 import { wheelPlaces } from '../../../src/drawing/wheel-places.ts';
+import { regionSays } from '../../../src/drawing/words/region-says.ts';
 import { shades } from '../../../src/harmony/further/other-shade.ts';
 import type { ColourRegion } from '../../../src/harmony/model.ts';
 import { bunting, ledger } from '../../support/hand-made.ts';

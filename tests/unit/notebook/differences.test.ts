@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { heldKey } from '../../../src/drawer/find.ts';
 import type { Comparison, Verdict } from '../../../src/harmony/model.ts';
-import { findDifferences } from '../../../src/notebook/differences.ts';
 import type { Notebook, Opinion } from '../../../src/notebook/model.ts';
+import { findDifferences } from '../../../src/notebook/words/differences.ts';
 import { needsABridge } from '../../support/hand-made.ts';
 import { dots, kraft, ledger, sampleNotebook } from './sample-notebook.ts';
 

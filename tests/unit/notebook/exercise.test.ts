@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import type { Link, LinkKind } from '../../../src/harmony/model.ts';
 import { applyEdit } from '../../../src/notebook/edits.ts';
-import { asks, mark, questions } from '../../../src/notebook/exercise.ts';
 import type { ExerciseLeaf } from '../../../src/notebook/model.ts';
+import { asks, mark, questions } from '../../../src/notebook/words/exercise.ts';
 import { needsABridge } from '../../support/hand-made.ts';
 import { sampleNotebook } from './sample-notebook.ts';
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { emptyNotebook } from '../../../src/notebook/empty.ts';
 import { mostSteps, recordStep, redoStep, startHistory, undoStep } from '../../../src/notebook/history.ts';
-import { mergeKeyOf, tellEdit } from '../../../src/notebook/tell.ts';
+import { mergeKeyOf, tellEdit } from '../../../src/notebook/words/tell.ts';
 
 const named = (title: string) => emptyNotebook('n', title);
 const start = startHistory(named('0'));

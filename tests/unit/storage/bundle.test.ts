@@ -7,7 +7,7 @@ import { readBundle } from '../../../src/storage/bundle-read.ts';
 import { writeBundle } from '../../../src/storage/bundle-write.ts';
 import type { Picture } from '../../../src/storage/database.ts';
 import { pictureIdsOf } from '../../../src/storage/pictures-of.ts';
-import { StorageTrouble } from '../../../src/storage/trouble.ts';
+import { StorageTrouble } from '../../../src/storage/words/trouble.ts';
 import { sampleNotebook } from '../notebook/sample-notebook.ts';
 import { anyNotebook } from './any-notebook.ts';
 import { bundleBytes, opened } from './bundles.ts';

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { pictureHeader } from '../../../src/files/picture-file.ts';
 import { pngWithDensity } from '../../../src/storage/png-density.ts';
 import { strippedPicture } from '../../../src/storage/strip-picture.ts';
-import { StorageTrouble } from '../../../src/storage/trouble.ts';
+import { StorageTrouble } from '../../../src/storage/words/trouble.ts';
 import { joinedBytes, pngChunk, smallPng } from './small-pictures.ts';
 
 const secret = 'Taken at 51.5 N 0.1 W by somebody';

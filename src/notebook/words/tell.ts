@@ -1,5 +1,5 @@
-import type { HandChange } from '../sheet/model.ts';
-import type { Edit } from './edit-kinds.ts';
+import type { HandChange } from '../../sheet/model.ts';
+import type { Edit } from '../edit-kinds.ts';
 
 /** A few words that say what an edit does, as they follow "Undo: ". */
 export function tellEdit(edit: Edit): string {

@@ -1,4 +1,4 @@
-import type { Message } from './session-types.ts';
+import type { Message } from '../session-types.ts';
 
 /** What was done to pictures as they were opened, gathered so that one sentence is said once for all its files. */
 export interface ReadingNotes {

@@ -1,8 +1,8 @@
-import type { Held } from '../drawer/model.ts';
-import { nearestHueName } from '../drawing/hue-names.ts';
-import type { Comparison, Distance, Reason, ReasonKind, Verdict } from '../harmony/model.ts';
-import { opinionOf } from './apply-study.ts';
-import type { Notebook, StudyLeaf } from './model.ts';
+import type { Held } from '../../drawer/model.ts';
+import { nearestHueName } from '../../drawing/hue-names.ts';
+import type { Comparison, Distance, Reason, ReasonKind, Verdict } from '../../harmony/model.ts';
+import { opinionOf } from '../apply-study.ts';
+import type { Notebook, StudyLeaf } from '../model.ts';
 
 /** Where the reader's verdicts and the engine's differ: for her to read, never to tune by. */
 export interface Differences {

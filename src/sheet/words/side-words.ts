@@ -1,4 +1,4 @@
-import type { Base, Ink, Print } from './model.ts';
+import type { Base, Ink, Print } from '../model.ts';
 
 /** What to call an ink in a sentence: its trade word where one fits, else its ISCC-NBS name. */
 export function inkWord(ink: Ink): string {

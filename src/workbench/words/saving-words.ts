@@ -1,5 +1,5 @@
-import type { SaveStatus } from '../storage/autosave.ts';
-import type { Saving } from './session-types.ts';
+import type { SaveStatus } from '../../storage/autosave.ts';
+import type { Saving } from '../session-types.ts';
 
 /** How saving stands, as it is shown. `isNoted`: what is not stored yet would be found again all the same. */
 export function sayingOf(status: SaveStatus, isNoted: boolean): Saving {

@@ -1,6 +1,6 @@
-import type { Link } from '../harmony/model.ts';
-import type { Ink, Side } from '../sheet/model.ts';
-import { inkWord } from '../sheet/words.ts';
+import type { Link } from '../../harmony/model.ts';
+import type { Ink, Side } from '../../sheet/model.ts';
+import { inkWord } from '../../sheet/words/side-words.ts';
 
 /** A share in words: "9 %", or "under 1 %". */
 export function shareWords(share: number): string {

@@ -1,8 +1,8 @@
-import { sheetById } from '../drawer/by-id.ts';
-import { nameOfHeld } from '../drawer/find.ts';
-import type { Held } from '../drawer/model.ts';
-import type { Edit } from '../notebook/edits.ts';
-import type { Notebook } from '../notebook/model.ts';
+import { sheetById } from '../../drawer/by-id.ts';
+import { nameOfHeld } from '../../drawer/find.ts';
+import type { Held } from '../../drawer/model.ts';
+import type { Edit } from '../../notebook/edits.ts';
+import type { Notebook } from '../../notebook/model.ts';
 
 /** What is said when an edit took something out, or null where it took nothing. Undo brings all of it back. */
 export function takenOutWords(before: Notebook, after: Notebook, edit: Edit): string | null {

@@ -1,4 +1,4 @@
-import type { StateHolder } from './state-holder.ts';
+import type { StateHolder } from '../state-holder.ts';
 
 /** Tells, once for each notebook that is opened, that things in it could not be read, and where they are. */
 export function tellOfSetAside(holder: StateHolder): void {

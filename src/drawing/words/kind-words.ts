@@ -1,4 +1,4 @@
-import type { Reason } from '../harmony/model.ts';
+import type { Reason } from '../../harmony/model.ts';
 
 /** What turned a verdict, in words for a margin, each kind once: "a colour alone, twice". */
 export function turnedWords(reasons: readonly Pick<Reason, 'kind'>[]): readonly string[] {

@@ -1,5 +1,5 @@
-import type { Comparison, Link, LinkKind } from '../harmony/model.ts';
-import type { ExerciseAsk, ExerciseLeaf } from './model.ts';
+import type { Comparison, Link, LinkKind } from '../../harmony/model.ts';
+import type { ExerciseAsk, ExerciseLeaf } from '../model.ts';
 
 /** What an exercise asks, as it stands over the two papers. */
 export const questions: Readonly<Record<ExerciseAsk, { readonly title: string; readonly asks: string }>> = {

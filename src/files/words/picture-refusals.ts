@@ -1,6 +1,6 @@
-import { UnreadableImage } from '../sheet/unreadable.ts';
-import { type PictureHeader, type PictureKind, pictureHeader } from './picture-file.ts';
-import { pictureLimits } from './picture-limits.ts';
+import { UnreadableImage } from '../../sheet/unreadable.ts';
+import { type PictureHeader, type PictureKind, pictureHeader } from '../picture-file.ts';
+import { pictureLimits } from '../picture-limits.ts';
 
 /** What is said of files that can't be opened: the same on the page and in the terminal, whatever decodes them. */
 

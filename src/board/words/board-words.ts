@@ -1,0 +1,15 @@
+/** Stands at the foot of every board. */
+export const caution = 'Judged on a screen: a guide. A snippet in the light of the album decides.';
+
+/** Heads the remedies. */
+export const mendHeading = 'What could mend it';
+
+/** What the kind of board with one pair is for. */
+export const aboutPair = 'both papers, whether they hold together and why';
+
+/** How the pair was judged and seen, in two lines. */
+export function howSeen(wheel: 'eye' | 'painter', apart: boolean): string {
+  const whose = wheel === 'eye' ? "on the eye's wheel" : "on the painter's wheel";
+  const how = apart ? 'held apart on the page' : 'judged as if touching';
+  return `${how},\nseen ${whose}`;
+}

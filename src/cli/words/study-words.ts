@@ -1,0 +1,15 @@
+import type { PaperRole } from '../../harmony/whole/portrait.ts';
+
+/** What the terminal says of a study, as functions of plain values. */
+
+const roleWords: Readonly<Record<PaperRole, string>> = {
+  rests: 'Rests',
+  'is soft': 'Speaks softly',
+  speaks: 'Speaks',
+};
+
+/** How a paper looks from where it is held. */
+export const seenWords = (role: PaperRole, contrast: number): string =>
+  `${roleWords[role]}, contrast ${contrast.toFixed(0)} at arm’s length`;
+
+export const formatRefused = (value: string): string => `--format is v1 or v2, not "${value}".`;
