@@ -253,6 +253,29 @@ describe('the drawer', () => {
       }
     });
 
+    it('knows how high each line is that it has drawn, also one that took over from another as high', async () => {
+      const { element, all } = await stands(true);
+      const about = 'a sheet of which there is a good deal more to be said than of any other';
+      Object.assign(element, {
+        papers: all.map(({ key, name, bands }) => ({ key, name, about, bands, picture: null })),
+      });
+      await settled(element);
+      const panel = within(element, '.panel');
+      for (let step = 0; step < 12; step++) {
+        panel.scrollTop += 300;
+        await settled(element);
+      }
+      const row = within(element, '.grid .row');
+      const { top, height } = row.getBoundingClientRect();
+      // Otherwise than it guesses of a line that it has not drawn.
+      expect(Math.abs(height - 152)).toBeGreaterThan(1);
+      expect(Number(row.dataset.index)).toBeGreaterThan(10);
+      expect(top - within(element, '.grid').getBoundingClientRect().top).toBeCloseTo(
+        Number(row.dataset.index) * (Math.round(height) + 16),
+        0,
+      );
+    });
+
     it.each([true, false])(
       'asks for the pictures of what stands still, not of what passes by (open: %s)',
       async (open) => {
