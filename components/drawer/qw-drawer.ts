@@ -7,7 +7,7 @@ import { placeAfter } from '../support/arrows.ts';
 import { controls } from '../support/controls.ts';
 import { QwElement } from '../support/element.ts';
 import { emit } from '../support/emit.ts';
-import { LongList } from '../support/long-list.ts';
+import { type Line, LongList } from '../support/long-list.ts';
 import { paperType } from '../support/paper-type.ts';
 import { ownTurn } from '../support/turn.ts';
 import { drawerStyles } from './drawer-styles.ts';
@@ -17,6 +17,12 @@ import './qw-miniature.ts';
 
 /** What a paper can be taken out for. */
 export type TakeAs = 'anchor' | 'candidate' | 'piece' | 'look';
+
+interface Listed {
+  readonly found: readonly DrawerPaper[];
+  readonly picked: DrawerPaper | undefined;
+  readonly rest: readonly DrawerPaper[];
+}
 
 /** Papers beside each other in the open drawer. */
 const abreast = 3;
@@ -54,6 +60,9 @@ export class QwDrawer extends QwElement {
   /** How high the head of the open drawer is, in CSS pixels. */
   @state() private headHeight = 0;
   @query('.shut') private shut!: HTMLButtonElement | null;
+  /** Addresses of the pictures that are drawn, by paper. */
+  private shown: ReadonlyMap<string, string> = new Map();
+  private showing = new Map<string, string>();
   /** What takes the keyboard once it is drawn. */
   private next: string | null = null;
 
@@ -87,12 +96,14 @@ export class QwDrawer extends QwElement {
   }
 
   override render() {
+    this.showing = new Map();
     return html`<aside aria-label="Drawer" @keydown=${this.onKey} @focusin=${this.onFocus} @focusout=${this.onFocus}>
       ${this.open ? this.panel() : this.shutRail()}
     </aside>`;
   }
 
   protected override updated(changed: PropertyValues<this>): void {
+    this.shown = this.showing;
     if (this.next !== null) this.renderRoot.querySelector<HTMLElement>(this.next)?.focus();
     this.next = null;
     if (!changed.has('open')) return;
@@ -132,16 +143,24 @@ export class QwDrawer extends QwElement {
         @dragstart=${(event: DragEvent) => carry(event, paper.key)}
         @click=${() => this.pick(paper.key)}
       >
-        <qw-miniature .picture=${paper.picture} .bands=${paper.bands}></qw-miniature>
+        <qw-miniature .picture=${this.pictureOf(paper)} .bands=${paper.bands}></qw-miniature>
       </button>
     </li>`;
   }
 
+  /** Kept: thousands of papers are not gone through for every step of a scroll. */
+  private lastListed: (Listed & { readonly of: readonly unknown[] }) | null = null;
+
   /** What is listed in the open drawer, and the paper that was picked, which lies above the others. */
-  private listed() {
-    const found = papersNamed(this.papers, this.sought);
-    const picked = this.wanted ? undefined : found.find(({ key }) => key === this.picked);
-    return { found, picked, rest: picked ? found.filter((paper) => paper !== picked) : found };
+  private listed(): Listed {
+    const { papers, sought, wanted, picked: key } = this;
+    const of = [papers, sought, wanted, key];
+    if (this.lastListed?.of.every((one, i) => one === of[i])) return this.lastListed;
+    const found = papersNamed(papers, sought);
+    const picked = wanted ? undefined : found.find((paper) => paper.key === key);
+    const rest = picked ? found.filter((paper) => paper !== picked) : found;
+    this.lastListed = { of, found, picked, rest };
+    return this.lastListed;
   }
 
   private panel() {
@@ -177,22 +196,22 @@ export class QwDrawer extends QwElement {
       <div class="grid" role="list" aria-label="Papers" style=${styleMap({ 'min-height': `${this.grid.height()}px` })}>
         ${repeat(
           lines,
-          ({ index }) => index,
-          ({ index, above }) => this.row(rest, index, above),
+          ({ slot }) => slot,
+          (line) => this.row(rest, line),
         )}
       </div>
     </div>`;
   }
 
-  private row(papers: readonly DrawerPaper[], row: number, above: number) {
-    const from = row * abreast;
-    return html`<div class="row" role="presentation" data-index=${row} style=${styleMap({ 'margin-top': `${above}px` })} ${ref(this.grid.measure)}>
-      ${repeat(
-        papers.slice(from, from + abreast),
-        ({ key }) => key,
-        (paper, i) =>
-          html`<div role="listitem" aria-setsize=${papers.length} aria-posinset=${from + i + 1}>${this.one(paper, from + i)}</div>`,
-      )}
+  private row(papers: readonly DrawerPaper[], { index, above, measure }: Line) {
+    const from = index * abreast;
+    return html`<div class="row" role="presentation" data-index=${index} style=${styleMap({ 'margin-top': `${above}px` })} ${ref(measure)}>
+      ${papers
+        .slice(from, from + abreast)
+        .map(
+          (paper, i) =>
+            html`<div role="listitem" aria-setsize=${papers.length} aria-posinset=${from + i + 1}>${this.one(paper, from + i)}</div>`,
+        )}
     </div>`;
   }
 
@@ -206,9 +225,20 @@ export class QwDrawer extends QwElement {
       @dragstart=${(event: DragEvent) => carry(event, paper.key)}
       @click=${() => this.onPaper(paper.key)}
     >
-      <qw-miniature .picture=${paper.picture} .bands=${paper.bands}></qw-miniature>
+      <qw-miniature .picture=${this.pictureOf(paper)} .bands=${paper.bands}></qw-miniature>
       <b>${paper.name}</b><small>${paper.about}</small>
     </button>`;
+  }
+
+  /**
+   * The address of its picture. While papers pass by, only those that are drawn already have theirs: what nobody can look
+   * at need not be fetched, and thousands of pictures would have to be cleared away again.
+   */
+  private pictureOf(paper: DrawerPaper): string | null {
+    const isPassing = (this.open ? this.grid : this.rail).isMoving();
+    const address = isPassing ? (this.shown.get(paper.key) ?? null) : paper.picture;
+    if (address !== null) this.showing.set(paper.key, address);
+    return address;
   }
 
   private ways({ key, name, liesOn = [] }: DrawerPaper) {

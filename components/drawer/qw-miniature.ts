@@ -1,4 +1,4 @@
-import { css, html } from 'lit';
+import { css, html, type PropertyValues } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { styleMap } from 'lit/directives/style-map.js';
 import { QwElement } from '../support/element.ts';
@@ -23,6 +23,9 @@ export class QwMiniature extends QwElement {
     img {
       object-fit: cover;
     }
+    :host(.coming) img {
+      visibility: hidden;
+    }
   `;
 
   /** Address of the picture, or null. */
@@ -31,7 +34,16 @@ export class QwMiniature extends QwElement {
 
   override render() {
     return this.picture
-      ? html`<img src=${this.picture} alt="" decoding="async" draggable="false" />`
+      ? html`<img src=${this.picture} alt="" decoding="async" draggable="false" @load=${this.onLoad} />`
       : html`<div style=${styleMap({ background: bandsOf(this.bands) })}></div>`;
+  }
+
+  protected override willUpdate(changed: PropertyValues<this>): void {
+    // Drawn over for another paper: the last one's picture must not stand under its name until the new one is there.
+    if (changed.has('picture') && changed.get('picture') && this.picture) this.classList.add('coming');
+  }
+
+  private onLoad(): void {
+    this.classList.remove('coming');
   }
 }

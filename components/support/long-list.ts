@@ -1,11 +1,19 @@
 import { defaultRangeExtractor, VirtualizerController } from '@tanstack/lit-virtual';
 import type { LitElement } from 'lit';
+import { Slots } from './slots.ts';
 
 /** A line of a long list that is drawn. */
 export interface Line {
   readonly index: number;
   /** Room above it, in CSS pixels, in which lines stand that are not drawn. */
   readonly above: number;
+  /**
+   * Names what it is drawn with: a line that comes into view takes over what one that left it was drawn with. A key for
+   * `repeat`, so that scrolling makes no elements that must be cleared away again.
+   */
+  readonly slot: number;
+  /** Gives the element of the line to be measured; its `data-index` tells which line it is. For `ref`. */
+  readonly measure: (element: Element | undefined) => void;
 }
 
 export interface LongListOptions {
@@ -22,17 +30,33 @@ export interface LongListOptions {
 /** Up to so many lines a list is drawn whole: the browser's own search finds all of it then. Ours. */
 const shortList = 40;
 
+/** After so many ms without a scroll a list is at rest. Ours: a hand that turns a wheel pauses longer to look. */
+const restMs = 100;
+
 /** Draws of a long list only the lines in view, those near them, and the one that has the keyboard. */
 export class LongList {
-  /** Gives the element of a line to be measured; its `data-index` tells which. For `ref`. */
-  readonly measure: (element: Element | undefined) => void;
+  private readonly slots = new Slots();
+  /** Told by the browser once a line stands there: asking at once would lay the page out anew for every line. */
+  private readonly heights = new ResizeObserver((told) => {
+    // Which line it is is read now: in the next frame another may stand there.
+    const heights = told
+      .filter(({ target }) => target.isConnected)
+      .map(({ target, borderBoxSize: [box] }) => [lineOf(target), Math.round(box!.blockSize)] as const);
+    // A new height inside the frame in which it was told of would be reported as a loop.
+    requestAnimationFrame(() => {
+      for (const [line, height] of heights) this.controller.getVirtualizer().resizeItem(line, height);
+    });
+  });
+  private readonly measures = new Map<
+    number,
+    { readonly index: number; readonly measure: Line['measure'] }
+  >();
   private readonly options: LongListOptions;
   private readonly controller: VirtualizerController<Element, Element>;
 
   constructor(host: LitElement, options: LongListOptions) {
     this.options = options;
     this.controller = new VirtualizerController<Element, Element>(host, this.settings(0, 0, null));
-    this.measure = (element) => this.controller.getVirtualizer().measureElement(element ?? null);
   }
 
   /**
@@ -43,11 +67,20 @@ export class LongList {
     const virtual = this.controller.getVirtualizer();
     virtual.setOptions({ ...virtual.options, ...this.settings(count, before, inHand) });
     let end = before;
-    return virtual.getVirtualItems().map((item) => {
-      const line = { index: item.index, above: item.start - end };
+    const items = virtual.getVirtualItems();
+    const slots = this.slots.of(items.map(({ index }) => index));
+    return items.map((item, at) => {
+      const { index } = item;
+      const slot = slots[at]!;
+      const line = { index, above: item.start - end, slot, measure: this.measureOf(slot, index) };
       end = item.end;
       return line;
     });
+  }
+
+  /** True while it is being scrolled, and a moment longer; the host is drawn once more when it has come to rest. */
+  isMoving(): boolean {
+    return this.controller.getVirtualizer().isScrolling;
   }
 
   /** How high the whole list is, in CSS pixels. */
@@ -60,10 +93,18 @@ export class LongList {
     this.controller.getVirtualizer().scrollOffset = 0;
   }
 
-  /** What is known of a line's height. */
-  private heightOf(element: Element): number {
-    const index = Number((element as HTMLElement).dataset.index);
-    return this.controller.getVirtualizer().measurementsCache[index]?.size ?? this.options.lineHeight;
+  /** The same function for as long as the slot holds the line: another is called anew, so that the other line is measured. */
+  private measureOf(slot: number, index: number): Line['measure'] {
+    const before = this.measures.get(slot);
+    if (before?.index === index) return before.measure;
+    let stands: Element | undefined;
+    const measure = (element: Element | undefined) => {
+      if (stands) this.heights.unobserve(stands);
+      stands = element;
+      if (element) this.heights.observe(element);
+    };
+    this.measures.set(slot, { index, measure });
+    return measure;
   }
 
   private settings(count: number, before: number, inHand: number | null) {
@@ -72,16 +113,10 @@ export class LongList {
       count,
       gap,
       scrollMargin: before,
-      // A new height inside the frame in which it was told of would be reported as a loop.
-      useAnimationFrameWithResizeObserver: true,
       overscan: around,
+      isScrollingResetDelay: restMs,
       getScrollElement: scroller,
       estimateSize: () => lineHeight,
-      // Told by the browser once the line stands there: asking at once would lay the page out anew for every line.
-      measureElement: (element: Element, entry: ResizeObserverEntry | undefined) => {
-        const height = entry?.borderBoxSize[0]?.blockSize;
-        return height === undefined ? this.heightOf(element) : Math.round(height);
-      },
       // What is drawn before it is known how much room there is.
       initialRect: { width: 0, height: 900 },
       rangeExtractor: (range: Parameters<typeof defaultRangeExtractor>[0]) => {
@@ -92,4 +127,8 @@ export class LongList {
       },
     };
   }
+}
+
+function lineOf(element: Element): number {
+  return Number((element as HTMLElement).dataset.index);
 }

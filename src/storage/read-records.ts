@@ -34,17 +34,33 @@ export function rangeOf(id: string): IDBKeyRange {
 
 /** All of a notebook at one moment, in one transaction; null where there is none. */
 export async function readRaw(db: Database, id: string): Promise<Raw | null> {
+  const records: StoredRecord[] = [];
+  const rest = await walkRaw(db, id, chunk, (some) => {
+    for (const one of some) records.push(one);
+  });
+  return rest && { ...rest, records };
+}
+
+/**
+ * The same, but its records are handed on in parts of so many, in the order of their keys, and not kept. No part is
+ * handed on where there is no such notebook; null then.
+ */
+export async function walkRaw(
+  db: Database,
+  id: string,
+  count: number,
+  take: (some: readonly StoredRecord[]) => void,
+): Promise<Omit<Raw, 'records'> | null> {
   const tx = db.transaction(['heads', 'records', 'setAside']);
   const head = await tx.objectStore('heads').get(id);
   if (head === undefined) return null;
   const aside = (await tx.objectStore('setAside').index('notebook').getAll(id)).map(({ found }) => found);
   const store = tx.objectStore('records');
-  const records: StoredRecord[] = [];
   for (let range = rangeOf(id); ; ) {
-    const some = await store.getAll(range, chunk);
-    for (const one of some) records.push(one);
+    const some = await store.getAll(range, count);
+    take(some);
     const last = some.at(-1);
-    if (last === undefined || some.length < chunk) return { head, records, aside };
+    if (last === undefined || some.length < count) return { head, aside };
     range = IDBKeyRange.bound([id, last.kind, last.id], [id, []], true);
   }
 }

@@ -3,6 +3,7 @@ import type { Held } from '../drawer/model.ts';
 import type { Notebook } from '../notebook/model.ts';
 import type { KeptSide, Part } from '../sheet/model.ts';
 import type { Picture } from '../storage/database.ts';
+import { ownTurn } from '../storage/own-turn.ts';
 import type { Shelf } from '../storage/shelf.ts';
 
 /** Pictures in memory: those not stored yet, and addresses of those that are shown or were lately. */
@@ -108,10 +109,13 @@ export function holdPictures(
       // It may have been let go while it waited.
       if (entry === undefined) continue;
       underway++;
-      void fetch(next.key, entry, next.make).finally(() => {
-        underway--;
-        fetchNext();
-      });
+      // The next in a task of its own: answers that are there at once would all be taken in one, a screenful long.
+      void fetch(next.key, entry, next.make)
+        .then(ownTurn)
+        .finally(() => {
+          underway--;
+          fetchNext();
+        });
     }
   };
 

@@ -1,3 +1,4 @@
+import type { LitElement } from 'lit';
 import { describe, expect, it } from 'vitest';
 import { bandsOf, type DrawerPaper } from '../../components/drawer/drawer-view.ts';
 import '../../components/drawer/qw-drawer.ts';
@@ -228,6 +229,76 @@ describe('the drawer', () => {
       expect(within(element, '[aria-live]').textContent).toBe('11 papers of that name');
     });
 
+    it('draws the lines that come into view with what those that left were drawn with, each as high as it is', async () => {
+      const { element, all } = await stands(true);
+      const rows = () => [...element.shadowRoot!.querySelectorAll<HTMLElement>('.grid .row')];
+      const panel = within(element, '.panel');
+      panel.scrollTop = 3000;
+      await settled(element);
+      const before = new Set(rows());
+      for (const top of [4000, 9000, 8000]) {
+        panel.scrollTop = top;
+        await settled(element);
+        expect(rows().filter((row) => !before.has(row)).length).toBeLessThan(4);
+        // In order, none twice, each with its own papers, and no gap or overlap between two.
+        const places = rows().map(({ dataset }) => Number(dataset.index));
+        expect(places).toEqual(places.map((_, i) => places[0]! + i));
+        for (const [i, row] of rows().entries()) {
+          const names = [...row.querySelectorAll('b')].map((name) => name.textContent);
+          expect(names).toEqual(all.slice(places[i]! * 3, places[i]! * 3 + 3).map(({ name }) => name));
+          const next = rows()[i + 1];
+          if (next)
+            expect(next.getBoundingClientRect().top - row.getBoundingClientRect().bottom).toBeCloseTo(16, 0);
+        }
+      }
+    });
+
+    it('knows how high each line is that it has drawn, also one that took over from another as high', async () => {
+      const { element, all } = await stands(true);
+      const about = 'a sheet of which there is a good deal more to be said than of any other';
+      Object.assign(element, {
+        papers: all.map(({ key, name, bands }) => ({ key, name, about, bands, picture: null })),
+      });
+      await settled(element);
+      const panel = within(element, '.panel');
+      for (let step = 0; step < 12; step++) {
+        panel.scrollTop += 300;
+        await settled(element);
+      }
+      const row = within(element, '.grid .row');
+      const { top, height } = row.getBoundingClientRect();
+      // Otherwise than it guesses of a line that it has not drawn.
+      expect(Math.abs(height - 152)).toBeGreaterThan(1);
+      expect(Number(row.dataset.index)).toBeGreaterThan(10);
+      expect(top - within(element, '.grid').getBoundingClientRect().top).toBeCloseTo(
+        Number(row.dataset.index) * (Math.round(height) + 16),
+        0,
+      );
+    });
+
+    it.each([true, false])(
+      'asks for the pictures of what stands still, not of what passes by (open: %s)',
+      async (open) => {
+        const { element, asked } = await stands(open);
+        const box = within(element, open ? '.panel' : '.papers');
+        const before = asked.size;
+        const inPassing = new Promise<readonly [string | undefined, number]>((tell) => {
+          const look = async () => {
+            // Drawn in the turn of the scroll itself, before the list can come to rest.
+            for (let n = 0; n < 20; n++) await (element as unknown as LitElement).updateComplete;
+            const last = [...element.shadowRoot!.querySelectorAll<HTMLElement>('[data-at]')].at(-1);
+            tell([last?.dataset.at, asked.size]);
+          };
+          box.addEventListener('scroll', () => void look(), { once: true });
+        });
+        box.scrollTop = 5000;
+        const [at, count] = await inPassing;
+        expect(Number(at)).toBeGreaterThan(70);
+        expect(count).toBe(before);
+        await expect.poll(() => asked.has(`k-${at}`), { timeout: 5000 }).toBe(true);
+      },
+    );
+
     it('draws a picture once it has come', async () => {
       let address: string | null = null;
       const all = many().all.map((paper) => ({ ...paper, picture: null }));
@@ -245,6 +316,23 @@ describe('the drawer', () => {
       await settled(element);
       expect(first()!.src).toBe(address);
     });
+  });
+
+  it('shows no picture under another paper’s name while that paper’s own is on its way', async () => {
+    const dot = (width: number) =>
+      `data:image/svg+xml,<svg xmlns="http://www.w3.org/2000/svg" width="${width}" height="1"/>`;
+    const element = await standAlone<HTMLElement & { picture: string }>('qw-miniature', { picture: dot(1) });
+    const image = () => element.shadowRoot!.querySelector('img')!;
+    const isSeen = () => getComputedStyle(image()).visibility === 'visible';
+    await expect.poll(() => image().naturalWidth).toBe(1);
+    expect(isSeen()).toBe(true);
+    const one = image();
+    element.picture = dot(2);
+    await (element as unknown as LitElement).updateComplete;
+    expect(image()).toBe(one);
+    expect(isSeen()).toBe(false);
+    await expect.poll(isSeen).toBe(true);
+    expect(image().naturalWidth).toBe(2);
   });
 
   it('carries a dragged paper by its key', async () => {

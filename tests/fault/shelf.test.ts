@@ -269,6 +269,25 @@ describe('a large notebook', () => {
     expect(turns).toBeGreaterThan(2);
   });
 
+  it('names every picture that it needs, once it is looked through part by part, also of what can’t be read', async () => {
+    const shelf = openShelf();
+    const count = 317;
+    const sheets = Array.from({ length: count }, (_, n): Sheet => {
+      const sheet = book.drawer.sheets[0]!;
+      return { ...sheet, id: `s-${n}`, sides: { A: { ...sheet.sides.A, pictureId: `p-${n}` } } };
+    });
+    await shelf.save({ ...book, leaves: [], drawer: { sheets, plains: [], parts: [] } }, 0);
+    // One in the middle is torn: its picture is needed all the same.
+    const db = await openDB('quirewise');
+    const torn = { notebook: book.id, kind: 'sheet', id: 's-200', place: 200, revision: 1 };
+    await db.put('records', { ...torn, value: { torn: [{ pictureId: 'p-torn' }] } });
+    db.close();
+    const named = await shelf.picturesNamed(book.id);
+    for (let n = 0; n < count; n++) expect([n, named.has(`p-${n}`)]).toEqual([n, n !== 200]);
+    expect(named.has('p-torn')).toBe(true);
+    expect(await shelf.picturesNamed('none')).toEqual(new Set());
+  });
+
   it('costs its list nothing: titles stand in the heads', async () => {
     const shelf = openShelf();
     await shelf.save(notebookOf({ sheets: 20 }), 0);

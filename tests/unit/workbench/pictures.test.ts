@@ -39,7 +39,7 @@ const pause = (ms: number) => new Promise((go) => setTimeout(go, ms));
 
 describe('pictures that are shown', () => {
   it('are told of once for all that arrive together', async () => {
-    const { pictures, told } = held({ joinMs: 30 });
+    const { pictures, told } = held({ joinMs: 30, atOnce: 40 });
     const ids = Array.from({ length: 40 }, (_, n) => `p${n}`);
     for (const id of ids) expect(pictures.urlOf(id)).toBeNull();
     await pause(80);
@@ -52,18 +52,28 @@ describe('pictures that are shown', () => {
     const { pictures, fetched } = held();
     for (const id of ['a', 'b', 'c', 'd', 'e']) pictures.urlOf(id);
     expect(fetched).toEqual(['a', 'b']);
-    await pause(20);
+    await pause(60);
     expect(fetched).toEqual(['a', 'b', 'e', 'd', 'c']);
+    pictures.close();
+  });
+
+  it('are fetched no more than those few in one task, even where the shelf answers at once', async () => {
+    const { pictures, fetched } = held();
+    for (const id of ['a', 'b', 'c', 'd', 'e']) pictures.urlOf(id);
+    for (let n = 0; n < 100; n++) await Promise.resolve();
+    expect(fetched).toEqual(['a', 'b']);
+    await pause(60);
+    expect(fetched).toHaveLength(5);
     pictures.close();
   });
 
   it('are not fetched where they were scrolled past, and can be asked for again', async () => {
     const { pictures, fetched } = held({ waiting: 2 });
     for (const id of ['a', 'b', 'c', 'd', 'e']) pictures.urlOf(id);
-    await pause(20);
+    await pause(60);
     expect(fetched).toEqual(['a', 'b', 'e', 'd']);
     pictures.urlOf('c');
-    await pause(20);
+    await pause(60);
     expect(pictures.urlOf('c')).toMatch(/^blob:/);
     pictures.close();
   });
@@ -71,19 +81,19 @@ describe('pictures that are shown', () => {
   it('are let go once there are many and they have not been asked for lately, and fetched again when they are', async () => {
     const { pictures, fetched, clock } = held();
     for (const id of ['a', 'b', 'c']) pictures.urlOf(id);
-    await pause(20);
+    await pause(60);
     const first = pictures.urlOf('a')!;
     for (const id of ['b', 'c']) pictures.urlOf(id);
     expect(resolveObjectURL(first)?.size).toBe(4);
     clock.now = 1500;
     const keptOn = pictures.urlOf('b');
     pictures.urlOf('d');
-    await pause(20);
+    await pause(60);
     // The oldest went; those that were asked for stayed.
     expect(resolveObjectURL(first)).toBeUndefined();
     expect(pictures.urlOf('b')).toBe(keptOn);
     expect(pictures.urlOf('a')).toBeNull();
-    await pause(20);
+    await pause(60);
     expect(pictures.urlOf('a')).toMatch(/^blob:/);
     expect(fetched.filter((id) => id === 'a')).toHaveLength(2);
     pictures.close();
@@ -98,7 +108,7 @@ describe('pictures that are shown', () => {
     }
     const before = told();
     for (const id of ids) expect(pictures.urlOf(id)).toMatch(/^blob:/);
-    await pause(20);
+    await pause(60);
     expect(told()).toBe(before);
     pictures.close();
   });
