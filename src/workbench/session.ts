@@ -76,14 +76,14 @@ export const Session = {
 
     const book = openBook(
       holder,
-      (notebook) => {
+      (notebook, by) => {
         holder.set({ isDemo: isDemo(notebook), lastBackup: settings.backups[notebook.id] ?? null });
         holder.dismissOffers();
-        if (!isStarting) keeper.changed(notebook);
+        // What another tab stored, or what was opened, is not to be stored again.
+        if (by === 'reader') keeper.changed(notebook);
       },
       (why) => holder.say('trouble', why, { of: 'edit' }),
     );
-    let isStarting = true;
     const pictures = holdPictures(shelf, () => holder.set({ pictures: holder.state.pictures + 1 }));
     const keeper = startKeeper({
       shelf,
@@ -95,10 +95,7 @@ export const Session = {
         holder.sayUnsaved(saving.status === 'failed' ? saving.says : null, saving.status === 'saved');
       },
       say: holder.say,
-      current: () => book.notebook,
-      // One step of undo for as long as nothing is done here between.
-      onNewer: (notebook) =>
-        book.dispatchAll([{ do: 'replace notebook', notebook }], 'what another tab did', 'another tab'),
+      book,
       onBeside: (beside) => holder.set(beside),
       ...(options.delayMs === undefined ? {} : { delayMs: options.delayMs }),
       ...(options.retryMs === undefined ? {} : { retryMs: options.retryMs }),
@@ -151,7 +148,6 @@ export const Session = {
       await ahead(first, settings.leafId ?? first.leaves[0]?.id ?? null);
       book.start(first, settings.leafId);
     }
-    isStarting = false;
     if (last === null && first !== null) keeper.begin(first);
     const warming = setTimeout(() => {
       client.warm();
