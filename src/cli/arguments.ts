@@ -1,3 +1,4 @@
+import { parseArgs } from 'node:util';
 import type { Distance } from '../harmony/model.ts';
 import type { Card, Frame } from '../sheet/model.ts';
 import { Trouble } from './trouble.ts';
@@ -24,6 +25,19 @@ export interface StudyOrder {
   readonly board: { readonly file: string; readonly kind: 'svg' | 'png' } | null;
 }
 
+const options = {
+  anchor: { type: 'string' },
+  candidate: { type: 'string', multiple: true },
+  distance: { type: 'string' },
+  board: { type: 'string' },
+  json: { type: 'boolean' },
+  help: { type: 'boolean', short: 'h' },
+  'width-mm': { type: 'string', multiple: true },
+  crop: { type: 'string', multiple: true },
+  card: { type: 'string', multiple: true },
+  chart: { type: 'string', multiple: true },
+} as const;
+
 /**
  * What was asked for, or 'help'.
  * @throws Trouble in one sentence, where something is unknown, missing or no number.
@@ -33,29 +47,33 @@ export function orderOf(args: readonly string[]): StudyOrder | 'help' {
   let [distance, json, board]: [Distance, boolean, StudyOrder['board']] = ['apart', false, null];
   const candidates: PictureOrder[] = [];
   let last: PictureOrder | null = null;
-  const rest = [...args];
-  while (rest.length > 0) {
-    const option = rest.shift()!;
-    if (option === '--help' || option === '-h') return 'help';
-    if (option === '--json') {
+  // Not strict: its refusals run over several lines, and take a file "-odd.png" for an option. Tokens keep the order,
+  // by which a width or a crop belongs to the picture before it.
+  const { tokens } = parseArgs({ args: [...args], options, strict: false, tokens: true });
+  for (const token of tokens) {
+    const given = args[token.index]!;
+    if (token.kind !== 'option' || !isOption(token.name))
+      throw new Trouble(`There is no option "${given}"; --help lists what there is.`);
+    const { name, rawName, value, inlineValue } = token;
+    if (options[name].type === 'boolean') {
+      if (value !== undefined) throw new Trouble(`${rawName} takes no value, and "${given}" gives it one.`);
+      if (name === 'help') return 'help';
       json = true;
       continue;
     }
-    if (!known.includes(option))
-      throw new Trouble(`There is no option "${option}"; --help lists what there is.`);
-    const value = rest.shift();
-    if (value === undefined || known.includes(value)) throw new Trouble(`${option} needs a value after it.`);
-    if (option === '--anchor') {
+    if (!value || (!inlineValue && known.includes(value)))
+      throw new Trouble(`${rawName} needs a value after it.`);
+    if (name === 'anchor') {
       if (anchor) throw new Trouble('A study has one anchor, and --anchor was given twice.');
       last = anchor = { file: value };
-    } else if (option === '--candidate') {
+    } else if (name === 'candidate') {
       last = { file: value };
       candidates.push(last);
-    } else if (option === '--distance') distance = distanceOf(value);
-    else if (option === '--board') board = boardOf(value);
+    } else if (name === 'distance') distance = distanceOf(value);
+    else if (name === 'board') board = boardOf(value);
     else if (last === null)
-      throw new Trouble(`${option} belongs to the picture before it, and there is none.`);
-    else read(last, option, value);
+      throw new Trouble(`${rawName} belongs to the picture before it, and there is none.`);
+    else read(last, rawName, value);
   }
   if (!anchor) throw new Trouble('Name the paper to start from with --anchor FILE; --help tells more.');
   if (candidates.length === 0)
@@ -63,10 +81,11 @@ export function orderOf(args: readonly string[]): StudyOrder | 'help' {
   return { anchor, candidates, distance, json, board };
 }
 
-const known = [
-  ...['--anchor', '--candidate', '--distance', '--board', '--json', '--help', '-h'],
-  ...['--width-mm', '--crop', '--card', '--chart'],
-];
+const known = ['-h', ...Object.keys(options).map((name) => `--${name}`)];
+
+function isOption(name: string): name is keyof typeof options {
+  return Object.hasOwn(options, name);
+}
 
 function read(picture: PictureOrder, option: string, value: string): void {
   if (option === '--width-mm') {

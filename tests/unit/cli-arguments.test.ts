@@ -35,6 +35,14 @@ describe('what the terminal is asked for', () => {
     });
   });
 
+  it('takes a value after an equals sign as well', () => {
+    expect(orderOf(['--anchor=a.png', '--width-mm=200', '--candidate=--json', '--json'])).toMatchObject({
+      anchor: { file: 'a.png', widthMm: 200 },
+      candidates: [{ file: '--json' }],
+      json: true,
+    });
+  });
+
   it('gives help when asked, whatever else is said', () => {
     expect(orderOf(['--help'])).toBe('help');
     expect(orderOf([...pair, '-h'])).toBe('help');
@@ -46,6 +54,12 @@ describe('what the terminal is asked for', () => {
     ['nothing at all', [], /--anchor/],
     ['two anchors', [...pair, '--anchor', 'c.png'], /twice/],
     ['an unknown option', [...pair, '--colour'], /"--colour"/],
+    ['several letters after one dash', [...pair, '-colour'], /"-colour"/],
+    ['an unknown option with a value', [...pair, '--colour=red'], /"--colour=red"/],
+    ['the name of what every object has', [...pair, '--constructor'], /"--constructor"/],
+    ['two dashes alone', [...pair, '--', 'c.png'], /"--"/],
+    ['a value where none belongs', [...pair, '--json=yes'], /--json takes no value/],
+    ['nothing after an equals sign', ['--anchor=', ...pair], /--anchor needs a value/],
     ['a bare word', [...pair, 'c.png'], /"c\.png"/],
     ['an option without its value', ['--candidate', 'b.jpg', '--anchor'], /--anchor needs a value/],
     ['an option where a value belongs', ['--anchor', '--json'], /--anchor needs a value/],
