@@ -25,7 +25,7 @@ import { FootRoom } from './page/foot-room.ts';
 import { FocusKeeper } from './page/keep-focus.ts';
 import { Keys } from './page/keys.ts';
 import { showLook } from './page/look.ts';
-import { Newer } from './page/newer.ts';
+import { NewerPage } from './page/newer-page.ts';
 import { Route } from './page/route.ts';
 import { keptLines, upkeepOf } from './page/upkeep-of.ts';
 
@@ -44,7 +44,7 @@ export class QwApp extends QwElement implements AppHost {
   private shelf: PlacesShelf | null = null;
   readonly route: Route = new Route(this, () => this.turn());
   readonly supposing: Supposing = new Supposing(this);
-  readonly newer: Newer = new Newer(this);
+  readonly newer: NewerPage = new NewerPage(this);
   readonly keyboard: FocusKeeper = new FocusKeeper(this);
   readonly faces: Map<string, 'A' | 'B'> = new Map();
   private readonly zone = new DropZone(this, (files) => this.read(files));

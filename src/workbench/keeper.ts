@@ -1,10 +1,10 @@
 import type { Notebook } from '../notebook/model.ts';
-import { openAhead, type SmallStore } from '../storage/ahead.ts';
 import { usualDelayMs } from '../storage/autosave.ts';
 import type { SetAside } from '../storage/records.ts';
 import type { Unsaved } from '../storage/recover.ts';
 import type { Shelf } from '../storage/shelf.ts';
 import { troubleFrom } from '../storage/trouble.ts';
+import { openWriteAhead, type SmallStore } from '../storage/write-ahead.ts';
 import { askBeforeLeaving } from './ask-before-leaving.ts';
 import type { Book } from './book.ts';
 import { catchUpOpen } from './keeping/catch-up-open.ts';
@@ -28,7 +28,7 @@ export interface Keeper {
   /** The reader changed the open notebook, or opened this one. */
   changed(notebook: Notebook): void;
   /** One of the choices is made: it goes. */
-  settle(choiceId: string): void;
+  choiceMade(choiceId: string): void;
   /** Another notebook from the shelf, so that it can be opened and stored again. @throws StorageTrouble */
   take(id: string): Promise<Notebook | null>;
   /** What of a notebook that is about to be opened from a file could not be read: stored beside it. */
@@ -60,14 +60,14 @@ export function startKeeper(options: KeeperOptions): Keeper {
   const { shelf, book, say } = options;
   const known = knowNotebooks(options.onBeside);
   const tabs = openTabs(options.tabId, ({ notebookId, revision }) => void follow(notebookId, revision));
-  const ahead = openAhead(options.small, tabs.id);
+  const writeAhead = openWriteAhead(options.small, tabs.id);
   const typing = watchTyping((options.delayMs ?? usualDelayMs) * typingDelays);
   const asking = askBeforeLeaving();
   let isHers = false;
   let hasSaidTwo = false;
 
   const tools = {
-    ...{ ...options, known, tabs, ahead, typing },
+    ...{ ...options, known, tabs, writeAhead, typing },
     onStatus(status: Parameters<typeof sayingOf>[0], isNoted: boolean) {
       const isAtRisk = status.status === 'failed' || (status.status === 'saving' && !isNoted);
       asking.set(isHers && isAtRisk);
@@ -102,7 +102,7 @@ export function startKeeper(options: KeeperOptions): Keeper {
   return {
     async open() {
       try {
-        const last = await openLast(tools, await ahead.left(tabs.isAlive));
+        const last = await openLast(tools, await writeAhead.left(tabs.isAlive));
         if (last === null) return null;
         if ('unsaved' in last) return fromMemory(last.unsaved);
         options.onSaving(savedSaying);
@@ -120,7 +120,7 @@ export function startKeeper(options: KeeperOptions): Keeper {
       typing.changed(before, written);
       writer.take(written);
     },
-    settle(choiceId) {
+    choiceMade(choiceId) {
       const { notebook } = book;
       const choices = known.of(notebook.id).written.choices.filter(({ id }) => id !== choiceId);
       writer.take({ notebook, choices });

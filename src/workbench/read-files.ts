@@ -41,7 +41,7 @@ export interface FileReading {
 }
 
 /** Files whose bytes are in memory at a time: as many as are read at once, and one that is ready to be. Ours. */
-const ahead = 3;
+const mostInMemory = 3;
 
 export const newPicture: Wanted = { options: {}, withPicture: true };
 
@@ -70,7 +70,7 @@ export function startFileReading(holder: StateHolder, list: ReadingList, client:
     read: (id, name, file, wanted) => orSay(name, async () => readBytes(id, await bytesOf(file), wanted)),
     readAll(files, isKnown, onTrouble) {
       const digests: Promise<string | null>[] = [];
-      return fewAtOnce(files, ahead, async ({ id, file }, index) => {
+      return fewAtOnce(files, mostInMemory, async ({ id, file }, index) => {
         let digest: string | null = null;
         let isSame = false;
         const bytes = bytesOf(file);

@@ -12,7 +12,7 @@ import { type Placing, startPlacing, studyOf } from './placing.ts';
 import type { ReadClient, ReadResult } from './read-client.ts';
 import { type FileToRead, newPicture, type ReadFile, startFileReading, type Wanted } from './read-files.ts';
 import { listReadings } from './reading-list.ts';
-import { gatherNotes, gatherTroubles, type ReadingNotes, type ReadingTroubles } from './reading-notes.ts';
+import { gatherNotes, gatherUnread, type ReadingNotes, type UnreadFiles } from './reading-notes.ts';
 import { heldOfDigest } from './same-picture.ts';
 import type { PictureTarget } from './session-types.ts';
 import type { StateHolder } from './state-holder.ts';
@@ -30,7 +30,7 @@ interface Tools {
   readonly pictures: Pictures;
   readonly client: ReadClient;
   /** Has ready what a study of the notebook will be drawn from. */
-  readonly ahead: (notebook: Notebook, studyId: string) => Promise<void>;
+  readonly prepareStudy: (notebook: Notebook, studyId: string) => Promise<void>;
   /** Called with what a picture showed where its inks lie, so that it need not be worked out again. */
   readonly onPlaces: (pictureId: string, result: ReadResult) => void;
 }
@@ -78,7 +78,7 @@ export function startReadings(tools: Tools): Readings {
     book.dispatchAll(edits, 'add pictures', drop.step);
     if (studyId !== null) book.turnTo(studyId);
 
-    const troubles = gatherTroubles();
+    const troubles = gatherUnread();
     const isKnown = (digest: string | null) => heldOfDigest(book.notebook.drawer, digest) !== null;
     const asked = reading.readAll(all, isOtherSide(drop) ? null : isKnown, troubles.add);
     const added: Held[] = [];
@@ -116,7 +116,8 @@ export function startReadings(tools: Tools): Readings {
     drop.notes.add(file.name, result.done.notes);
     const { kept, picture } = keptFrom(result.done, file.name, digest);
     const { held, edits } = drop.placing.fresh(kept, result, name);
-    if (drop.studyId !== null) await tools.ahead(edits().reduce(applyEdit, book.notebook), drop.studyId);
+    if (drop.studyId !== null)
+      await tools.prepareStudy(edits().reduce(applyEdit, book.notebook), drop.studyId);
     if (!list.has(id)) return null;
     if (picture !== null) {
       tools.onPlaces(picture.id, result);
@@ -186,7 +187,7 @@ function sayWhatCame(
   book: Book,
   drop: Drop,
   added: readonly Held[],
-  troubles: ReadingTroubles,
+  troubles: UnreadFiles,
 ): void {
   const trouble = troubles.say();
   if (trouble !== null) holder.say('trouble', trouble.says, { of: 'drop', ...trouble.more });

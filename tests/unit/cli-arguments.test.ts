@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { orderOf } from '../../src/cli/arguments.ts';
 import { nameOf } from '../../src/cli/board-file.ts';
-import { Trouble } from '../../src/cli/trouble.ts';
+import { Refusal } from '../../src/cli/refusal.ts';
 
 const pair = ['--anchor', 'a.png', '--candidate', 'b.jpg'];
 
@@ -75,7 +75,7 @@ describe('what the terminal is asked for', () => {
     ['a distance that is none', [...pair, '--distance', 'near'], /"near"/],
     ['a board of a kind that is not made', [...pair, '--board', 'b.gif'], /"b\.gif"/],
   ])('refuses %s in one sentence', (_, args, says) => {
-    expect(() => orderOf(args)).toThrow(Trouble);
+    expect(() => orderOf(args)).toThrow(Refusal);
     expect(() => orderOf(args)).toThrow(says);
     expect(() => orderOf(args)).toThrow(/^[^\n]+\.$|^[^\n]+more\.$/);
   });

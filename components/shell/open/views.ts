@@ -3,9 +3,9 @@ import { allHeld, heldKey, otherSideOfHeld, sideOfHeld } from '../../../src/draw
 import type { Drawer, Held } from '../../../src/drawer/model.ts';
 import type { Opinion, StudyLeaf } from '../../../src/notebook/model.ts';
 import type { Side } from '../../../src/sheet/model.ts';
+import { weightWords } from '../../../src/sheet/paper-weight.ts';
 import { groundWords } from '../../../src/sheet/print/base-sure.ts';
 import { relabel } from '../../../src/sheet/relabel.ts';
-import { weightWords } from '../../../src/sheet/weight.ts';
 import { baseWords, repeatWords } from '../../../src/sheet/words.ts';
 import type { Session } from '../../../src/workbench/session-types.ts';
 import type { DrawerPaper } from '../../drawer/drawer-view.ts';

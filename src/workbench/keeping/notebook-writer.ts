@@ -1,6 +1,6 @@
-import type { Ahead } from '../../storage/ahead.ts';
 import { type SaveStatus, startAutosave } from '../../storage/autosave.ts';
 import type { Unsaved } from '../../storage/recover.ts';
+import type { WriteAhead } from '../../storage/write-ahead.ts';
 import type { Written } from '../../storage/written.ts';
 import type { Pictures } from '../pictures.ts';
 import { type CatchUpTools, catchUpOpen } from './catch-up-open.ts';
@@ -21,7 +21,7 @@ export interface NotebookWriter {
 
 export interface WriterTools extends CatchUpTools, PutTools {
   readonly pictures: Pictures;
-  readonly ahead: Ahead;
+  readonly writeAhead: WriteAhead;
   /** `isNoted`: what is not stored yet would be found again all the same. */
   readonly onStatus: (status: SaveStatus, isNoted: boolean) => void;
   readonly delayMs?: number;
@@ -29,7 +29,7 @@ export interface WriterTools extends CatchUpTools, PutTools {
 }
 
 export function startWriter(tools: WriterTools): NotebookWriter {
-  const { known, ahead } = tools;
+  const { known, writeAhead } = tools;
   /** Notebooks that were replaced before their last change was stored. */
   const parting = new Map<string, Pending>();
   const noted: Unsaved[] = [];
@@ -42,7 +42,7 @@ export function startWriter(tools: WriterTools): NotebookWriter {
       tools.onStatus(status, isNoted);
     },
     onStored({ notebook, count }) {
-      ahead.forget(notebook.id, count);
+      writeAhead.forget(notebook.id, count);
       for (const { left } of noted.splice(0)) left.remove();
     },
     ...(tools.delayMs === undefined ? {} : { delayMs: tools.delayMs }),
@@ -54,7 +54,7 @@ export function startWriter(tools: WriterTools): NotebookWriter {
     for (const [id, old] of [...parting]) {
       await put(old, false);
       if (parting.get(id) === old) parting.delete(id);
-      ahead.forget(id, old.count);
+      writeAhead.forget(id, old.count);
     }
     await put(pending, true);
   }
@@ -65,13 +65,13 @@ export function startWriter(tools: WriterTools): NotebookWriter {
   function take(written: Written): void {
     const { id } = written.notebook;
     const { revision, written: before } = known.of(id);
-    const isWhole = ahead.note(revision === 0 && !known.has(id) ? null : before, written, revision);
+    const isWhole = writeAhead.note(revision === 0 && !known.has(id) ? null : before, written, revision);
     isNoted &&= isWhole;
     known.change(id, { written });
     const pending = saver.pending();
     if (pending !== null && pending.notebook.id !== id) parting.set(pending.notebook.id, pending);
     parting.delete(id);
-    saver.changed({ ...written, count: ahead.count });
+    saver.changed({ ...written, count: writeAhead.count });
     // What is nowhere but in memory is stored without waiting for more.
     if (!isWhole) void saver.flush();
     if (known.shownId !== id) known.show(id);
@@ -81,13 +81,13 @@ export function startWriter(tools: WriterTools): NotebookWriter {
     take,
     begin(written) {
       known.change(written.notebook.id, { written });
-      saver.changed({ ...written, count: ahead.count });
+      saver.changed({ ...written, count: writeAhead.count });
       known.show(written.notebook.id);
     },
     resume(unsaved) {
       const { written } = unsaved;
       noted.push(unsaved);
-      saver.changed({ ...written, count: ahead.count });
+      saver.changed({ ...written, count: writeAhead.count });
       void saver.flush();
     },
     hasPending: () => saver.pending() !== null,

@@ -1,8 +1,8 @@
 import type { Notebook } from '../../notebook/model.ts';
-import type { Left } from '../../storage/ahead.ts';
 import { recover, type Unsaved } from '../../storage/recover.ts';
 import type { Kept, Shelf } from '../../storage/shelf.ts';
 import { troubleFrom } from '../../storage/trouble.ts';
+import type { Left } from '../../storage/write-ahead.ts';
 import { otherOpenedSays } from '../words/keeping-words.ts';
 import { newChoice } from './catch-up-open.ts';
 import type { KnownNotebooks } from './known-notebooks.ts';

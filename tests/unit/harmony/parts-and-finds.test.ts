@@ -4,7 +4,7 @@ import { labFromHex, labFromOklch, oklchFromTuple } from '../../../src/colour/sp
 import { compare } from '../../../src/harmony/compare.ts';
 import { colourIt, onBase } from '../../../src/harmony/further/colour-it.ts';
 import { findBridge, findByColour } from '../../../src/harmony/further/find-that-answers.ts';
-import { shadeParts, shades } from '../../../src/harmony/further/other-shade.ts';
+import { cellStates, judgeParts } from '../../../src/harmony/further/judge-parts.ts';
 import { bladeCaution } from '../../../src/harmony/words/remedy-sentences.ts';
 import type { Reading, Side } from '../../../src/sheet/model.ts';
 import { inkFromHex, plainOf, sideOfPlain } from '../../../src/sheet/plain.ts';
@@ -23,21 +23,21 @@ describe('the parts of a sheet that hold', () => {
   const reading = drawn(sheet, ['111022', '111022', '000022', '111000', '111000', '11100.']);
 
   it('are shaded cell by cell: holds, rests, alone, nothing', () => {
-    const { cells, width, height } = shadeParts(anchor, reading, { across: 2 });
+    const { cells, width, height } = judgeParts(anchor, reading, { across: 2 });
     expect([width, height]).toEqual([6, 6]);
     expect([...cells.slice(0, 6)]).toEqual([
-      shades.holds,
-      shades.holds,
-      shades.holds,
-      shades.rests,
-      shades.alone,
-      shades.alone,
+      cellStates.holds,
+      cellStates.holds,
+      cellStates.holds,
+      cellStates.rests,
+      cellStates.alone,
+      cellStates.alone,
     ]);
-    expect(cells.at(-1)).toBe(shades.nothing);
+    expect(cells.at(-1)).toBe(cellStates.nothing);
   });
 
   it('are listed in squares, each with what it answers and what is alone in it', () => {
-    const { squares, says, caution } = shadeParts(anchor, reading, { across: 2 });
+    const { squares, says, caution } = judgeParts(anchor, reading, { across: 2 });
     expect(squares).toHaveLength(4);
     expect(squares[0]).toMatchObject({ worthCutting: true, answers: ['B'], alone: [] });
     expect(squares[0]!.frame).toEqual({ x: 0, y: 0, width: 0.5, height: 0.5 });
@@ -49,7 +49,7 @@ describe('the parts of a sheet that hold', () => {
       'In 1 of 4 squares leaf green (c) is alone or nearly misses: leave it, or cover the colour.',
     ]);
     const sized = (side: Side) =>
-      shadeParts(anchor, { ...reading, side }, { across: 2, sheetMm: 50 }).says[0];
+      judgeParts(anchor, { ...reading, side }, { across: 2, sheetMm: 50 }).says[0];
     expect(sized(sheet)).toContain('In 2 of 4 squares (each 25 mm) navy (B)');
     expect(sized({ ...sheet, print: { ...sheet.print, assumedSize: true } })).toContain(
       '(each about 25 mm, if the sheet is 12 in)',
@@ -57,17 +57,17 @@ describe('the parts of a sheet that hold', () => {
   });
 
   it('are all of it where all of it holds, and none where none answers', () => {
-    expect(shadeParts(anchor, drawn(sheet, ['11', '11']), { across: 1 }).says).toEqual([
+    expect(judgeParts(anchor, drawn(sheet, ['11', '11']), { across: 1 }).says).toEqual([
       'Every part of the sheet holds: cut where you like.',
     ]);
-    const alone = shadeParts(anchor, drawn(sheet, ['2222', '2222']), { across: 4 });
+    const alone = judgeParts(anchor, drawn(sheet, ['2222', '2222']), { across: 4 });
     expect(alone.caution).toBeUndefined();
     expect(alone.says[0]).toBe('Taken by itself, no part has a colour that answers the anchor.');
     expect(alone.says[1]).toContain('In 8 of 8 squares leaf green (c)');
-    const mixed = shadeParts(anchor, drawn(sheet, ['1212', '2121', '1212', '2121']), { across: 2 });
+    const mixed = judgeParts(anchor, drawn(sheet, ['1212', '2121', '1212', '2121']), { across: 2 });
     expect(mixed.says).toEqual(['Every part carries some leaf green (c), so no part holds by itself.']);
     expect(mixed.squares.every(({ answers }) => answers.includes('B'))).toBe(true);
-    expect(shadeParts(anchor, reading).squares).toHaveLength(36);
+    expect(judgeParts(anchor, reading).squares).toHaveLength(36);
   });
 });
 
