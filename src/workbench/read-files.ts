@@ -1,7 +1,6 @@
 import { pictureLimits } from '../files/picture-limits.ts';
 import { UnreadableImage } from '../sheet/unreadable.ts';
 import type { ReadRequest } from '../workers/messages.ts';
-import { fewAtOnce } from './few-at-once.ts';
 import { type ReadClient, ReadingCancelled, type ReadResult } from './read-client.ts';
 import type { ReadingList } from './reading-list.ts';
 import { digestOf } from './same-picture.ts';
@@ -106,4 +105,19 @@ async function bytesOf(file: Blob): Promise<ArrayBuffer> {
       'The file could not be opened: it may have been moved or changed. Choose it again.',
     );
   }
+}
+
+/** Starts `work` on each in turn, on no more than `most` at a time. @returns what each gives, in the same order. */
+function fewAtOnce<T, R>(
+  all: readonly T[],
+  most: number,
+  work: (one: T, index: number) => Promise<R>,
+): readonly Promise<R>[] {
+  const started: Promise<R>[] = [];
+  for (const [i, one] of all.entries()) {
+    const before = started[i - most] ?? Promise.resolve();
+    const start = () => work(one, i);
+    started.push(before.then(start, start));
+  }
+  return started;
 }
