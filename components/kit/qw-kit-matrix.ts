@@ -7,7 +7,7 @@ import { verdictMark } from '../study/verdict-mark.ts';
 import { verdictInSentence } from '../study/words.ts';
 import { controls } from '../support/controls.ts';
 import { QwElement } from '../support/element.ts';
-import { lowered } from '../support/lowered.ts';
+import { withSubscript } from '../support/subscript.ts';
 
 /**
  * Every two pieces of a kit as a matrix of drawn marks; a mark that is pressed tells its pair below. Rows and columns
@@ -76,7 +76,7 @@ export class QwKitMatrix extends QwElement {
       ${
         weightiest
           ? html`<p>Weightiest: ${withChips(weightiest.says, ids, table)}</p>
-            <small><b>${lowered(weightiest.figure)}</b> · ${weightiest.sourceIds[0] ? html`<a href="${this.sourceHref}${weightiest.sourceIds[0]}">${weightiest.source}</a>` : weightiest.source}</small>`
+            <small><b>${withSubscript(weightiest.figure)}</b> · ${weightiest.sourceIds[0] ? html`<a href="${this.sourceHref}${weightiest.sourceIds[0]}">${weightiest.source}</a>` : weightiest.source}</small>`
           : nothing
       }
     </div>`;

@@ -7,7 +7,7 @@ import { verdictMark } from '../study/verdict-mark.ts';
 import { verdictInSentence } from '../study/words.ts';
 import { controls, ruled } from '../support/controls.ts';
 import { QwElement } from '../support/element.ts';
-import { lowered } from '../support/lowered.ts';
+import { withSubscript } from '../support/subscript.ts';
 
 export interface DifferenceView {
   readonly studyId: string;
@@ -59,7 +59,7 @@ export class QwDifferences extends QwElement {
   private difference({ studyId, pair, hers, likes, comparison, reason }: DifferenceView) {
     const table = inksSpokenOf(comparison);
     return html`<li class="row">
-      <div class="margin">${reason ? html`<b>${lowered(reason.figure)}</b><span>${reason.source}</span>` : nothing}</div>
+      <div class="margin">${reason ? html`<b>${withSubscript(reason.figure)}</b><span>${reason.source}</span>` : nothing}</div>
       <div class="text">
         <h3><a href="#${studyId}">${pair}</a></h3>
         <p class="two">

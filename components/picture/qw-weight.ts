@@ -2,7 +2,7 @@ import { html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { live } from 'lit/directives/live.js';
 import { paperLimits } from '../../src/sheet/limits.ts';
-import type { SizeMm, Weight, WeightGrade } from '../../src/sheet/model.ts';
+import type { PaperWeight, SizeMm, WeightGrade } from '../../src/sheet/model.ts';
 import { controls } from '../support/controls.ts';
 import { QwElement } from '../support/element.ts';
 import { emit } from '../support/emit.ts';
@@ -24,7 +24,7 @@ export type GivenWeight =
 export class QwWeight extends QwElement {
   static override styles = [controls, toolStyles];
 
-  @property({ attribute: false }) weight: Weight | null = null;
+  @property({ attribute: false }) weight: PaperWeight | null = null;
   /** The weight in words, where somebody has some: "216 g/m² (80 lb cover)". */
   @property() says = '';
   /** Of the sheet that is weighed. */
@@ -102,7 +102,7 @@ export class QwWeight extends QwElement {
   }
 }
 
-function wayOf(weight: Weight | null): GivenWeight['by'] | 'unknown' {
+function wayOf(weight: PaperWeight | null): GivenWeight['by'] | 'unknown' {
   if (!weight) return 'unknown';
   return weight.weighed ? 'scales' : weight.lb !== undefined ? 'pounds' : 'gsm';
 }

@@ -1,7 +1,7 @@
 import { html, nothing } from 'lit';
 import { customElement, state } from 'lit/decorators.js';
 import { Session } from '../../src/workbench/session.ts';
-import type { PictureTarget, SessionState } from '../../src/workbench/session-types.ts';
+import type { Look, PictureTarget, SessionState } from '../../src/workbench/session-types.ts';
 import '../drawer/qw-drawer.ts';
 import '../notebook/qw-leaves.ts';
 import '../notebook/qw-messages.ts';
@@ -24,8 +24,7 @@ import { askForFiles, pictureTypes } from './page/files.ts';
 import { FootRoom } from './page/foot-room.ts';
 import { FocusKeeper } from './page/keep-focus.ts';
 import { Keys } from './page/keys.ts';
-import { showLook } from './page/look.ts';
-import { Newer } from './page/newer.ts';
+import { NewerPage } from './page/newer-page.ts';
 import { Route } from './page/route.ts';
 import { keptLines, upkeepOf } from './page/upkeep-of.ts';
 
@@ -44,7 +43,7 @@ export class QwApp extends QwElement implements AppHost {
   private shelf: PlacesShelf | null = null;
   readonly route: Route = new Route(this, () => this.turn());
   readonly supposing: Supposing = new Supposing(this);
-  readonly newer: Newer = new Newer(this);
+  readonly newer: NewerPage = new NewerPage(this);
   readonly keyboard: FocusKeeper = new FocusKeeper(this);
   readonly faces: Map<string, 'A' | 'B'> = new Map();
   private readonly zone = new DropZone(this, (files) => this.read(files));
@@ -201,4 +200,10 @@ export class QwApp extends QwElement implements AppHost {
   private isNarrow(): boolean {
     return window.matchMedia('(max-width: 900px)').matches;
   }
+}
+
+/** Puts the page into light or dark, or leaves it to the device. */
+function showLook({ theme }: Look): void {
+  if (theme === 'system') delete document.documentElement.dataset.look;
+  else document.documentElement.dataset.look = theme;
 }

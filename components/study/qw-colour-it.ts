@@ -11,7 +11,7 @@ import '../strip/qw-strip.ts';
 import { controls, ruled } from '../support/controls.ts';
 import { QwElement } from '../support/element.ts';
 import { emit } from '../support/emit.ts';
-import { lowered } from '../support/lowered.ts';
+import { withSubscript } from '../support/subscript.ts';
 import '../wheel/qw-wheel.ts';
 import { chipStyle } from './chip-style.ts';
 import { inksSpokenOf, withChips } from './sentence.ts';
@@ -58,7 +58,7 @@ export class QwColourIt extends QwElement {
         <p class="says" aria-live="polite">${withChips(found.says, [...table.keys()], table)}</p>
         ${
           found.nearest
-            ? html`<p class="near"><i style="background:${found.nearest.onBase.hex}"></i><span>${found.nearest.plain.name} as it would look on it, ${lowered(`ΔE₀₀ ${found.nearest.deltaE00.toFixed(1)}`)} from the middle of the stretch.</span></p>`
+            ? html`<p class="near"><i style="background:${found.nearest.onBase.hex}"></i><span>${found.nearest.plain.name} as it would look on it, ${withSubscript(`ΔE₀₀ ${found.nearest.deltaE00.toFixed(1)}`)} from the middle of the stretch.</span></p>`
             : nothing
         }
         ${

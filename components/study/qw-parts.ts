@@ -1,7 +1,7 @@
 import { css, html, nothing, type PropertyValues } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
 import { inkWords } from '../../src/drawing/words/says.ts';
-import type { Comparison, ShadedSquare, Shading } from '../../src/harmony/model.ts';
+import type { Comparison, JudgedParts, JudgedSquare } from '../../src/harmony/model.ts';
 import { controls, ruled } from '../support/controls.ts';
 import { QwElement } from '../support/element.ts';
 import { emit } from '../support/emit.ts';
@@ -14,7 +14,7 @@ export interface PartsView {
   readonly picture: string | null;
   readonly comparison: Comparison;
   /** Null while it is not known where the inks lie. */
-  readonly shading: Shading | null;
+  readonly shading: JudgedParts | null;
   /** How thickly each place is veiled, 0–255, row by row. */
   readonly veil: Uint8ClampedArray | null;
   /** True where parts of it can be kept in the drawer. */
@@ -64,7 +64,7 @@ export class QwParts extends QwElement {
     context.putImageData(image, 0, 0);
   }
 
-  private found(view: PartsView, picture: string, shading: Shading) {
+  private found(view: PartsView, picture: string, shading: JudgedParts) {
     const table = inksSpokenOf(view.comparison);
     const worth = shading.squares.filter(({ worthCutting }) => worthCutting);
     const ids = [...table.keys()];
@@ -83,7 +83,7 @@ export class QwParts extends QwElement {
       </div>`;
   }
 
-  private list(view: PartsView, worth: readonly ShadedSquare[], table: InkTable) {
+  private list(view: PartsView, worth: readonly JudgedSquare[], table: InkTable) {
     return html`<details>
       <summary class="word"><span>${worth.length === 1 ? 'The square' : `The ${worth.length} squares`} worth cutting out</span></summary>
       <ol>
@@ -103,7 +103,7 @@ export class QwParts extends QwElement {
   }
 }
 
-function place({ frame }: ShadedSquare): string {
+function place({ frame }: JudgedSquare): string {
   const percent = (value: number) => `${(value * 100).toFixed(2)}%`;
   return `left:${percent(frame.x)};top:${percent(frame.y)};width:${percent(frame.width)};height:${percent(frame.height)}`;
 }

@@ -4,7 +4,7 @@ import type { Comparison, Kit, Reason } from '../../src/harmony/model.ts';
 import { controls, ruled } from '../support/controls.ts';
 import { QwElement } from '../support/element.ts';
 import { emit } from '../support/emit.ts';
-import { lowered } from '../support/lowered.ts';
+import { withSubscript } from '../support/subscript.ts';
 import { ownTurn } from '../support/turn.ts';
 import { chipStyle } from './chip-style.ts';
 import { reasonStyles } from './reason-styles.ts';
@@ -86,7 +86,7 @@ export class QwReasons extends QwElement {
       @click=${() => this.keep(reason)}
     >
       <div class="margin">
-        <b>${lowered(figure)}</b>
+        <b>${withSubscript(figure)}</b>
         ${sourceIds[0] ? html`<a href="${this.sourceHref}${sourceIds[0]}" @click=${stay}>${source}</a>` : html`<span>${source}</span>`}
       </div>
       <div class="text">

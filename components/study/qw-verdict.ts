@@ -4,7 +4,7 @@ import { turnedWords } from '../../src/drawing/words/kind-words.ts';
 import type { Comparison, Kit } from '../../src/harmony/model.ts';
 import { controls, ruled } from '../support/controls.ts';
 import { QwElement } from '../support/element.ts';
-import { lowered } from '../support/lowered.ts';
+import { withSubscript } from '../support/subscript.ts';
 import { chipStyle } from './chip-style.ts';
 import { inksSpokenOf, withChips } from './sentence.ts';
 import { verdictMark } from './verdict-mark.ts';
@@ -58,7 +58,7 @@ export class QwVerdict extends QwElement {
             turned.length
               ? html`<p>What turned it:</p>
                   <ul>
-                    ${turned.map(({ says, inks, figure }) => html`<li>${withChips(says, inks, table)} <small>${lowered(figure)}</small></li>`)}
+                    ${turned.map(({ says, inks, figure }) => html`<li>${withChips(says, inks, table)} <small>${withSubscript(figure)}</small></li>`)}
                   </ul>`
               : nothing
           }

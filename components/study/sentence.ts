@@ -2,7 +2,7 @@ import { html, type TemplateResult } from 'lit';
 import { letterOn } from '../../src/drawing/ladders.ts';
 import type { Comparison, Kit } from '../../src/harmony/model.ts';
 import type { Ink, Side } from '../../src/sheet/model.ts';
-import { lowered } from '../support/lowered.ts';
+import { withSubscript } from '../support/subscript.ts';
 import { unbroken } from '../support/unbroken.ts';
 
 /** What a chip in a sentence needs to know, by ink id. */
@@ -27,7 +27,7 @@ export function inksSpokenOf(of: Comparison | Kit): InkTable {
 export function withChips(says: string, inks: readonly string[], table: InkTable): TemplateResult {
   return html`${pieces(says, inks, table).map((piece) =>
     typeof piece === 'string'
-      ? lowered(unbroken(piece))
+      ? withSubscript(unbroken(piece))
       : html`<span class="chip" style="background:${piece.hex};color:${letterOn(piece.hex)}">${piece.id}</span>`,
   )}`;
 }

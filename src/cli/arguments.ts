@@ -1,7 +1,8 @@
+import { parseArgs } from 'node:util';
 import type { Distance } from '../harmony/model.ts';
 import type { Card, Frame } from '../sheet/model.ts';
+import { Refusal } from './refusal.ts';
 import { type StudyVersion, studyVersions } from './study-json.ts';
-import { Trouble } from './trouble.ts';
 import { formatRefused } from './words/study-words.ts';
 
 /** One picture that was named, and how it is to be read. */
@@ -28,9 +29,23 @@ export interface StudyOrder {
   readonly board: { readonly file: string; readonly kind: 'svg' | 'png' } | null;
 }
 
+const options = {
+  anchor: { type: 'string' },
+  candidate: { type: 'string', multiple: true },
+  distance: { type: 'string' },
+  board: { type: 'string' },
+  json: { type: 'boolean' },
+  format: { type: 'string' },
+  help: { type: 'boolean', short: 'h' },
+  'width-mm': { type: 'string', multiple: true },
+  crop: { type: 'string', multiple: true },
+  card: { type: 'string', multiple: true },
+  chart: { type: 'string', multiple: true },
+} as const;
+
 /**
  * What was asked for, or 'help'.
- * @throws Trouble in one sentence, where something is unknown, missing or no number.
+ * @throws Refusal in one sentence, where something is unknown, missing or no number.
  */
 export function orderOf(args: readonly string[]): StudyOrder | 'help' {
   let anchor: PictureOrder | null = null;
@@ -38,54 +53,59 @@ export function orderOf(args: readonly string[]): StudyOrder | 'help' {
   let version: StudyVersion = 2;
   const candidates: PictureOrder[] = [];
   let last: PictureOrder | null = null;
-  const rest = [...args];
-  while (rest.length > 0) {
-    const option = rest.shift()!;
-    if (option === '--help' || option === '-h') return 'help';
-    if (option === '--json') {
+  // Not strict: its refusals run over several lines, and take a file "-odd.png" for an option. Tokens keep the order,
+  // by which a width or a crop belongs to the picture before it.
+  const { tokens } = parseArgs({ args: [...args], options, strict: false, tokens: true });
+  for (const token of tokens) {
+    const given = args[token.index]!;
+    if (token.kind !== 'option' || !isOption(token.name))
+      throw new Refusal(`There is no option "${given}"; --help lists what there is.`);
+    const { name, rawName, value, inlineValue } = token;
+    if (options[name].type === 'boolean') {
+      if (value !== undefined) throw new Refusal(`${rawName} takes no value, and "${given}" gives it one.`);
+      if (name === 'help') return 'help';
       json = true;
       continue;
     }
-    if (!known.includes(option))
-      throw new Trouble(`There is no option "${option}"; --help lists what there is.`);
-    const value = rest.shift();
-    if (value === undefined || known.includes(value)) throw new Trouble(`${option} needs a value after it.`);
-    if (option === '--anchor') {
-      if (anchor) throw new Trouble('A study has one anchor, and --anchor was given twice.');
+    if (!value || (!inlineValue && known.includes(value)))
+      throw new Refusal(`${rawName} needs a value after it.`);
+    if (name === 'anchor') {
+      if (anchor) throw new Refusal('A study has one anchor, and --anchor was given twice.');
       last = anchor = { file: value };
-    } else if (option === '--candidate') {
+    } else if (name === 'candidate') {
       last = { file: value };
       candidates.push(last);
-    } else if (option === '--distance') distance = distanceOf(value);
-    else if (option === '--board') board = boardOf(value);
-    else if (option === '--format') {
+    } else if (name === 'distance') distance = distanceOf(value);
+    else if (name === 'board') board = boardOf(value);
+    else if (name === 'format') {
       version = versionOf(value);
       json = true;
     } else if (last === null)
-      throw new Trouble(`${option} belongs to the picture before it, and there is none.`);
-    else read(last, option, value);
+      throw new Refusal(`${rawName} belongs to the picture before it, and there is none.`);
+    else read(last, rawName, value);
   }
-  if (!anchor) throw new Trouble('Name the paper to start from with --anchor FILE; --help tells more.');
+  if (!anchor) throw new Refusal('Name the paper to start from with --anchor FILE; --help tells more.');
   if (candidates.length === 0)
-    throw new Trouble('Name at least one paper to hold against it with --candidate FILE.');
+    throw new Refusal('Name at least one paper to hold against it with --candidate FILE.');
   return { anchor, candidates, distance, json, version, board };
 }
 
 function versionOf(value: string): StudyVersion {
   const version = studyVersions.find((one) => `v${one}` === value);
-  if (version === undefined) throw new Trouble(formatRefused(value));
+  if (version === undefined) throw new Refusal(formatRefused(value));
   return version;
 }
 
-const known = [
-  ...['--anchor', '--candidate', '--distance', '--board', '--json', '--format', '--help', '-h'],
-  ...['--width-mm', '--crop', '--card', '--chart'],
-];
+const known = ['-h', ...Object.keys(options).map((name) => `--${name}`)];
+
+function isOption(name: string): name is keyof typeof options {
+  return Object.hasOwn(options, name);
+}
 
 function read(picture: PictureOrder, option: string, value: string): void {
   if (option === '--width-mm') {
     const width = numberOf(value);
-    if (!(width > 0)) throw new Trouble(`--width-mm needs a number of millimetres above 0, not "${value}".`);
+    if (!(width > 0)) throw new Refusal(`--width-mm needs a number of millimetres above 0, not "${value}".`);
     picture.widthMm = width;
   } else if (option === '--crop') picture.crop = frameOf(option, value.split(','), value);
   else if (option === '--chart') picture.chart = frameOf(option, value.split(','), value);
@@ -93,12 +113,12 @@ function read(picture: PictureOrder, option: string, value: string): void {
     const parts = value.split(',');
     const frame = frameOf(option, parts.slice(0, 4), value);
     if (parts.length > 5)
-      throw new Trouble(`--card needs x,y,width,height and perhaps a reflectance, not "${value}".`);
+      throw new Refusal(`--card needs x,y,width,height and perhaps a reflectance, not "${value}".`);
     if (parts.length < 5) picture.card = frame;
     else {
       const reflectance = numberOf(parts[4]!);
       if (!(reflectance > 0 && reflectance <= 1)) {
-        throw new Trouble(`The reflectance of a card is above 0 and at most 1, not "${parts[4]}".`);
+        throw new Refusal(`The reflectance of a card is above 0 and at most 1, not "${parts[4]}".`);
       }
       picture.card = { ...frame, reflectance };
     }
@@ -108,7 +128,7 @@ function read(picture: PictureOrder, option: string, value: string): void {
 function frameOf(option: string, parts: readonly string[], value: string): Frame {
   const [x, y, width, height] = parts.map(numberOf);
   if (parts.length !== 4 || !(x! >= 0 && y! >= 0 && width! >= 1 && height! >= 1 && x! < 1e9 && y! < 1e9)) {
-    throw new Trouble(`${option} needs x,y,width,height in pixels, not "${value}".`);
+    throw new Refusal(`${option} needs x,y,width,height in pixels, not "${value}".`);
   }
   return { x: x!, y: y!, width: width!, height: height! };
 }
@@ -119,11 +139,11 @@ function numberOf(text: string): number {
 
 function distanceOf(value: string): Distance {
   if (value === 'touching' || value === 'apart') return value;
-  throw new Trouble(`--distance is touching or apart, not "${value}".`);
+  throw new Refusal(`--distance is touching or apart, not "${value}".`);
 }
 
 function boardOf(file: string): StudyOrder['board'] {
   const kind = /\.(svg|png)$/i.exec(file)?.[1]?.toLowerCase();
   if (kind === 'svg' || kind === 'png') return { file, kind };
-  throw new Trouble(`A board is written as .svg or .png, and "${file}" is neither.`);
+  throw new Refusal(`A board is written as .svg or .png, and "${file}" is neither.`);
 }

@@ -11,7 +11,7 @@ import type { PixelImage } from '../sheet/model.ts';
 import { UnreadableImage } from '../sheet/unreadable.ts';
 import { inSrgbByNote } from './colour-note.ts';
 import { loadLibheif } from './load-libheif.ts';
-import { Trouble, troubleOf } from './trouble.ts';
+import { Refusal, refusalFor } from './refusal.ts';
 
 /** A picture as it is seen: upright, sRGB, alpha kept. */
 export interface Decoded {
@@ -26,7 +26,7 @@ export interface Decoded {
 /**
  * Opens what the page opens, within the same limits: PNG, JPEG, WebP, TIFF, AVIF, GIF (its first picture), BMP and HEIC.
  * @param folder that a relative path starts from.
- * @throws Trouble that names the file and says what the page says.
+ * @throws Refusal that names the file and says what the page says.
  */
 export async function decode(file: string, folder: string): Promise<Decoded> {
   const bytes = await bytesOf(file, folder);
@@ -34,7 +34,7 @@ export async function decode(file: string, folder: string): Promise<Decoded> {
     const header = checkedHeader(bytes);
     return await decoded(bytes, header);
   } catch (error) {
-    throw error instanceof UnreadableImage ? troubleOf(file, error) : error;
+    throw error instanceof UnreadableImage ? refusalFor(file, error) : error;
   }
 }
 
@@ -112,9 +112,9 @@ function pixelsOf(picture: Sharp): Promise<Pixels> {
 
 async function bytesOf(file: string, folder: string): Promise<Buffer> {
   return readFile(resolve(folder, file)).catch((error: NodeJS.ErrnoException) => {
-    if (error.code === 'ENOENT') throw new Trouble(`There is no file ${file}.`);
-    if (error.code === 'EISDIR') throw new Trouble(`${file} is a folder, not a picture.`);
-    throw new Trouble(`${file} could not be read (${error.code}).`);
+    if (error.code === 'ENOENT') throw new Refusal(`There is no file ${file}.`);
+    if (error.code === 'EISDIR') throw new Refusal(`${file} is a folder, not a picture.`);
+    throw new Refusal(`${file} could not be read (${error.code}).`);
   });
 }
 

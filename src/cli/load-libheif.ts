@@ -3,14 +3,14 @@ import { createRequire } from 'node:module';
 import { dirname } from 'node:path';
 import { compileFunction } from 'node:vm';
 import type { Libheif } from '../files/heif-picture.ts';
-import { Trouble } from './trouble.ts';
+import { Refusal } from './refusal.ts';
 
 let loading: Promise<Libheif> | undefined;
 
 /**
  * The HEIF decoder as it was installed: its script and its WebAssembly stay files of their own, beside our program and
  * replaceable. Licence: LGPL 3.
- * @throws Trouble where it is not installed.
+ * @throws Refusal where it is not installed.
  */
 export function loadLibheif(): Promise<Libheif> {
   loading ??= load();
@@ -27,7 +27,7 @@ async function load(): Promise<Libheif> {
     ]);
     return started(code, script)({ wasmBinary });
   } catch {
-    throw new Trouble('What opens HEIC pictures is not installed; save the picture as JPEG and use that.');
+    throw new Refusal('What opens HEIC pictures is not installed; save the picture as JPEG and use that.');
   }
 }
 

@@ -4,9 +4,9 @@ import { rank } from '../harmony/ranking/rank.ts';
 import { remediesFor } from '../harmony/remedies/remedies.ts';
 import { orderOf, type StudyOrder } from './arguments.ts';
 import { type ReadPicture, readPicture } from './read-picture.ts';
+import { Refusal } from './refusal.ts';
 import { report } from './report.ts';
 import { type Placed, studyJson } from './study-json.ts';
-import { Trouble } from './trouble.ts';
 import { help } from './words/help.ts';
 import { writeWhole } from './write-file.ts';
 
@@ -28,7 +28,7 @@ export async function main(args: readonly string[], surroundings: Surroundings):
     surroundings.out(order === 'help' ? help : await studied(order, surroundings.folder));
     return 0;
   } catch (error) {
-    if (!(error instanceof Trouble)) throw error;
+    if (!(error instanceof Refusal)) throw error;
     surroundings.sorry(`${error.message}\n`);
     return 2;
   }

@@ -3,7 +3,7 @@ import { readWithPlaces } from '../sheet/read-side.ts';
 import { UnreadableImage } from '../sheet/unreadable.ts';
 import type { PictureOrder } from './arguments.ts';
 import { type Decoded, decode } from './decode.ts';
-import { Trouble, troubleOf } from './trouble.ts';
+import { Refusal, refusalFor } from './refusal.ts';
 
 /** A picture that was named, its side, and the pixels that were read. */
 export interface ReadPicture {
@@ -18,7 +18,7 @@ export interface ReadPicture {
 
 /**
  * Opens a picture and reads its side.
- * @throws Trouble in one sentence that names the file.
+ * @throws Refusal in one sentence that names the file.
  */
 export async function readPicture(order: PictureOrder, folder: string): Promise<ReadPicture> {
   const decoded = await decode(order.file, folder);
@@ -29,7 +29,7 @@ export async function readPicture(order: PictureOrder, folder: string): Promise<
     ['chart', chart],
   ] as const) {
     if (frame && !liesIn(frame, decoded)) {
-      throw new Trouble(
+      throw new Refusal(
         `The ${what} reaches outside ${order.file}, which has ${decoded.width} × ${decoded.height} pixels.`,
       );
     }
@@ -45,7 +45,7 @@ export async function readPicture(order: PictureOrder, folder: string): Promise<
     const { side, places } = readWithPlaces(image, options);
     return { file: order.file, side, places, image, crop: options.crop ?? null };
   } catch (error) {
-    if (error instanceof UnreadableImage) throw troubleOf(order.file, error);
+    if (error instanceof UnreadableImage) throw refusalFor(order.file, error);
     throw error;
   }
 }

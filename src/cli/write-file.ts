@@ -1,10 +1,10 @@
 import { rename, rm, writeFile } from 'node:fs/promises';
 import { basename, dirname, join, resolve } from 'node:path';
-import { Trouble } from './trouble.ts';
+import { Refusal } from './refusal.ts';
 
 /**
  * Puts a whole file in its place, or leaves what was there.
- * @throws Trouble in one sentence that names the file.
+ * @throws Refusal in one sentence that names the file.
  */
 export async function writeWhole(file: string, folder: string, content: string | Uint8Array): Promise<void> {
   const path = resolve(folder, file);
@@ -15,7 +15,7 @@ export async function writeWhole(file: string, folder: string, content: string |
   } catch (error) {
     await rm(beside, { force: true });
     const { code } = error as NodeJS.ErrnoException;
-    if (code === 'ENOENT') throw new Trouble(`There is no folder for ${file}.`);
-    throw new Trouble(`${file} could not be written (${code}).`);
+    if (code === 'ENOENT') throw new Refusal(`There is no folder for ${file}.`);
+    throw new Refusal(`${file} could not be written (${code}).`);
   }
 }

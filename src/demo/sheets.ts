@@ -1,4 +1,4 @@
-import type { PixelImage, Tags, Weight } from '../sheet/model.ts';
+import type { PaperWeight, PixelImage, Tags } from '../sheet/model.ts';
 import { colours } from './colours.ts';
 import { kraftStock, newStock, oldStock, type Stock, scanned } from './paper-stock.ts';
 import { blossomBough, blossomPips, windfall } from './papers/blossom.ts';
@@ -27,7 +27,7 @@ export interface DemoSheet {
   readonly name: string;
   readonly sides: { readonly A: DemoSide; readonly B?: DemoSide };
   readonly stock: Stock;
-  readonly weight: Weight | null;
+  readonly weight: PaperWeight | null;
   readonly count: number;
   readonly note: string;
 }

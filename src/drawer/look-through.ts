@@ -16,7 +16,7 @@ export type Wish =
   | { readonly by: 'bridge'; readonly candidate: Held };
 
 /** One paper in its place, with the line that says why it stands there. */
-export interface FoundPlace {
+export interface DrawerMatch {
   readonly held: Held;
   /** How it holds with the anchor; null where it was looked for by colour. */
   readonly verdict: Verdict | null;
@@ -35,22 +35,22 @@ export interface HeldAgainst {
 }
 
 /** The first of what was found, and how many there are in all. */
-export interface FoundPlaces {
-  readonly places: readonly FoundPlace[];
+export interface DrawerMatches {
+  readonly places: readonly DrawerMatch[];
   readonly all: number;
 }
 
 /**
  * The drawer against a study's anchor, best first; by colour, nearest first; or what could stand between two papers. What
- * was found in a drawer is remembered, so that a filter only sifts it; `most` are put in words.
+ * was found in a drawer is remembered, so that a filter only narrows it; `most` are put in words.
  */
-export function findPlaces(
+export function matchesInDrawer(
   drawer: Drawer,
   study: HeldAgainst,
   wish: Wish,
   filter: DrawerFilter,
   most: number,
-): FoundPlaces {
+): DrawerMatches {
   const { anchor } = study;
   if (!anchor) return { places: [], all: 0 };
   const found = remembered(drawer, wishKey(study, anchor, wish), () => findAll(drawer, study, anchor, wish));
@@ -62,7 +62,7 @@ export function findPlaces(
 
 interface Found {
   readonly held: Held;
-  readonly tell: () => Omit<FoundPlace, 'held'>;
+  readonly tell: () => Omit<DrawerMatch, 'held'>;
 }
 
 function findAll(drawer: Drawer, study: HeldAgainst, anchor: Held, wish: Wish): readonly Found[] {

@@ -247,20 +247,20 @@ export interface Kit {
 }
 
 /** Which parts of a busy sheet hold with an anchor. */
-export interface Shading {
+export interface JudgedParts {
   readonly width: number;
   readonly height: number;
-  /** One number a cell of the reading's places: see `shades`. */
+  /** One number a cell of the reading's places: see `cellStates`. */
   readonly cells: Uint8Array;
   /** Square pieces, row by row: what each answers, and what is alone in it. */
-  readonly squares: readonly ShadedSquare[];
+  readonly squares: readonly JudgedSquare[];
   /** The parts worth cutting out, and those to leave, as sentences. */
   readonly says: readonly string[];
   /** What to mind where a part is worth cutting out. */
   readonly caution?: string;
 }
 
-export interface ShadedSquare {
+export interface JudgedSquare {
   /** On the sheet's picture, as fractions 0–1. */
   readonly frame: Frame;
   readonly verdict: Verdict;

@@ -156,7 +156,7 @@ export type Finish = (typeof finishes)[number];
 export interface Tags {
   readonly motifs?: readonly Motif[];
   readonly finishes?: readonly Finish[];
-  readonly weight?: Weight | null;
+  readonly weight?: PaperWeight | null;
 }
 
 /** Where each ink lies on the side: one label a cell. 0 is the base, 1… the inks in order, 255 nothing. */
@@ -189,7 +189,7 @@ export const weightGrades = ['cover', 'text', 'bond', 'index'] as const;
 export type WeightGrade = (typeof weightGrades)[number];
 
 /** Grammage in g/m²; where it was given in pounds, the grade that makes sense of them. */
-export interface Weight {
+export interface PaperWeight {
   readonly gsm: number;
   readonly lb?: number;
   readonly grade?: WeightGrade;
@@ -237,7 +237,7 @@ export interface Sheet {
   readonly name: string;
   readonly sides: { readonly A: KeptSide; readonly B?: KeptSide };
   readonly sizeMm: SizeMm;
-  readonly weight: Weight | null;
+  readonly weight: PaperWeight | null;
   /** How many of it there are; using side A of one spends its side B. */
   readonly count: number;
   readonly note: string;
@@ -254,7 +254,7 @@ export interface Plain {
   readonly ink: Ink;
   /** True for what takes any colour: bare letters, a blank tag. */
   readonly takesColour?: boolean;
-  readonly weight?: Weight | null;
+  readonly weight?: PaperWeight | null;
 }
 
 /** A piece cut, or to be cut, from a sheet; read again from its own pixels. */

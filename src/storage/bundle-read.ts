@@ -7,7 +7,7 @@ import { type Opened, openNotebookFile } from './notebook-file.ts';
 import { pictureIdsIn } from './pictures-in.ts';
 import { asideWithPictureIds, pictureIdsOf, withPictureIds } from './pictures-of.ts';
 import { idSchema } from './schema-ink.ts';
-import { strippedPicture } from './strip-picture.ts';
+import { withoutMetadata } from './without-metadata.ts';
 import { StorageTrouble } from './words/trouble.ts';
 import { type Sliced, unzipEntry, type ZipEntry, zipEntries } from './zip-directory.ts';
 
@@ -142,7 +142,7 @@ async function checkedPicture(
       'A picture in this file is not what the file says it is. Nothing was changed.',
     );
   }
-  return { bytes: strippedPicture(raw, type).buffer, type, width, height };
+  return { bytes: withoutMetadata(raw, type).buffer, type, width, height };
 }
 
 /** No way out of the folder, no absolute path, no odd characters. */

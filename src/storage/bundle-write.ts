@@ -6,7 +6,7 @@ import { fileFromNotebook } from './notebook-file.ts';
 import { pictureIdsIn } from './pictures-in.ts';
 import { pictureIdsOf } from './pictures-of.ts';
 import type { RecordKind, SetAside } from './records.ts';
-import { strippedPicture } from './strip-picture.ts';
+import { withoutMetadata } from './without-metadata.ts';
 import { StorageTrouble } from './words/trouble.ts';
 import { type Write, zipWriter } from './zip-write.ts';
 
@@ -38,7 +38,7 @@ export interface Written {
 }
 
 /** Pictures that are fetched and tried before their turn comes. */
-const ahead = 4;
+const mostInMemory = 4;
 
 /**
  * Writes a notebook with its pictures as one zip file, a picture at a time; only what the reader of bundles takes goes in.
@@ -52,7 +52,7 @@ export async function writeBundle(notebook: Notebook, source: BundleSource, writ
   const ids = [...new Set([...pictureIdsOf(notebook), ...pictureIdsIn(setAside)])];
   const coming: Promise<Sound>[] = [];
   for (let at = 0; at < ids.length; at++) {
-    while (coming.length < ahead && at + coming.length < ids.length) {
+    while (coming.length < mostInMemory && at + coming.length < ids.length) {
       coming.push(soundPicture(ids[at + coming.length]!, source));
     }
     const sound = await coming.shift()!;
@@ -107,7 +107,7 @@ async function soundPicture(id: string, source: BundleSource): Promise<Sound> {
     const found = await source.picture(id);
     if (found === null) return 'none';
     const { type, width, height } = found;
-    const bytes = strippedPicture(new Uint8Array(found.bytes), type);
+    const bytes = withoutMetadata(new Uint8Array(found.bytes), type);
     const header = pictureHeader(bytes);
     const isAsTold = header?.mime === type && header.width === width && header.height === height;
     const fits = bytes.length <= bundleLimits.picture && Math.max(width, height) <= bundleLimits.pictureSide;

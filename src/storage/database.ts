@@ -48,7 +48,7 @@ export interface StoredRecord {
   readonly notebook: string;
   readonly kind: StoredKind;
   readonly id: string;
-  /** Where it stands in its list; see places.ts. */
+  /** Where it stands in its list; see positions.ts. */
   readonly place: number;
   /** The notebook's revision at which it was stored. */
   readonly revision: number;

@@ -1,10 +1,10 @@
 import { emptyNotebook } from '../notebook/empty.ts';
 import { keptName } from '../notebook/limits.ts';
-import type { Left, Note } from './ahead.ts';
 import { type Clash, choicesAfter, isSame, mergedFields } from './merge.ts';
 import { itemFrom } from './read-records.ts';
 import type { Kept, Shelf } from './shelf.ts';
 import { troubleFrom } from './words/trouble.ts';
+import type { Left, Note } from './write-ahead.ts';
 import {
   type Item,
   isSameWritten,

@@ -1,7 +1,7 @@
 import { all, allOrNothing } from './all-or-nothing.ts';
 import type { Database, Head } from './database.ts';
 import { notebookVersion } from './migrate.ts';
-import { type Places, placesOf } from './places.ts';
+import { type Positions, positionsOf } from './positions.ts';
 import { recordRefused, type SetAside } from './records.ts';
 import { StorageTrouble } from './words/trouble.ts';
 import {
@@ -20,11 +20,11 @@ import {
 export interface Base {
   readonly written: Written;
   readonly revision: number;
-  readonly places: PlacesByKind;
+  readonly places: PositionsByKind;
   /** True where the records are of an older version, and all have to be written. */
   readonly isOlder?: boolean;
 }
-export type PlacesByKind = Readonly<Record<StoredKind, Places>>;
+export type PositionsByKind = Readonly<Record<StoredKind, Positions>>;
 
 export interface SaveMore {
   /** By tab: the number of its last change that is in what is saved. */
@@ -125,12 +125,12 @@ export function isStored(base: Base | null, written: Written): base is Base {
   return base !== null && !base.isOlder && isSameWritten(base.written, written);
 }
 
-function newPlaces(base: Base | null, written: Written): PlacesByKind {
+function newPlaces(base: Base | null, written: Written): PositionsByKind {
   const [old, now] = [base === null ? null : listsOf(base.written), listsOf(written)];
-  const places = (kind: StoredKind): Places =>
+  const places = (kind: StoredKind): Positions =>
     base !== null && old?.[kind] === now[kind]
       ? base.places[kind]
-      : placesOf(
+      : positionsOf(
           now[kind].map(({ id }) => id),
           base?.places[kind] ?? new Map(),
         );
@@ -148,7 +148,7 @@ function withMoves(
   changes: readonly Difference[],
   base: Base | null,
   written: Written,
-  places: PlacesByKind,
+  places: PositionsByKind,
 ): readonly Difference[] {
   if (base === null) return changes;
   const moved = storedKinds.flatMap((kind): readonly Difference[] => {

@@ -8,6 +8,7 @@ import {
   type KeptSide,
   motifFamilies,
   motifs,
+  type PaperWeight,
   type Part,
   type Plain,
   type Print,
@@ -20,7 +21,6 @@ import {
   type Spot,
   sheetSides,
   type Tags,
-  type Weight,
   weightGrades,
 } from '../sheet/model.ts';
 import { mostCorners } from '../sheet/outline/outline.ts';
@@ -74,13 +74,13 @@ const base = schemaOf<Base>()(
   } satisfies EntriesOf<Base>),
 );
 
-const weight = schemaOf<Weight>()(
+const weight = schemaOf<PaperWeight>()(
   v.strictObject({
     gsm: between(0, limits.gsm),
     lb: v.exactOptional(between(0, limits.lb)),
     grade: v.exactOptional(v.picklist(weightGrades)),
     weighed: v.exactOptional(v.boolean()),
-  } satisfies EntriesOf<Weight>),
+  } satisfies EntriesOf<PaperWeight>),
 );
 
 const tags = schemaOf<Tags>()(

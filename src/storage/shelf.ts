@@ -31,7 +31,7 @@ export interface Kept {
 }
 
 /** One line of the list of what is kept. */
-export interface KeptLine {
+export interface KeptSummary {
   readonly id: string;
   /** Null where the notebook can't be read. */
   readonly title: string | null;
@@ -56,7 +56,7 @@ export interface CaughtUp {
 export interface Shelf {
   /** Null where there is none. Rejects where it is kept but not at all readable; it stays kept. */
   notebook(id: string): Promise<Kept | null>;
-  notebooks(): Promise<readonly KeptLine[]>;
+  notebooks(): Promise<readonly KeptSummary[]>;
   /**
    * Stores what changed since this shelf last read or saved it, in one transaction: afterwards either all of it is
    * there or what was there before. `known`: the revision that this tab last saw, 0 for a new notebook.

@@ -5,6 +5,9 @@ import { mergeKeyOf, tellEdit } from '../notebook/words/tell.ts';
 import { refusalOf } from '../storage/refusal.ts';
 import type { StateHolder } from './state-holder.ts';
 
+/** Whose change it was: hers, another tab's, or nobody's where a notebook was put in place on opening. */
+export type ChangedBy = 'reader' | 'other tab' | 'opening';
+
 /** The open notebook with its undo. Keeps the state's notebook, leaf and undo fields; calls back with each change. */
 export interface Book {
   readonly notebook: Notebook;
@@ -18,6 +21,8 @@ export interface Book {
   undo(): void;
   redo(): void;
   turnTo(leafId: string): void;
+  /** What another tab did: one step of undo for as long as nothing is done here between. */
+  takeFromOtherTab(notebook: Notebook): void;
   /** Puts a notebook in place without a step of undo: on opening. */
   start(notebook: Notebook, leafId: string | null): void;
 }
@@ -27,7 +32,7 @@ const joinMs = 2_000;
 
 export function openBook(
   holder: StateHolder,
-  onChange: (notebook: Notebook) => void,
+  onChange: (notebook: Notebook, by: ChangedBy) => void,
   onRefused: (why: string) => void = () => {},
   now = () => Date.now(),
 ): Book {
@@ -35,7 +40,7 @@ export function openBook(
   let lastAt = 0;
   let burst = 0;
 
-  const show = (next: History, leafId = holder.state.leafId) => {
+  const show = (next: History, by: ChangedBy = 'reader', leafId = holder.state.leafId) => {
     const changed = next.present !== history.present;
     const before = history.present;
     history = next;
@@ -47,29 +52,31 @@ export function openBook(
       undoes: next.past.at(-1)?.says ?? null,
       redoes: next.future[0]?.says ?? null,
     });
-    if (changed) onChange(next.present);
+    if (changed) onChange(next.present, by);
   };
+
+  function record(edits: readonly Edit[], by: ChangedBy, says?: string, mergeKey?: string): boolean {
+    const first = edits[0];
+    if (first === undefined) return true;
+    const next = edits.reduce(applyEdit, history.present);
+    const refused = refusalOf(next, history.present);
+    if (refused !== null) {
+      onRefused(refused);
+      return false;
+    }
+    if (now() - lastAt > joinMs) burst++;
+    lastAt = now();
+    const own = edits.length === 1 ? mergeKeyOf(first) : null;
+    const key = mergeKey ?? (own === null ? null : `${own} ${burst}`);
+    show(recordStep(history, next, says ?? tellEdit(first), key), by);
+    return true;
+  }
 
   return {
     get notebook() {
       return history.present;
     },
-    dispatchAll(edits, says, mergeKey) {
-      const first = edits[0];
-      if (first === undefined) return true;
-      const next = edits.reduce(applyEdit, history.present);
-      const refused = refusalOf(next, history.present);
-      if (refused !== null) {
-        onRefused(refused);
-        return false;
-      }
-      if (now() - lastAt > joinMs) burst++;
-      lastAt = now();
-      const own = edits.length === 1 ? mergeKeyOf(first) : null;
-      const key = mergeKey ?? (own === null ? null : `${own} ${burst}`);
-      show(recordStep(history, next, says ?? tellEdit(first), key));
-      return true;
-    },
+    dispatchAll: (edits, says, mergeKey) => record(edits, 'reader', says, mergeKey),
     drop(mergeKey) {
       const next = dropStep(history, mergeKey);
       const could = next !== history;
@@ -81,9 +88,12 @@ export function openBook(
     turnTo(leafId) {
       if (history.present.leaves.some((leaf) => leaf.id === leafId)) holder.set({ leafId });
     },
+    takeFromOtherTab(notebook) {
+      record([{ do: 'replace notebook', notebook }], 'other tab', 'what another tab did', 'another tab');
+    },
     start(notebook, leafId) {
       const known = notebook.leaves.some((leaf) => leaf.id === leafId);
-      show(startHistory(notebook), known ? leafId : (notebook.leaves[0]?.id ?? null));
+      show(startHistory(notebook), 'opening', known ? leafId : (notebook.leaves[0]?.id ?? null));
     },
   };
 }

@@ -1,7 +1,7 @@
 import type { Notebook } from '../notebook/model.ts';
 import { fileName } from '../storage/file-names.ts';
 import type { SetAside } from '../storage/records.ts';
-import type { KeptLine, Shelf } from '../storage/shelf.ts';
+import type { KeptSummary, Shelf } from '../storage/shelf.ts';
 import { StorageTrouble, troubleFrom } from '../storage/words/trouble.ts';
 import type { Book } from './book.ts';
 import type { Pictures } from './pictures.ts';
@@ -13,7 +13,7 @@ export interface Bundles {
   save(): Promise<ReadyFile | null>;
   open(file: File): Promise<boolean>;
   /** Other notebooks that are kept in this browser, newest first. */
-  kept(): Promise<readonly KeptLine[]>;
+  kept(): Promise<readonly KeptSummary[]>;
   openKept(id: string): Promise<boolean>;
   removeKept(id: string): Promise<void>;
 }

@@ -17,7 +17,7 @@ export interface Comparisons {
   /** What could mend a pair with what the drawer holds, least effort first. */
   remedies(drawer: Drawer, pair: HeldPair, places: MendOptions['places']): readonly Remedy[];
   /** Has ready what a study is drawn from, a part a task, so that drawing it holds up the hand less long. */
-  ahead(drawer: Drawer, study: StudyLeaf): Promise<void>;
+  prepare(drawer: Drawer, study: StudyLeaf): Promise<void>;
 }
 
 export interface HeldPair {
@@ -77,7 +77,7 @@ export function startComparisons(): Comparisons {
         ...(places === undefined ? {} : { places }),
       });
     },
-    async ahead(drawer, study) {
+    async prepare(drawer, study) {
       await ownTurn();
       const { anchor, distance } = study;
       const ranked = this.ranked(drawer, study);

@@ -1,5 +1,5 @@
 import type { DrawerFilter } from '../drawer/filter.ts';
-import type { FilterChoices, FoundPlaces, HeldAgainst, Wish } from '../drawer/look-through.ts';
+import type { DrawerMatches, FilterChoices, HeldAgainst, Wish } from '../drawer/look-through.ts';
 import { DrawerNews } from '../drawer/mirror.ts';
 import type { Drawer } from '../drawer/model.ts';
 import type { KeptSide, Sheet } from '../sheet/model.ts';
@@ -7,7 +7,7 @@ import { ownTurn } from '../storage/own-turn.ts';
 import type { DrawerAnswer, DrawerRequest } from '../workers/drawer-messages.ts';
 
 /** What was found, and what can be asked for. */
-export interface LookedThrough extends FoundPlaces {
+export interface LookedThrough extends DrawerMatches {
   readonly choices: FilterChoices;
 }
 

@@ -75,7 +75,7 @@ export function startReadClient(make: WorkerMaker = makeReadWorker, lanesWanted 
     const crashed = () => {
       if (fresh !== lane.worker) return;
       end(lane);
-      settle(lane, (one) =>
+      finish(lane, (one) =>
         one.reject(
           new UnreadableImage(
             'This picture could not be read: the reader stopped. Try again, or drop a smaller copy.',
@@ -106,7 +106,7 @@ export function startReadClient(make: WorkerMaker = makeReadWorker, lanesWanted 
     }
   }
 
-  function settle(lane: Lane, how: (one: Waiting) => void): void {
+  function finish(lane: Lane, how: (one: Waiting) => void): void {
     const one = lane.busy;
     lane.busy = null;
     if (one !== null) how(one);
@@ -117,8 +117,8 @@ export function startReadClient(make: WorkerMaker = makeReadWorker, lanesWanted 
     const { busy } = lane;
     if (busy === null || answer.id !== busy.request.id) return;
     if (answer.kind === 'progress') busy.onProgress?.(answer);
-    else if (answer.kind === 'failed') settle(lane, (one) => one.reject(new UnreadableImage(answer.says)));
-    else settle(lane, (one) => one.resolve(answer));
+    else if (answer.kind === 'failed') finish(lane, (one) => one.reject(new UnreadableImage(answer.says)));
+    else finish(lane, (one) => one.resolve(answer));
   }
 
   function ask(request: ReadRequest, onProgress?: Waiting['onProgress']): Promise<ReadDone | Looked> {
@@ -146,7 +146,7 @@ export function startReadClient(make: WorkerMaker = makeReadWorker, lanesWanted 
       const lane = lanes.find(({ busy }) => busy?.request.id === id);
       if (lane !== undefined) {
         end(lane);
-        settle(lane, (one) => one.reject(new ReadingCancelled('cancelled')));
+        finish(lane, (one) => one.reject(new ReadingCancelled('cancelled')));
         return;
       }
       const at = queue.findIndex((one) => one.request.id === id);

@@ -1,7 +1,6 @@
 import { pictureLimits } from '../files/picture-limits.ts';
 import { UnreadableImage } from '../sheet/unreadable.ts';
 import type { ReadRequest } from '../workers/messages.ts';
-import { fewAtOnce } from './few-at-once.ts';
 import { type ReadClient, ReadingCancelled, type ReadResult } from './read-client.ts';
 import type { ReadingList } from './reading-list.ts';
 import { digestOf } from './same-picture.ts';
@@ -41,7 +40,7 @@ export interface FileReading {
 }
 
 /** Files whose bytes are in memory at a time: as many as are read at once, and one that is ready to be. Ours. */
-const ahead = 3;
+const mostInMemory = 3;
 
 export const newPicture: Wanted = { options: {}, withPicture: true };
 
@@ -70,7 +69,7 @@ export function startFileReading(holder: StateHolder, list: ReadingList, client:
     read: (id, name, file, wanted) => orSay(name, async () => readBytes(id, await bytesOf(file), wanted)),
     readAll(files, isKnown, onTrouble) {
       const digests: Promise<string | null>[] = [];
-      return fewAtOnce(files, ahead, async ({ id, file }, index) => {
+      return fewAtOnce(files, mostInMemory, async ({ id, file }, index) => {
         let digest: string | null = null;
         let isSame = false;
         const bytes = bytesOf(file);
@@ -106,4 +105,19 @@ async function bytesOf(file: Blob): Promise<ArrayBuffer> {
       'The file could not be opened: it may have been moved or changed. Choose it again.',
     );
   }
+}
+
+/** Starts `work` on each in turn, on no more than `most` at a time. @returns what each gives, in the same order. */
+function fewAtOnce<T, R>(
+  all: readonly T[],
+  most: number,
+  work: (one: T, index: number) => Promise<R>,
+): readonly Promise<R>[] {
+  const started: Promise<R>[] = [];
+  for (const [i, one] of all.entries()) {
+    const before = started[i - most] ?? Promise.resolve();
+    const start = () => work(one, i);
+    started.push(before.then(start, start));
+  }
+  return started;
 }

@@ -1,20 +1,21 @@
 import { heldKey, nameOfHeld } from '../drawer/find.ts';
 import type { Held } from '../drawer/model.ts';
 import { applyEdit, type Edit } from '../notebook/edits.ts';
-import type { Leaf, Notebook, StudyLeaf } from '../notebook/model.ts';
+import type { Notebook } from '../notebook/model.ts';
 import type { Picture } from '../storage/database.ts';
-import { keptFrom, ontoStudy, sheetFrom, studyFor, titleOf } from './add-pictures.ts';
+import { keptFrom, studyFor, titleOf } from './add-pictures.ts';
 import type { Book } from './book.ts';
 import { newId } from './new-id.ts';
 import { sheetNames } from './picture-names.ts';
 import type { Pictures } from './pictures.ts';
+import { type Placing, startPlacing, studyOf } from './placing.ts';
 import type { ReadClient, ReadResult } from './read-client.ts';
 import { type FileToRead, newPicture, type ReadFile, startFileReading, type Wanted } from './read-files.ts';
 import { listReadings } from './reading-list.ts';
 import { heldOfDigest } from './same-picture.ts';
 import type { PictureTarget } from './session-types.ts';
 import type { StateHolder } from './state-holder.ts';
-import { gatherNotes, gatherTroubles } from './words/reading-notes.ts';
+import { gatherNotes, gatherUnread, type ReadingNotes, type UnreadFiles } from './words/reading-notes.ts';
 
 export interface Readings {
   add(files: readonly File[], target?: PictureTarget): Promise<readonly Held[]>;
@@ -23,13 +24,13 @@ export interface Readings {
   cancel(id: string): void;
 }
 
-interface Parts {
+interface Tools {
   readonly holder: StateHolder;
   readonly book: Book;
   readonly pictures: Pictures;
   readonly client: ReadClient;
   /** Has ready what a study of the notebook will be drawn from. */
-  readonly ahead: (notebook: Notebook, studyId: string) => Promise<void>;
+  readonly prepareStudy: (notebook: Notebook, studyId: string) => Promise<void>;
   /** Called with what a picture showed where its inks lie, so that it need not be worked out again. */
   readonly onPlaces: (pictureId: string, result: ReadResult) => void;
 }
@@ -39,105 +40,98 @@ interface ToAdd extends FileToRead {
   readonly name: string;
 }
 
+/** Files that were dropped together, and what came of them so far. */
+interface Drop {
+  /** All that is done for them is one step of undo. */
+  readonly step: string;
+  readonly target: PictureTarget | undefined;
+  readonly studyId: string | null;
+  /** The study that was made for them. */
+  readonly madeId: string | null;
+  readonly placing: Placing;
+  readonly notes: ReadingNotes;
+  /** Pictures that are new in the drawer, and the storing of each. */
+  readonly fresh: Picture[];
+  readonly stored: Promise<void>[];
+}
+
 /**
  * Reads files, several at the same time, and puts what was read into the notebook in the order of the files, each as
  * soon as it and those before it are there; all is one step of undo.
  */
-export function startReadings({ holder, book, pictures, client, ahead, onPlaces }: Parts): Readings {
+export function startReadings(tools: Tools): Readings {
+  const { holder, book, client } = tools;
   const list = listReadings(holder);
   const reading = startFileReading(holder, list, client);
   /** Names that are given already to sheets that are not in the drawer yet. */
   const promised = new Set<string>();
-  const knownOf = (digest: string | null) => heldOfDigest(book.notebook.drawer, digest);
+
+  async function add(files: readonly File[], target?: PictureTarget): Promise<readonly Held[]> {
+    if (files.length === 0) return [];
+    const names = namesFor(files, book.notebook, promised);
+    const { edits, studyId } = studyFor(book.notebook, holder.state.leafId, files.length, target);
+    const drop = startDrop(book, target, studyId, edits);
+    const all = files.map(
+      (file, i): ToAdd => ({ id: list.begin(file.name, studyId), file, name: names[i] ?? file.name }),
+    );
+    // A new study is there at once, so that it is seen where the pictures go.
+    book.dispatchAll(edits, 'add pictures', drop.step);
+    if (studyId !== null) book.turnTo(studyId);
+
+    const troubles = gatherUnread();
+    const isKnown = (digest: string | null) => heldOfDigest(book.notebook.drawer, digest) !== null;
+    const asked = reading.readAll(all, isOtherSide(drop) ? null : isKnown, troubles.add);
+    const added: Held[] = [];
+    for (const [i, one] of all.entries()) {
+      const held = await asked[i]?.then((file) => put(drop, one, file)).catch(() => null);
+      list.end(one.id);
+      promised.delete(one.name);
+      if (held == null) continue;
+      added.push(held);
+      const retitled = drop.madeId === null ? [] : titled(book.notebook, drop.madeId, added);
+      if (retitled.length > 0) book.dispatchAll(retitled, 'add pictures', drop.step);
+    }
+    sayWhatCame(holder, book, drop, added, troubles);
+    if (added.length === 0 && drop.madeId !== null && !book.drop(drop.step)) {
+      book.dispatchAll([{ do: 'remove leaf', leafId: drop.madeId }], 'add pictures', drop.step);
+    }
+    void findTables(tools, drop.fresh, studyId === null).catch(() => {});
+    await Promise.all(drop.stored);
+    return added;
+  }
+
+  /** @returns where it is now, or null where it was cancelled or could not be read or stored. */
+  async function put(
+    drop: Drop,
+    { id, file, name }: ToAdd,
+    { digest, result: early, isSame }: ReadFile,
+  ): Promise<Held | null> {
+    // What was ready may have been cancelled while it waited for its turn.
+    if (!list.has(id)) return null;
+    const known = isOtherSide(drop) ? null : heldOfDigest(book.notebook.drawer, digest);
+    if (known !== null) return putKnown(holder, book, drop, file.name, known);
+    // The picture that it was like may have been taken out, or its reading cancelled.
+    const result = isSame ? await reading.read(id, file.name, file, newPicture) : early;
+    if (result === null) return null;
+    drop.notes.add(file.name, result.done.notes);
+    const { kept, picture } = keptFrom(result.done, file.name, digest);
+    const { held, edits } = drop.placing.fresh(kept, result, name);
+    if (drop.studyId !== null)
+      await tools.prepareStudy(edits().reduce(applyEdit, book.notebook), drop.studyId);
+    if (!list.has(id)) return null;
+    if (picture !== null) {
+      tools.onPlaces(picture.id, result);
+      tools.pictures.from(picture.id, file);
+      drop.stored.push(tools.pictures.add([picture]));
+      drop.fresh.push(picture);
+    }
+    if (!book.dispatchAll(edits(), 'add pictures', drop.step)) return null;
+    drop.placing.done();
+    return held;
+  }
 
   return {
-    async add(files, target) {
-      if (files.length === 0) return [];
-      const step = newId('step');
-      const taken = new Set([...book.notebook.drawer.sheets.map((sheet) => sheet.name), ...promised]);
-      const names = sheetNames(
-        files.map((file) => file.name),
-        taken,
-      );
-      for (const name of names) promised.add(name);
-      const { edits, studyId } = studyFor(book.notebook, holder.state.leafId, files.length, target);
-      const put = placing(target, studyId);
-      const all = files.map(
-        (file, i): ToAdd => ({ id: list.begin(file.name, studyId), file, name: names[i] ?? file.name }),
-      );
-      // A new study is there at once, so that it is seen where the pictures go.
-      book.dispatchAll(edits, 'add pictures', step);
-      if (studyId !== null) book.turnTo(studyId);
-
-      const isOther = target?.to === 'other side';
-      // What goes only to the drawer is seen nowhere on the leaf, unless it was the drawer that was asked.
-      const offerOf = (held: Held) =>
-        studyId === null && target === undefined ? ({ offers: 'study', key: heldKey(held) } as const) : null;
-      const notes = gatherNotes();
-      const stored: Promise<void>[] = [];
-      const fresh: Picture[] = [];
-      const place = async (one: ToAdd, { digest, result: early, isSame }: ReadFile): Promise<Held | null> => {
-        const { id, file, name } = one;
-        // What was ready may have been cancelled while it waited for its turn.
-        if (!list.has(id)) return null;
-        const known = isOther ? null : knownOf(digest);
-        if (known !== null) {
-          const there = nameOfHeld(book.notebook.drawer, known);
-          holder.say('note', `“${file.name}” is already in your drawer, as ${there}.`, {
-            of: 'drop',
-            ...offerOf(known),
-          });
-          book.dispatchAll(put.onto(known), 'add pictures', step);
-          put.done();
-          return known;
-        }
-        // The picture that it was like may have been taken out, or its reading cancelled.
-        const result = isSame ? await reading.read(id, file.name, file, newPicture) : early;
-        if (result === null) return null;
-        notes.add(file.name, result.done.notes);
-        const { kept, picture } = keptFrom(result.done, file.name, digest);
-        const { held, edits: toPut } = put.fresh(kept, result, name);
-        if (studyId !== null) await ahead(toPut().reduce(applyEdit, book.notebook), studyId);
-        if (!list.has(id)) return null;
-        if (picture !== null) {
-          onPlaces(picture.id, result);
-          pictures.from(picture.id, file);
-          stored.push(pictures.add([picture]));
-          fresh.push(picture);
-        }
-        if (!book.dispatchAll(toPut(), 'add pictures', step)) return null;
-        put.done();
-        return held;
-      };
-
-      const made = edits.flatMap((edit) => (edit.do === 'add leaf' ? [edit.leaf.id] : []))[0] ?? null;
-      const troubles = gatherTroubles();
-      const asked = reading.readAll(all, isOther ? null : (digest) => knownOf(digest) !== null, troubles.add);
-      const added: Held[] = [];
-      for (const [i, one] of all.entries()) {
-        const held = await asked[i]?.then((file) => place(one, file)).catch(() => null);
-        list.end(one.id);
-        promised.delete(one.name);
-        if (held == null) continue;
-        added.push(held);
-        const retitled = made === null ? [] : titled(made, added);
-        if (retitled.length > 0) book.dispatchAll(retitled, 'add pictures', step);
-      }
-      const trouble = troubles.say();
-      if (trouble !== null) holder.say('trouble', trouble.says, { of: 'drop', ...trouble.more });
-      for (const says of notes.say()) holder.say('note', says, { of: 'drop' });
-      for (const held of fresh.length === 1 ? added : []) {
-        const offer = offerOf(held);
-        const name = nameOfHeld(book.notebook.drawer, held);
-        if (offer) holder.say('note', `“${name}” is in the drawer.`, { of: 'drop', ...offer });
-      }
-      if (added.length === 0 && made !== null && !book.drop(step)) {
-        book.dispatchAll([{ do: 'remove leaf', leafId: made }], 'add pictures', step);
-      }
-      void findTables(fresh, studyId === null).catch(() => {});
-      await Promise.all(stored);
-      return added;
-    },
+    add,
     async readStored(name, picture, wanted) {
       holder.dismissTroubleWith(name);
       const id = list.begin(name);
@@ -150,59 +144,93 @@ export function startReadings({ holder, book, pictures, client, ahead, onPlaces 
       client.cancel(id);
     },
   };
+}
 
-  /** Edits that put papers where they are to go, one after the other. */
-  function placing(target: PictureTarget | undefined, studyId: string | null) {
-    const study = () => studyOf(book.notebook.leaves.find((leaf) => leaf.id === studyId));
-    // On a study that has a pair already, what is dropped is what she wants to see.
-    const showsNew = (study()?.candidates.length ?? 0) > 0;
-    let as = target?.to === 'study' ? target.as : null;
-    const onto = (held: Held) => ontoStudy(study(), held, as, showsNew);
-    const fresh = (
-      kept: ReturnType<typeof keptFrom>['kept'],
-      { done }: ReadResult,
-      name: string,
-    ): { readonly held: Held; readonly edits: () => readonly Edit[] } => {
-      if (target?.to === 'other side') {
-        const { sheetId } = target;
-        const held: Held = { kind: 'sheet', id: sheetId, side: 'B' };
-        return { held, edits: () => [{ do: 'set side', sheetId, side: 'B', kept }] };
-      }
-      const sheet = sheetFrom(kept, done, name);
-      const held: Held = { kind: 'sheet', id: sheet.id, side: 'A' };
-      return { held, edits: () => [{ do: 'add sheet', sheet }, ...onto(held)] };
-    };
-    // One anchor a study: further pictures for it are candidates.
-    const done = () => {
-      if (as === 'anchor') as = 'candidate';
-    };
-    return { onto, fresh, done };
+function startDrop(
+  book: Book,
+  target: PictureTarget | undefined,
+  studyId: string | null,
+  edits: readonly Edit[],
+): Drop {
+  const madeId = edits.flatMap((edit) => (edit.do === 'add leaf' ? [edit.leaf.id] : []))[0] ?? null;
+  const placing = startPlacing(book, target, studyId);
+  const nothingYet = { notes: gatherNotes(), fresh: [], stored: [] };
+  return { step: newId('step'), target, studyId, madeId, placing, ...nothingYet };
+}
+
+/** A name for each file, none of them given to another sheet; all are promised from now on. */
+function namesFor(files: readonly File[], { drawer }: Notebook, promised: Set<string>): readonly string[] {
+  const taken = new Set([...drawer.sheets.map((sheet) => sheet.name), ...promised]);
+  const names = sheetNames(
+    files.map((file) => file.name),
+    taken,
+  );
+  for (const name of names) promised.add(name);
+  return names;
+}
+
+/** The same picture is in the drawer: that paper goes where the file was to go. */
+function putKnown(holder: StateHolder, book: Book, drop: Drop, fileName: string, known: Held): Held {
+  const there = nameOfHeld(book.notebook.drawer, known);
+  holder.say('note', `“${fileName}” is already in your drawer, as ${there}.`, {
+    of: 'drop',
+    ...offerOf(drop, known),
+  });
+  book.dispatchAll(drop.placing.onto(known), 'add pictures', drop.step);
+  drop.placing.done();
+  return known;
+}
+
+/** Says what could not be read, what was done to pictures, and where a paper went that is seen nowhere on the leaf. */
+function sayWhatCame(
+  holder: StateHolder,
+  book: Book,
+  drop: Drop,
+  added: readonly Held[],
+  troubles: UnreadFiles,
+): void {
+  const trouble = troubles.say();
+  if (trouble !== null) holder.say('trouble', trouble.says, { of: 'drop', ...trouble.more });
+  for (const says of drop.notes.say()) holder.say('note', says, { of: 'drop' });
+  for (const held of drop.fresh.length === 1 ? added : []) {
+    const offer = offerOf(drop, held);
+    const name = nameOfHeld(book.notebook.drawer, held);
+    if (offer) holder.say('note', `“${name}” is in the drawer.`, { of: 'drop', ...offer });
   }
+}
 
-  /** A new study is called after what is on it, until she gives it another name. A file that can't be read names nothing. */
-  function titled(studyId: string, added: readonly Held[]): readonly Edit[] {
-    const names = added.map((held) => nameOfHeld(book.notebook.drawer, held));
-    const study = studyOf(book.notebook.leaves.find((leaf) => leaf.id === studyId));
-    if (study?.title !== titleOf(names.slice(0, -1))) return [];
-    return [{ do: 'rename leaf', leafId: studyId, title: titleOf(names) }];
-  }
+function isOtherSide({ target }: Drop): boolean {
+  return target?.to === 'other side';
+}
 
-  /** Looked for when all is read, so that no palette waits for it. `says`: told once, where no study shows it beside the paper. */
-  async function findTables(fresh: readonly Picture[], says: boolean): Promise<void> {
-    let isSaid = !says;
-    for (const { id, bytes } of fresh) {
-      const { onTable } = await client.look(newId('look'), bytes.slice(0), 'table');
-      if (onTable !== true) continue;
-      holder.set({ onTable: [...holder.state.onTable, id] });
-      if (!isSaid) holder.say('note', tableNote, { of: 'drop' });
-      isSaid = true;
-    }
+/** What goes only to the drawer is seen nowhere on the leaf, unless it was the drawer that was asked. */
+function offerOf({ studyId, target }: Drop, held: Held) {
+  return studyId === null && target === undefined ? ({ offers: 'study', key: heldKey(held) } as const) : null;
+}
+
+/** A new study is called after what is on it, until she gives it another name. A file that can't be read names nothing. */
+function titled({ drawer, leaves }: Notebook, studyId: string, added: readonly Held[]): readonly Edit[] {
+  const names = added.map((held) => nameOfHeld(drawer, held));
+  const study = studyOf(leaves.find((leaf) => leaf.id === studyId));
+  if (study?.title !== titleOf(names.slice(0, -1))) return [];
+  return [{ do: 'rename leaf', leafId: studyId, title: titleOf(names) }];
+}
+
+/** Looked for when all is read, so that no palette waits for it. `says`: told once, where no study shows it beside the paper. */
+async function findTables(
+  { holder, client }: Tools,
+  fresh: readonly Picture[],
+  says: boolean,
+): Promise<void> {
+  let isSaid = !says;
+  for (const { id, bytes } of fresh) {
+    const { onTable } = await client.look(newId('look'), bytes.slice(0), 'table');
+    if (onTable !== true) continue;
+    holder.set({ onTable: [...holder.state.onTable, id] });
+    if (!isSaid) holder.say('note', tableNote, { of: 'drop' });
+    isSaid = true;
   }
 }
 
 const tableNote =
   'In a picture the paper lies on a table, and the table is read with it. Look closer at the paper to straighten and crop it.';
-
-function studyOf(leaf: Leaf | undefined): StudyLeaf | null {
-  return leaf?.kind === 'study' ? leaf : null;
-}

@@ -3,9 +3,9 @@ import { nameOfHeld } from '../drawer/find.ts';
 import type { Held } from '../drawer/model.ts';
 import { emptyNotebook } from '../notebook/empty.ts';
 import type { Notebook } from '../notebook/model.ts';
-import type { SmallStore } from '../storage/ahead.ts';
 import { openShelf, type Shelf } from '../storage/shelf.ts';
 import { StorageTrouble, troubleFrom } from '../storage/words/trouble.ts';
+import type { SmallStore } from '../storage/write-ahead.ts';
 import { startAdvice } from './advice.ts';
 import { type Boards, startBoards } from './boards.ts';
 import { openBook } from './book.ts';
@@ -76,14 +76,14 @@ export const Session = {
 
     const book = openBook(
       holder,
-      (notebook) => {
+      (notebook, by) => {
         holder.set({ isDemo: isDemo(notebook), lastBackup: settings.backups[notebook.id] ?? null });
         holder.dismissOffers();
-        if (!isStarting) keeper.changed(notebook);
+        // What another tab stored, or what was opened, is not to be stored again.
+        if (by === 'reader') keeper.changed(notebook);
       },
       (why) => holder.say('trouble', why, { of: 'edit' }),
     );
-    let isStarting = true;
     const pictures = holdPictures(shelf, () => holder.set({ pictures: holder.state.pictures + 1 }));
     const keeper = startKeeper({
       shelf,
@@ -95,10 +95,7 @@ export const Session = {
         holder.sayUnsaved(saving.status === 'failed' ? saving.says : null, saving.status === 'saved');
       },
       say: holder.say,
-      current: () => book.notebook,
-      // One step of undo for as long as nothing is done here between.
-      onNewer: (notebook) =>
-        book.dispatchAll([{ do: 'replace notebook', notebook }], 'what another tab did', 'another tab'),
+      book,
       onBeside: (beside) => holder.set(beside),
       ...(options.delayMs === undefined ? {} : { delayMs: options.delayMs }),
       ...(options.retryMs === undefined ? {} : { retryMs: options.retryMs }),
@@ -109,11 +106,11 @@ export const Session = {
     const advice = startAdvice(comparisons, places.of, () =>
       holder.set({ pictures: holder.state.pictures + 1 }),
     );
-    const ahead = async ({ drawer, leaves }: Notebook, leafId: string | null) => {
+    const prepareStudy = async ({ drawer, leaves }: Notebook, leafId: string | null) => {
       const study = leaves.find((leaf) => leaf.id === leafId);
-      if (study?.kind === 'study') await comparisons.ahead(drawer, study).catch(() => {});
+      if (study?.kind === 'study') await comparisons.prepare(drawer, study).catch(() => {});
     };
-    const readings = startReadings({ holder, book, pictures, client, ahead, onPlaces: places.known });
+    const readings = startReadings({ holder, book, pictures, client, prepareStudy, onPlaces: places.known });
     // These two are fetched when first asked for, which most visits never do.
     const work = later(
       (): Promise<SheetWork> =>
@@ -148,10 +145,9 @@ export const Session = {
     const last = await keeper.open();
     const first = last ?? (await demo().catch(() => null));
     if (first !== null) {
-      await ahead(first, settings.leafId ?? first.leaves[0]?.id ?? null);
+      await prepareStudy(first, settings.leafId ?? first.leaves[0]?.id ?? null);
       book.start(first, settings.leafId);
     }
-    isStarting = false;
     if (last === null && first !== null) keeper.begin(first);
     const warming = setTimeout(() => {
       client.warm();
@@ -272,7 +268,7 @@ export const Session = {
         const leaf = book.notebook.leaves.find(({ id }) => id === choice?.leafId);
         if (choice === undefined) return;
         if (leaf !== undefined && keep !== 'this') book.dispatchAll([choiceEdit(leaf, choice, keep)]);
-        keeper.settle(choiceId);
+        keeper.choiceMade(choiceId);
       },
       dismiss: holder.dismiss,
       saveNow: keeper.flush,

@@ -11,6 +11,7 @@ import type {
   LightMark,
   Part,
   ReadOptions,
+  Sheet,
   Side,
   SizeMm,
   Spot,
@@ -25,7 +26,7 @@ import { underLight } from './hand-light.ts';
 import { newId } from './new-id.ts';
 import type { Pictures } from './pictures.ts';
 import type { PlaceFinder } from './place-finder.ts';
-import type { ReadClient } from './read-client.ts';
+import type { ReadClient, ReadResult } from './read-client.ts';
 import type { Readings } from './readings.ts';
 import type { FoundOnPicture, PartToCut, SidePreparation } from './session-types.ts';
 
@@ -38,6 +39,7 @@ export interface SheetWork {
   look(sheetId: string, side: 'A' | 'B', look: Look): Promise<FoundOnPicture>;
 }
 
+/** What a sheet's picture is worked on with. */
 interface Tools {
   readonly book: Book;
   readonly pictures: Pictures;
@@ -46,182 +48,216 @@ interface Tools {
   readonly readings: Readings;
 }
 
-export function startSheetWork({ book, pictures, places, client, readings }: Tools): SheetWork {
-  const find = (sheetId: string, side: 'A' | 'B') => {
-    const sheet = sheetById(book.notebook.drawer, sheetId);
-    const kept = sheet?.sides[side];
-    return sheet === undefined || kept === undefined ? null : { sheet, kept };
-  };
-
+export function startSheetWork(tools: Tools): SheetWork {
   return {
-    async again(sheetId, side, options) {
-      const found = find(sheetId, side);
-      const picture = await pictureOf(found?.kept.pictureId);
-      if (found === null || picture === null) return;
-      const { sheet, kept } = found;
-      const result = await readings.readStored(sheet.name, blobOf(picture), { options, withPicture: false });
-      if (result === null) return;
-      const after: KeptSide = {
-        ...withoutHand(kept),
-        ...correctedBy(withOwn(result.side, kept.reading), kept.hand),
-        options,
-      };
-      book.dispatchAll([{ do: 'set side', sheetId, side, kept: after }], 'read a side again');
-    },
-
-    async prepare(sheetId, side, change) {
-      const found = find(sheetId, side);
-      const takenId = found?.kept.taken?.pictureId ?? found?.kept.pictureId ?? null;
-      const blob = takenId === null ? null : await pictures.best(takenId);
-      if (found === null || takenId === null || blob === null) return false;
-      const { sheet, kept } = found;
-      const sizeMm = change.sizeMm ?? sheet.sizeMm;
-      const taken = takenAfter(takenId, kept.taken, change);
-      const plain = taken.corners === undefined && taken.light === undefined;
-      const hand = kept.hand ?? [];
-      // Spots lie on the picture that was read, so they are read again only where its outline stays.
-      const sameOutline = change.corners === undefined;
-      const spotted = sameOutline ? hand.filter((made) => spotOf(made).length > 0) : [];
-      const before =
-        sameOutline && hand.length > 0 ? await inksWithSpots({ kind: 'sheet', id: sheetId, side }) : [];
-      const result = await readings.readStored(sheet.name, blob, {
-        options: {},
-        withPicture: !plain,
-        spots: [...spotted.flatMap(spotOf), ...before.map(({ spot }) => spot)],
-        prepare: { ...taken, sizeMm },
-      });
-      if (result === null) return false;
-      const picture = plain ? await pictures.get(takenId) : pictureFrom(result.done, newId('picture'));
-      if (picture === null) return false;
-      if (!plain) await pictures.add([picture]);
-      const options = { mmPerPixel: mmPerPixel(sizeMm, picture) };
-      const colours = result.done.spotColours ?? [];
-      const again = underLight(
-        hand,
-        spotted,
-        before.map(({ ink }) => ink),
-        colours,
-      );
-      const after: KeptSide = {
-        ...correctedBy(withOwn(result.side, kept.reading), again),
-        pictureId: picture.id,
-        ...(kept.digest === undefined ? {} : { digest: kept.digest }),
-        options,
-        ...(plain ? {} : { taken }),
-      };
-      const parts = book.notebook.drawer.parts.filter((part) => isOf(part, sheetId, side));
-      const edits = await Promise.all(
-        parts.map((part) =>
-          sameOutline ? readPart(part, picture, options, after.reading) : leavePart(part, kept.pictureId),
-        ),
-      );
-      book.dispatchAll(
-        [
-          ...(change.sizeMm === undefined
-            ? []
-            : [{ do: 'update sheet', sheetId, change: { sizeMm } } as const]),
-          { do: 'set side', sheetId, side, kept: after },
-          ...edits.flat(),
-        ],
-        sayWhat(change),
-      );
-      return true;
-    },
-
-    async resize(sheetId, sizeMm) {
-      const sheet = sheetById(book.notebook.drawer, sheetId);
-      if (sheet === undefined) return;
-      const sides = await Promise.all(
-        (['A', 'B'] as const).map(async (side): Promise<readonly Edit[]> => {
-          const kept = sheet.sides[side];
-          const picture = await pictureOf(kept?.pictureId);
-          if (kept === undefined || picture === null) return [];
-          const options = { ...kept.options, mmPerPixel: mmPerPixel(sizeMm, picture) };
-          const again = await client
-            .read({ id: newId('print'), bytes: picture.bytes.slice(0), options, withPicture: false })
-            .catch(() => null);
-          if (again === null) return [];
-          // A size changes lengths, never colours.
-          const sized = (reading: Side): Side => ({ ...reading, print: again.side.print });
-          const asRead = kept.asRead === undefined ? {} : { asRead: sized(kept.asRead) };
-          return [
-            {
-              do: 'set side',
-              sheetId,
-              side,
-              kept: { ...kept, ...asRead, reading: sized(kept.reading), options },
-            },
-          ];
-        }),
-      );
-      book.dispatchAll(
-        [{ do: 'update sheet', sheetId, change: { sizeMm } }, ...sides.flat()],
-        'set a sheet’s size',
-      );
-    },
-
-    async cut({ sheetId, side, name, sizeMm, ...shape }) {
-      const found = find(sheetId, side);
-      const picture = await pictureOf(found?.kept.pictureId);
-      if (found === null || picture === null) return null;
-      const { sheet, kept } = found;
-      const options = { mmPerPixel: mmPerPixel(sheet.sizeMm, picture), ...cropOf(shape, picture) };
-      const result = await readings.readStored(name, blobOf(picture), { options, withPicture: false });
-      if (result === null) return null;
-      const id = newId('part');
-      const reading: Side = { ...result.side, light: kept.reading.light };
-      const part: Part = { id, name, sheetId, side, ...shape, sizeMm, reading };
-      book.dispatchAll([{ do: 'add part', part }], 'keep a part of a sheet');
-      return { kind: 'part', id };
-    },
-
-    async look(sheetId, side, look) {
-      const kept = find(sheetId, side)?.kept;
-      const id = look === 'corners' ? (kept?.taken?.pictureId ?? kept?.pictureId) : kept?.pictureId;
-      const picture = await pictureOf(id);
-      if (picture === null) return { corners: null, blocks: [], ratio: 1 };
-      const bytes = picture.bytes.slice(0);
-      return client.look(newId('look'), bytes, look).catch(() => ({
-        corners: null,
-        blocks: [],
-        ratio: picture.width / picture.height,
-      }));
-    },
+    again: (sheetId, side, options) => readAgain(tools, sheetId, side, options),
+    prepare: (sheetId, side, change) => prepare(tools, sheetId, side, change),
+    resize: (sheetId, sizeMm) => resize(tools, sheetId, sizeMm),
+    cut: (part) => cut(tools, part),
+    look: (sheetId, side, look) => lookOn(tools, sheetId, side, look),
   };
+}
 
-  async function pictureOf(id: string | null | undefined): Promise<Picture | null> {
-    return id == null ? null : pictures.get(id);
-  }
+async function readAgain(
+  tools: Tools,
+  sheetId: string,
+  side: 'A' | 'B',
+  options: ReadOptions,
+): Promise<void> {
+  const { book, readings } = tools;
+  const there = keptSide(book, sheetId, side);
+  const picture = await pictureOf(tools, there?.kept.pictureId);
+  if (there === null || picture === null) return;
+  const { sheet, kept } = there;
+  const result = await readings.readStored(sheet.name, blobOf(picture), { options, withPicture: false });
+  if (result === null) return;
+  const after: KeptSide = {
+    ...withoutHand(kept),
+    ...correctedBy(withOwn(result.side, kept.reading), kept.hand),
+    options,
+  };
+  book.dispatchAll([{ do: 'set side', sheetId, side, kept: after }], 'read a side again');
+}
 
-  /** The inks of a side as they were read, each with a spot well inside it. */
-  async function inksWithSpots(held: Held): Promise<readonly { readonly ink: Ink; readonly spot: Spot }[]> {
-    const read = await places.asRead(book.notebook, held);
-    if (read === null) return [];
-    const inks = [read.side.base, ...read.side.inks];
-    const spots = spotsInside(read.places, inks.length);
-    return inks.flatMap((ink, i) => (spots[i] === undefined ? [] : [{ ink, spot: spots[i] }]));
-  }
+async function prepare(
+  tools: Tools,
+  sheetId: string,
+  side: 'A' | 'B',
+  change: SidePreparation,
+): Promise<boolean> {
+  const { book, pictures, readings } = tools;
+  const there = keptSide(book, sheetId, side);
+  const takenId = there?.kept.taken?.pictureId ?? there?.kept.pictureId ?? null;
+  const blob = takenId === null ? null : await pictures.best(takenId);
+  if (there === null || takenId === null || blob === null) return false;
+  const { sheet, kept } = there;
+  const sizeMm = change.sizeMm ?? sheet.sizeMm;
+  const taken = takenAfter(takenId, kept.taken, change);
+  const isPlain = taken.corners === undefined && taken.light === undefined;
+  // Spots lie on the picture that was read, so they are read again only where its outline stays.
+  const hand = await handToRead(tools, { kind: 'sheet', id: sheetId, side }, kept, change);
+  const result = await readings.readStored(sheet.name, blob, {
+    options: {},
+    withPicture: !isPlain,
+    spots: hand.spots,
+    prepare: { ...taken, sizeMm },
+  });
+  if (result === null) return false;
+  const picture = isPlain ? await pictures.get(takenId) : pictureFrom(result.done, newId('picture'));
+  if (picture === null) return false;
+  if (!isPlain) await pictures.add([picture]);
+  const options = { mmPerPixel: mmPerPixel(sizeMm, picture) };
+  const after: KeptSide = {
+    ...correctedBy(withOwn(result.side, kept.reading), hand.after(result.done.spotColours ?? [])),
+    pictureId: picture.id,
+    ...(kept.digest === undefined ? {} : { digest: kept.digest }),
+    options,
+    ...(isPlain ? {} : { taken }),
+  };
+  const parts = book.notebook.drawer.parts.filter((part) => isOf(part, sheetId, side));
+  const edits = await Promise.all(
+    parts.map((part) =>
+      keepsOutline(change)
+        ? readPart(tools, part, picture, options, after.reading)
+        : leavePart(part, kept.pictureId),
+    ),
+  );
+  const resized =
+    change.sizeMm === undefined ? [] : [{ do: 'update sheet', sheetId, change: { sizeMm } } as const];
+  book.dispatchAll(
+    [...resized, { do: 'set side', sheetId, side, kept: after }, ...edits.flat()],
+    sayWhat(change),
+  );
+  return true;
+}
 
-  /** The same outline under another light: a part is read again from its own pixels. */
-  async function readPart(
-    part: Part,
-    picture: Picture,
-    options: ReadOptions,
-    { light }: Side,
-  ): Promise<readonly Edit[]> {
-    if (part.pictureId !== undefined) return [];
-    const again = await client
-      .read({
-        id: newId('part'),
-        bytes: picture.bytes.slice(0),
-        options: { ...options, ...cropOf(part, picture) },
-        withPicture: false,
-      })
-      .catch(() => null);
-    if (again === null) return [];
-    const change = correctedBy({ ...withOwn(again.side, part.reading), light }, part.hand);
-    return [{ do: 'update part', partId: part.id, change }];
-  }
+async function resize(tools: Tools, sheetId: string, sizeMm: SizeMm): Promise<void> {
+  const { book } = tools;
+  const sheet = sheetById(book.notebook.drawer, sheetId);
+  if (sheet === undefined) return;
+  const sides = await Promise.all(
+    (['A', 'B'] as const).map((side) => sideResized(tools, sheet, side, sizeMm)),
+  );
+  book.dispatchAll(
+    [{ do: 'update sheet', sheetId, change: { sizeMm } }, ...sides.flat()],
+    'set a sheet’s size',
+  );
+}
+
+async function sideResized(
+  tools: Tools,
+  sheet: Sheet,
+  side: 'A' | 'B',
+  sizeMm: SizeMm,
+): Promise<readonly Edit[]> {
+  const kept = sheet.sides[side];
+  const picture = await pictureOf(tools, kept?.pictureId);
+  if (kept === undefined || picture === null) return [];
+  const options = { ...kept.options, mmPerPixel: mmPerPixel(sizeMm, picture) };
+  const again = await readQuietly(tools, 'print', picture, options);
+  if (again === null) return [];
+  // A size changes lengths, never colours.
+  const sized = (reading: Side): Side => ({ ...reading, print: again.side.print });
+  const asRead = kept.asRead === undefined ? {} : { asRead: sized(kept.asRead) };
+  const after = { ...kept, ...asRead, reading: sized(kept.reading), options };
+  return [{ do: 'set side', sheetId: sheet.id, side, kept: after }];
+}
+
+async function cut(tools: Tools, { sheetId, side, name, sizeMm, ...shape }: PartToCut): Promise<Held | null> {
+  const { book, readings } = tools;
+  const there = keptSide(book, sheetId, side);
+  const picture = await pictureOf(tools, there?.kept.pictureId);
+  if (there === null || picture === null) return null;
+  const { sheet, kept } = there;
+  const options = { mmPerPixel: mmPerPixel(sheet.sizeMm, picture), ...cropOf(shape, picture) };
+  const result = await readings.readStored(name, blobOf(picture), { options, withPicture: false });
+  if (result === null) return null;
+  const id = newId('part');
+  const reading: Side = { ...result.side, light: kept.reading.light };
+  const part: Part = { id, name, sheetId, side, ...shape, sizeMm, reading };
+  book.dispatchAll([{ do: 'add part', part }], 'keep a part of a sheet');
+  return { kind: 'part', id };
+}
+
+async function lookOn(tools: Tools, sheetId: string, side: 'A' | 'B', look: Look): Promise<FoundOnPicture> {
+  const kept = keptSide(tools.book, sheetId, side)?.kept;
+  const id = look === 'corners' ? (kept?.taken?.pictureId ?? kept?.pictureId) : kept?.pictureId;
+  const picture = await pictureOf(tools, id);
+  if (picture === null) return { corners: null, blocks: [], ratio: 1 };
+  const bytes = picture.bytes.slice(0);
+  return tools.client.look(newId('look'), bytes, look).catch(() => ({
+    corners: null,
+    blocks: [],
+    ratio: picture.width / picture.height,
+  }));
+}
+
+function keptSide(
+  book: Book,
+  sheetId: string,
+  side: 'A' | 'B',
+): { readonly sheet: Sheet; readonly kept: KeptSide } | null {
+  const sheet = sheetById(book.notebook.drawer, sheetId);
+  const kept = sheet?.sides[side];
+  return sheet === undefined || kept === undefined ? null : { sheet, kept };
+}
+
+async function pictureOf({ pictures }: Tools, id: string | null | undefined): Promise<Picture | null> {
+  return id == null ? null : pictures.get(id);
+}
+
+/** Reads a picture that is not shown as underway; null where it can't be read. */
+async function readQuietly(
+  { client }: Tools,
+  what: string,
+  picture: Picture,
+  options: ReadOptions,
+): Promise<ReadResult | null> {
+  const bytes = picture.bytes.slice(0);
+  return client.read({ id: newId(what), bytes, options, withPicture: false }).catch(() => null);
+}
+
+/** What was corrected by hand on a side: the spots to read with it, and what stands once their colours are known. */
+async function handToRead(tools: Tools, held: Held, kept: KeptSide, change: SidePreparation) {
+  const hand = kept.hand ?? [];
+  const spotted = keepsOutline(change) ? hand.filter((made) => spotOf(made).length > 0) : [];
+  const before = keepsOutline(change) && hand.length > 0 ? await inksWithSpots(tools, held) : [];
+  const inks = before.map(({ ink }) => ink);
+  return {
+    spots: [...spotted.flatMap(spotOf), ...before.map(({ spot }) => spot)],
+    after: (colours: readonly string[]) => underLight(hand, spotted, inks, colours),
+  };
+}
+
+/** The inks of a side as they were read, each with a spot well inside it. */
+async function inksWithSpots(
+  { book, places }: Tools,
+  held: Held,
+): Promise<readonly { readonly ink: Ink; readonly spot: Spot }[]> {
+  const read = await places.asRead(book.notebook, held);
+  if (read === null) return [];
+  const inks = [read.side.base, ...read.side.inks];
+  const spots = spotsInside(read.places, inks.length);
+  return inks.flatMap((ink, i) => (spots[i] === undefined ? [] : [{ ink, spot: spots[i] }]));
+}
+
+function keepsOutline({ corners }: SidePreparation): boolean {
+  return corners === undefined;
+}
+
+/** The same outline under another light: a part is read again from its own pixels. */
+async function readPart(
+  tools: Tools,
+  part: Part,
+  picture: Picture,
+  options: ReadOptions,
+  { light }: Side,
+): Promise<readonly Edit[]> {
+  if (part.pictureId !== undefined) return [];
+  const again = await readQuietly(tools, 'part', picture, { ...options, ...cropOf(part, picture) });
+  if (again === null) return [];
+  const change = correctedBy({ ...withOwn(again.side, part.reading), light }, part.hand);
+  return [{ do: 'update part', partId: part.id, change }];
 }
 
 /** Another outline: a part stays as it was cut from the picture before. */

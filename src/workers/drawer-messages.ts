@@ -1,5 +1,5 @@
 import type { DrawerFilter } from '../drawer/filter.ts';
-import type { FilterChoices, FoundPlaces, HeldAgainst, Wish } from '../drawer/look-through.ts';
+import type { DrawerMatches, FilterChoices, HeldAgainst, Wish } from '../drawer/look-through.ts';
 import type { Part, Plain, Sheet } from '../sheet/model.ts';
 
 /** What the page tells the worker that looks through the drawer. One answer comes for each `find`. */
@@ -29,7 +29,7 @@ export interface DrawerOrder {
   readonly parts: readonly string[];
 }
 
-export interface DrawerAnswer extends FoundPlaces {
+export interface DrawerAnswer extends DrawerMatches {
   readonly id: number;
   readonly choices: FilterChoices;
 }

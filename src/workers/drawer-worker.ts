@@ -1,4 +1,4 @@
-import { filterChoices, findPlaces } from '../drawer/look-through.ts';
+import { filterChoices, matchesInDrawer } from '../drawer/look-through.ts';
 import { DrawerMirror } from '../drawer/mirror.ts';
 import type { DrawerAnswer, DrawerRequest } from './drawer-messages.ts';
 
@@ -15,7 +15,7 @@ self.onmessage = ({ data }: MessageEvent<DrawerRequest>) => {
       return;
     case 'find': {
       const { id, study, wish, filter, most } = data;
-      const found = findPlaces(mirror.drawer, study, wish, filter, most);
+      const found = matchesInDrawer(mirror.drawer, study, wish, filter, most);
       const answer: DrawerAnswer = { id, ...found, choices: filterChoices(mirror.drawer) };
       (self as unknown as Worker).postMessage(answer);
     }

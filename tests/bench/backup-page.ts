@@ -2,7 +2,7 @@ import { emptyNotebook } from '../../src/notebook/empty.ts';
 import type { Notebook } from '../../src/notebook/model.ts';
 import type { Sheet } from '../../src/sheet/model.ts';
 import { openShelf } from '../../src/storage/shelf.ts';
-import { strippedPicture } from '../../src/storage/strip-picture.ts';
+import { withoutMetadata } from '../../src/storage/without-metadata.ts';
 import { openedBundle } from '../../src/workbench/open-bundle.ts';
 import { savedBundle } from '../../src/workbench/save-bundle.ts';
 import { handSide } from '../support/sides.ts';
@@ -80,7 +80,7 @@ async function compared(): Promise<{ same: number; small: number; of: number }> 
     const back = await to.picture(sheet.sides.A.pictureId ?? '');
     const gone = await from.picture(notebook.drawer.sheets[i]!.sides.A.pictureId ?? '');
     // What pixels do not need is left out on the way: the encoder's colour profile.
-    const pixels = gone === null ? null : strippedPicture(new Uint8Array(gone.bytes), gone.type).buffer;
+    const pixels = gone === null ? null : withoutMetadata(new Uint8Array(gone.bytes), gone.type).buffer;
     if (back !== null && pixels !== null && equal(back.bytes, pixels)) same++;
     if (back?.thumb != null) small++;
   }

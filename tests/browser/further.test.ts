@@ -1,13 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import '../../components/study/qw-colour-it.ts';
 import '../../components/study/qw-parts.ts';
-import type { ColourIt, Shading } from '../../src/harmony/model.ts';
+import type { ColourIt, JudgedParts } from '../../src/harmony/model.ts';
 import { needsABridge } from '../support/hand-made.ts';
 import { axeTroubles, drawn, heard, standAlone, within } from '../support/stand-alone.ts';
 
 const frame = { x: 0, y: 0, width: 0.5, height: 1 };
 const square = { frame, verdict: 'holds-together', worthCutting: true, answers: ['C'], alone: [] } as const;
-const shading: Shading = {
+const shading: JudgedParts = {
   width: 2,
   height: 1,
   cells: Uint8Array.from([1, 3]),

@@ -2,11 +2,11 @@ import 'fake-indexeddb/auto';
 import { IDBFactory } from 'fake-indexeddb';
 import { beforeEach, describe, expect, it, vi } from 'vitest';
 import type { Notebook, NoteLeaf } from '../../src/notebook/model.ts';
-import { openAhead, type SmallStore } from '../../src/storage/ahead.ts';
 import { databaseName, openDatabase } from '../../src/storage/database.ts';
 import { serialiseNotebook } from '../../src/storage/notebook-file.ts';
 import { recover } from '../../src/storage/recover.ts';
 import { openShelf, type Shelf } from '../../src/storage/shelf.ts';
+import { openWriteAhead, type SmallStore } from '../../src/storage/write-ahead.ts';
 import type { Written } from '../../src/storage/written.ts';
 import { note, notebookOf } from '../support/large-notebook.ts';
 import { sampleNotebook } from '../unit/notebook/sample-notebook.ts';
@@ -33,10 +33,10 @@ beforeEach(() => {
   count = 0;
 });
 
-const recoverAll = async () => recover(await openAhead(small, 'new-tab').left(dead), openShelf(), newId);
+const recoverAll = async () => recover(await openWriteAhead(small, 'new-tab').left(dead), openShelf(), newId);
 /** What a tab notes that has seen `revision` of the book and changed it. */
 const notedBy = (tab: string, after: Notebook, revision: number, before: Notebook | null = book) => {
-  const ahead = openAhead(small, tab);
+  const ahead = openWriteAhead(small, tab);
   ahead.note(before === null ? null : written(before), written(after), revision);
   return ahead;
 };
@@ -96,7 +96,7 @@ describe('a tab closed in mid-save', () => {
 
   it('between two letters, of which it had stored the first, needs no choice: both are its own', async () => {
     const { revision } = await shelf.save(book, 0, { by: 'old-tab' });
-    const ahead = openAhead(small, 'old-tab');
+    const ahead = openWriteAhead(small, 'old-tab');
     ahead.note(written(book), written(withText(book, 'a')), revision);
     ahead.note(written(withText(book, 'a')), written(withText(book, 'ab')), revision);
     await shelf.save(withText(book, 'a'), revision, { by: 'old-tab', stored: { 'old-tab': 1 } });
@@ -108,7 +108,7 @@ describe('a tab closed in mid-save', () => {
 
   it('between two letters, beside another tab that wrote there, leaves the choice to her', async () => {
     const { revision } = await shelf.save(book, 0, { by: 'old-tab' });
-    openAhead(small, 'old-tab').note(written(book), written(withText(book, 'ab')), revision);
+    openWriteAhead(small, 'old-tab').note(written(book), written(withText(book, 'ab')), revision);
     await shelf.save(withText(book, 'other'), revision, { by: 'other-tab' });
     await recoverAll();
     const kept = await openShelf().notebook('n1');
@@ -157,7 +157,7 @@ describe('a tab closed in mid-save', () => {
   it('that is not closed at all is left alone', async () => {
     notedBy('living-tab', titled('in work'), 0, null);
     const noted = small.length;
-    const left = await openAhead(small, 'new-tab').left((id) => Promise.resolve(id === 'living-tab'));
+    const left = await openWriteAhead(small, 'new-tab').left((id) => Promise.resolve(id === 'living-tab'));
     expect(left).toEqual([]);
     expect(small.length).toBe(noted);
   });
@@ -179,7 +179,7 @@ describe('a tab closed in mid-save', () => {
     notedBy('old-tab', titled('work'), 0, null);
     const noted = small.length;
     const full = { ...shelf, save: () => Promise.reject(new DOMException('full', 'QuotaExceededError')) };
-    const { unsaved } = await recover(await openAhead(small, 'new-tab').left(dead), full, newId);
+    const { unsaved } = await recover(await openWriteAhead(small, 'new-tab').left(dead), full, newId);
     expect(unsaved[0]?.written.notebook).toEqual(titled('work'));
     expect(small.length).toBe(noted);
   });
@@ -234,7 +234,7 @@ describe('the note ahead', () => {
   it('of a keystroke is the one leaf, however large the notebook is', () => {
     const large = notebookOf({ sheets: 3_000, leaves: 3 });
     const leaves = large.leaves.with(0, note('note-0', 'A letter'));
-    openAhead(small, 'tab').note(written(large), written({ ...large, leaves }), 1);
+    openWriteAhead(small, 'tab').note(written(large), written({ ...large, leaves }), 1);
     expect(small.length).toBe(1);
     expect(small.getItem(small.key(0)!)!.length).toBeLessThan(300);
   });
@@ -249,9 +249,9 @@ describe('the note ahead', () => {
   });
 
   it('of a whole large notebook, or where the browser forbids it, is not made, and says so', () => {
-    expect(openAhead(small, 'tab').note(null, written(notebookOf({ sheets: 500 })), 0)).toBe(false);
+    expect(openWriteAhead(small, 'tab').note(null, written(notebookOf({ sheets: 500 })), 0)).toBe(false);
     expect(small.length).toBe(0);
-    expect(openAhead(null, 'tab').note(null, written(book), 0)).toBe(false);
+    expect(openWriteAhead(null, 'tab').note(null, written(book), 0)).toBe(false);
   });
 });
 

@@ -1,8 +1,8 @@
 import 'fake-indexeddb/auto';
 import { describe, expect, it, vi } from 'vitest';
 import type { NoteLeaf } from '../../src/notebook/model.ts';
-import { openAhead } from '../../src/storage/ahead.ts';
 import { openShelf, type Shelf } from '../../src/storage/shelf.ts';
+import { openWriteAhead } from '../../src/storage/write-ahead.ts';
 import type { Session } from '../../src/workbench/session.ts';
 import { sampleNotebook } from '../unit/notebook/sample-notebook.ts';
 import { freshShelf, openSession } from '../unit/workbench/open-session.ts';
@@ -175,7 +175,7 @@ describe('a tab that was closed in mid-save', () => {
     const { notebook } = first.state;
     await first.close();
     const small = storeOf();
-    openAhead(small, 'dead').note(
+    openWriteAhead(small, 'dead').note(
       { notebook, choices: [] },
       { notebook: { ...notebook, title: 'Typed just now' }, choices: [] },
       (await shelf.notebook(notebook.id))!.revision,
@@ -188,7 +188,7 @@ describe('a tab that was closed in mid-save', () => {
   it('on a full disk is opened from its note all the same', async () => {
     const small = storeOf();
     const notebook = { ...sampleNotebook(), title: 'Only in the note' };
-    openAhead(small, 'dead').note(null, { notebook, choices: [] }, 0);
+    openWriteAhead(small, 'dead').note(null, { notebook, choices: [] }, 0);
     const full = {
       ...openShelf({ name: 'full' }),
       save: () => Promise.reject(new DOMException('', 'QuotaExceededError')),

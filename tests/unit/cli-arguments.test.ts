@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { orderOf } from '../../src/cli/arguments.ts';
 import { nameOf } from '../../src/cli/board-file.ts';
-import { Trouble } from '../../src/cli/trouble.ts';
+import { Refusal } from '../../src/cli/refusal.ts';
 
 const pair = ['--anchor', 'a.png', '--candidate', 'b.jpg'];
 
@@ -37,6 +37,14 @@ describe('what the terminal is asked for', () => {
     });
   });
 
+  it('takes a value after an equals sign as well', () => {
+    expect(orderOf(['--anchor=a.png', '--width-mm=200', '--candidate=--json', '--json'])).toMatchObject({
+      anchor: { file: 'a.png', widthMm: 200 },
+      candidates: [{ file: '--json' }],
+      json: true,
+    });
+  });
+
   it('gives help when asked, whatever else is said', () => {
     expect(orderOf(['--help'])).toBe('help');
     expect(orderOf([...pair, '-h'])).toBe('help');
@@ -48,6 +56,12 @@ describe('what the terminal is asked for', () => {
     ['nothing at all', [], /--anchor/],
     ['two anchors', [...pair, '--anchor', 'c.png'], /twice/],
     ['an unknown option', [...pair, '--colour'], /"--colour"/],
+    ['several letters after one dash', [...pair, '-colour'], /"-colour"/],
+    ['an unknown option with a value', [...pair, '--colour=red'], /"--colour=red"/],
+    ['the name of what every object has', [...pair, '--constructor'], /"--constructor"/],
+    ['two dashes alone', [...pair, '--', 'c.png'], /"--"/],
+    ['a value where none belongs', [...pair, '--json=yes'], /--json takes no value/],
+    ['nothing after an equals sign', ['--anchor=', ...pair], /--anchor needs a value/],
     ['a bare word', [...pair, 'c.png'], /"c\.png"/],
     ['an option without its value', ['--candidate', 'b.jpg', '--anchor'], /--anchor needs a value/],
     ['an option where a value belongs', ['--anchor', '--json'], /--anchor needs a value/],
@@ -63,7 +77,7 @@ describe('what the terminal is asked for', () => {
     ['a distance that is none', [...pair, '--distance', 'near'], /"near"/],
     ['a board of a kind that is not made', [...pair, '--board', 'b.gif'], /"b\.gif"/],
   ])('refuses %s in one sentence', (_, args, says) => {
-    expect(() => orderOf(args)).toThrow(Trouble);
+    expect(() => orderOf(args)).toThrow(Refusal);
     expect(() => orderOf(args)).toThrow(says);
     expect(() => orderOf(args)).toThrow(/^[^\n]+\.$|^[^\n]+more\.$/);
   });

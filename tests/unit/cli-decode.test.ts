@@ -5,7 +5,7 @@ import sharp, { type Sharp } from 'sharp';
 import { afterAll, describe, expect, it, vi } from 'vitest';
 import { decode } from '../../src/cli/decode.ts';
 import { readPicture } from '../../src/cli/read-picture.ts';
-import { Trouble } from '../../src/cli/trouble.ts';
+import { Refusal } from '../../src/cli/refusal.ts';
 import { pictureLimits } from '../../src/files/picture-limits.ts';
 import { checkedHeader } from '../../src/files/words/picture-refusals.ts';
 import { tiffPicture } from '../../src/workers/decode-tiff.ts';
@@ -227,9 +227,9 @@ describe('opening a picture in the terminal', () => {
     ['that is a folder', () => '.', /folder/],
   ])('refuses a file %s in one sentence', async (_, file, says) => {
     const trouble = await decode(file(), folder).catch((error: unknown) => error);
-    expect(trouble).toBeInstanceOf(Trouble);
-    expect((trouble as Trouble).message).toMatch(says);
-    expect((trouble as Trouble).message).toMatch(/^[^\n]+\.$/);
+    expect(trouble).toBeInstanceOf(Refusal);
+    expect((trouble as Refusal).message).toMatch(says);
+    expect((trouble as Refusal).message).toMatch(/^[^\n]+\.$/);
   });
 
   it.each(['png', 'jpeg', 'webp', 'tiff', 'avif', 'gif'] as const)(
@@ -240,7 +240,7 @@ describe('opening a picture in the terminal', () => {
         .toFormat(format)
         .toBuffer();
       const file = put(`torn.${format}`, whole.subarray(0, Math.floor(whole.length * 0.6)));
-      await expect(decode(file, folder)).rejects.toThrow(Trouble);
+      await expect(decode(file, folder)).rejects.toThrow(Refusal);
       await expect(decode(file, folder)).rejects.toThrow(/^[^\n]+\.$/);
     },
   );

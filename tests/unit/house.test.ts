@@ -185,6 +185,18 @@ describe('the house', () => {
     expect(wrong.map(told)).toEqual([]);
   });
 
+  it('has the keeper call the book, and the book know of no keeper: what it tells goes to whoever opened it', () => {
+    const isKeeping = (path: string) => /^src\/workbench\/(keeper\.ts|keeping\/)/.test(path);
+    const workbench = src.filter(({ path }) => path.startsWith('src/workbench/'));
+    const called = workbench.filter(({ path }) => isKeeping(path)).flatMap(({ imports }) => imports);
+    expect(called.map(({ file }) => file)).toContain('src/workbench/book.ts');
+    expect(reachedFrom('src/workbench/book.ts').filter(isKeeping)).toEqual([]);
+    // Nor is it called back through what is handed over at the start.
+    const session = workbench.find(({ path }) => path.endsWith('/session.ts'));
+    expect(callsOf('startKeeper', session).filter((call) => /\bbook\s*(\.|\[)/.test(call))).toEqual([]);
+    expect(callsOf('startKeeper', session)).toHaveLength(1);
+  });
+
   it('names its files in lower case with hyphens', () => {
     const wrong = [...src, ...components].filter(
       ({ path }) => !/\/[a-z0-9]+(-[a-z0-9]+)*(\.d)?\.ts$/.test(path),
@@ -265,6 +277,21 @@ function reachedFrom(path: string): string[] {
     for (const worker of workersOf(file)) reached.add(worker);
   }
   return [...reached];
+}
+
+/** The texts of all calls of a function in a file, from its name to the bracket that closes it. */
+function callsOf(name: string, file: SourceFile | undefined): string[] {
+  const code = file?.code ?? '';
+  return [...code.matchAll(new RegExp(`\\b${name}\\(`, 'g'))].map(({ index }) => {
+    let open = 0;
+    let at = index + name.length;
+    do {
+      if (code[at] === '(') open++;
+      if (code[at] === ')') open--;
+      at++;
+    } while (open > 0 && at < code.length);
+    return code.slice(index, at);
+  });
 }
 
 /** Workers that a file starts: they are named by an address, not imported. */

@@ -1,6 +1,6 @@
 import { demoNotebook } from '../../../src/demo/notebook.ts';
 import { pairNames, sideOfHeld } from '../../../src/drawer/find.ts';
-import { filterChoices, findPlaces } from '../../../src/drawer/look-through.ts';
+import { filterChoices, matchesInDrawer } from '../../../src/drawer/look-through.ts';
 import { compare } from '../../../src/harmony/compare.ts';
 import type { Change } from '../../../src/harmony/model.ts';
 import type { ExerciseLeaf, KitLeaf, StudyLeaf } from '../../../src/notebook/model.ts';
@@ -45,7 +45,7 @@ place('qw-what-if', {
   },
 });
 
-const found = findPlaces(drawer, study, { by: 'anchor' }, {}, 5);
+const found = matchesInDrawer(drawer, study, { by: 'anchor' }, {}, 5);
 place('qw-find', {
   view: {
     by: 'anchor',

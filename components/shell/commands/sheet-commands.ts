@@ -1,6 +1,9 @@
 import { partById, sheetById } from '../../../src/drawer/by-id.ts';
 import type { Held } from '../../../src/drawer/model.ts';
-import { plainFrom } from '../open/plain-of.ts';
+import type { Ink, Plain } from '../../../src/sheet/model.ts';
+import { inkFromHex } from '../../../src/sheet/plain.ts';
+import { parseColourText } from '../../../src/sheet/typed-colour.ts';
+import type { PlainDetail } from '../../picture/qw-plain-form.ts';
 import type { CommandMap, Scene } from './command.ts';
 
 /** The way to a sheet's own page, and plains put into the drawer. */
@@ -29,4 +32,17 @@ export function lookCloser({ app, session }: Scene, held: Held): boolean {
   app.open(null);
   app.route.go(leafId);
   return true;
+}
+
+/** The plain that a form gave. A typed colour is kept as it was meant, though a screen may not show it. */
+function plainFrom(id: string, detail: PlainDetail): Plain {
+  const { name, kind, from, hex, special, takesColour } = detail;
+  const typed = 'text' in from ? parseColourText(from.text) : undefined;
+  const ink: Ink = {
+    ...inkFromHex(typed?.hex ?? hex),
+    ...(typed ? { oklch: typed.oklch } : {}),
+    ...(special ? { special } : {}),
+    byHand: true,
+  };
+  return { id, name, kind, ink, ...(takesColour ? { takesColour } : {}) };
 }

@@ -55,7 +55,7 @@ export class QwOpenFind extends QwElement {
     super.willUpdate(changed);
     const asks = this.asks();
     if (asks === null || (this.asked !== null && isSameQuestion(asks, this.asked))) return;
-    // What was found by another wish is no answer to this one; what a filter sifts stays until it is sifted.
+    // What was found by another wish is no answer to this one; what a filter narrows stays until it is narrowed.
     if (this.asked?.wishKey !== asks.wishKey)
       this.found = this.found && { ...this.found, places: [], all: 0 };
     this.asked = asks;

@@ -14,10 +14,10 @@ import { colourOfText, knownColour } from './known-colours.ts';
 import { studiesWith } from './lies-on.ts';
 import type { PlacesShelf } from './places-shelf.ts';
 import { type Deed, sheetDeeds } from './sheet-deeds.ts';
-import { type Found, sheetView, sizeOfCorners } from './sheet-views.ts';
+import { type SeenOnPictures, sheetView, sizeOfCorners } from './sheet-views.ts';
 import { paperView } from './views.ts';
 
-const unknown: Found = { corners: undefined, blocks: [] };
+const unknown: SeenOnPictures = { corners: undefined, blocks: [] };
 
 /** A sheet's page with everything that can be done to it. */
 @customElement('qw-open-sheet')
@@ -33,7 +33,7 @@ export class QwOpenSheet extends QwElement {
   /** Grows when it becomes known where inks lie. */
   @property({ type: Number }) placed = 0;
   @state() private face: 'A' | 'B' = 'A';
-  @state() private found: Found = unknown;
+  @state() private found: SeenOnPictures = unknown;
   @state() private spotReads: KnownColour | null = null;
   private looked = 0;
 

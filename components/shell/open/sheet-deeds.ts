@@ -6,10 +6,10 @@ import type {
   Ink,
   KeptSide,
   LightMark,
+  PaperWeight,
   Side,
-  Weight,
 } from '../../../src/sheet/model.ts';
-import { weightFromPounds, weightFromScales } from '../../../src/sheet/weight.ts';
+import { weightFromPounds, weightFromScales } from '../../../src/sheet/paper-weight.ts';
 import type { Session } from '../../../src/workbench/session-types.ts';
 import { asideIndex } from '../../picture/hand-view.ts';
 import type { SheetDetails } from '../../picture/qw-sheet-form.ts';
@@ -102,7 +102,7 @@ function tell(session: Session, at: SheetSide, change: SheetDetails): unknown {
   });
 }
 
-function weightOf(given: GivenWeight, { width, height }: { width: number; height: number }): Weight {
+function weightOf(given: GivenWeight, { width, height }: { width: number; height: number }): PaperWeight {
   switch (given.by) {
     case 'gsm':
       return { gsm: given.gsm };

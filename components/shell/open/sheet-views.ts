@@ -1,15 +1,15 @@
 import { sheetById } from '../../../src/drawer/by-id.ts';
 import { spotsInside } from '../../../src/drawer/places.ts';
 import type { Corners, Places, Sheet, Side, SizeMm, Spot } from '../../../src/sheet/model.ts';
+import { weightWords } from '../../../src/sheet/paper-weight.ts';
 import { relabel } from '../../../src/sheet/relabel.ts';
-import { weightWords } from '../../../src/sheet/weight.ts';
 import type { FoundOnPicture, Session } from '../../../src/workbench/session-types.ts';
 import { paperIndex, paperSizes, sizeWords } from '../../picture/lengths.ts';
 import type { SheetView } from '../../picture/sheet-view.ts';
 import { unbroken } from '../../support/unbroken.ts';
 
 /** What was looked for on a side's pictures; null until the answer is there. */
-export interface Found {
+export interface SeenOnPictures {
   readonly corners: FoundOnPicture['corners'] | undefined;
   readonly blocks: FoundOnPicture['blocks'];
   /** The size that a sheet with these corners is likely to have. */
@@ -39,7 +39,7 @@ export function sheetView(
   session: Session,
   sheetId: string,
   face: 'A' | 'B',
-  found: Found,
+  found: SeenOnPictures,
   places: Places | null,
 ): Omit<SheetView, 'spotReads'> | null {
   const { drawer } = session.state.notebook;
@@ -69,7 +69,7 @@ export function sheetView(
   };
 }
 
-function cornersSay(straightened: boolean, { corners }: Found): string {
+function cornersSay(straightened: boolean, { corners }: SeenOnPictures): string {
   if (straightened)
     return 'Straightened by these corners. They can be moved, and it is straightened again from the photograph.';
   if (corners === undefined) return 'Looking for the sheet’s corners…';

@@ -6,9 +6,9 @@ import { isGathered, takeSide } from '../../../src/harmony/measure/take-side.ts'
 import type { FamilySide } from '../../../src/harmony/model.ts';
 import type { Opinion, StudyLeaf } from '../../../src/notebook/model.ts';
 import type { Places, Side } from '../../../src/sheet/model.ts';
+import { weightWords } from '../../../src/sheet/paper-weight.ts';
 import { groundWords } from '../../../src/sheet/print/base-sure.ts';
 import { relabel } from '../../../src/sheet/relabel.ts';
-import { weightWords } from '../../../src/sheet/weight.ts';
 import { baseWords, repeatWords } from '../../../src/sheet/words/side-words.ts';
 import type { Session } from '../../../src/workbench/session-types.ts';
 import type { DrawerPaper } from '../../drawer/drawer-view.ts';

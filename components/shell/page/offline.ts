@@ -1,14 +1,14 @@
 /** Takes the newer page and loads it. */
-export type TakeNewer = () => void;
+export type TakeNewerPage = () => void;
 
 /**
  * Keeps the whole page in the browser, so that it opens without a network. Only the built page has a keeper.
- * `onNewer` is called when a newer page lies ready; it is taken when that is asked for, or once all tabs are shut.
+ * `onNewerPage` is called when a newer page lies ready; it is taken when that is asked for, or once all tabs are shut.
  */
-export async function keepOffline(onNewer: (take: TakeNewer) => void): Promise<void> {
+export async function keepOffline(onNewerPage: (take: TakeNewerPage) => void): Promise<void> {
   if (!('serviceWorker' in navigator)) return;
   const { registerSW } = await import('virtual:pwa-register');
-  const take = registerSW({ immediate: true, onNeedRefresh: () => onNewer(() => void takeNow(take)) });
+  const take = registerSW({ immediate: true, onNeedRefresh: () => onNewerPage(() => void takeNow(take)) });
 }
 
 async function takeNow(take: (reload: boolean) => Promise<void>): Promise<void> {

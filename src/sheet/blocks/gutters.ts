@@ -1,7 +1,7 @@
 import { type Box, type Mosaic, partsIn, unlike } from '../print/mosaic.ts';
 
 /** What lies between two blocks: from where the one ends to where the next begins, and how plainly, 0–1. */
-export interface Cut {
+export interface Boundary {
   readonly from: number;
   readonly to: number;
   readonly sure: number;
@@ -15,7 +15,7 @@ export interface GutterKind {
 }
 
 /** The numbers that judge what is a block. All ours, set on drawn patchworks and on papers that are none. */
-export const cutting = {
+export const blockLimits = {
   /** A block is at least this part of the picture, either way. */
   leastBlock: 0.09,
   /** A gutter is one colour over this part of its length, … */
@@ -47,20 +47,21 @@ export function guttersOf(
   box: Box,
   upright: boolean,
   kind: GutterKind | null,
-): (Cut & GutterKind)[] {
+): (Boundary & GutterKind)[] {
   const [from, to, least, widest] = span(map, box, upright);
   const depth = depthOf(map, upright);
-  const cuts: (Cut & GutterKind)[] = [];
+  const boundaries: (Boundary & GutterKind)[] = [];
   const look = (at: number, end: number, colour: number): void => {
     if (at - from < least || to - end < least || end - at > widest) return;
     const edges = [at - 2, end + 1].map(
       (beyond) => 1 - partsIn(map, line(box, upright, beyond, beyond + 1))[colour]!,
     );
     const sure = Math.min(...edges);
-    const plain = kind && (sure >= cutting.gutterEdgeAgain || Math.max(...edges) >= cutting.gutterOneEdge);
-    if (!plain && sure < cutting.gutterEdge) return;
-    if (piecesParted(map, box, upright, at, end, depth).part < cutting.gutterPieces) return;
-    cuts.push({ from: at, to: end, sure: Math.min(1, 0.3 + 0.7 * sure), colour, width: end - at });
+    const plain =
+      kind && (sure >= blockLimits.gutterEdgeAgain || Math.max(...edges) >= blockLimits.gutterOneEdge);
+    if (!plain && sure < blockLimits.gutterEdge) return;
+    if (piecesParted(map, box, upright, at, end, depth).part < blockLimits.gutterPieces) return;
+    boundaries.push({ from: at, to: end, sure: Math.min(1, 0.3 + 0.7 * sure), colour, width: end - at });
   };
   for (let at = from; at < to; ) {
     const colour = onlyColour(map, line(box, upright, at, at + 1));
@@ -72,23 +73,23 @@ export function guttersOf(
       // Wider than a gutter: the print on one of its sides has the gutter's colour for its ground.
       if (width <= 1.6 * kind.width + 3) look(at, end, colour);
       else {
-        const before = cuts.length;
+        const before = boundaries.length;
         look(at, at + kind.width, colour);
-        if (cuts.length === before) look(end - kind.width, end, colour);
+        if (boundaries.length === before) look(end - kind.width, end, colour);
       }
     }
     at = end;
   }
-  return cuts;
+  return boundaries;
 }
 
 /** The plainest straight seam across a box, or null: a line at which one print ends and another begins. */
-export function seamOf(map: Mosaic, box: Box, upright: boolean): Cut | null {
+export function seamOf(map: Mosaic, box: Box, upright: boolean): Boundary | null {
   const [from, to, least] = span(map, box, upright);
   const depth = depthOf(map, upright);
   const edges = new Float64Array(to + 3);
   for (let at = from + 3; at < to - 2; at++) edges[at] = changing(map, box, upright, at);
-  let best: Cut | null = null;
+  let best: Boundary | null = null;
   for (let at = from + least; at <= to - least; at++) {
     const edge = edges[at]!;
     // A line that comes again on both sides belongs to a print: stripes, checks, rows.
@@ -97,10 +98,10 @@ export function seamOf(map: Mosaic, box: Box, upright: boolean): Cut | null {
         .subarray(Math.max(from, start), Math.max(from, start + 2 * depth - 3))
         .some((e) => e > 0.8 * edge),
     );
-    if (edge < cutting.seamEdge || (again[0] && again[1])) continue;
+    if (edge < blockLimits.seamEdge || (again[0] && again[1])) continue;
     const { mean, part } = piecesParted(map, box, upright, at, at, depth);
     const sure = Math.sqrt(edge * Math.min(1, mean / 0.7));
-    if (mean >= cutting.seamUnlike && part >= cutting.seamPieces && (!best || sure > best.sure))
+    if (mean >= blockLimits.seamUnlike && part >= blockLimits.seamPieces && (!best || sure > best.sure))
       best = { from: at, to: at, sure };
   }
   return best;
@@ -116,7 +117,7 @@ export function trimmed(map: Mosaic, box: Box, colour: number | null, most: numb
     const rimColour = onlyColour(map, at(0));
     if (rimColour < 0 || (colour !== null && rimColour !== colour)) return 0;
     let n = 1;
-    while (n <= most && partsIn(map, at(n))[rimColour]! >= cutting.gutterOneColour) n++;
+    while (n <= most && partsIn(map, at(n))[rimColour]! >= blockLimits.gutterOneColour) n++;
     return n <= most ? n : 0;
   };
   const [x0, x1] = [box.x0 + rim(true, false), box.x1 - rim(true, true)];
@@ -126,12 +127,12 @@ export function trimmed(map: Mosaic, box: Box, colour: number | null, most: numb
 
 /** Whether a box is plain, or bands of plain colours straight across it: no print that could tell a block from a stripe. */
 export function isBanded(map: Mosaic, box: Box): boolean {
-  if (Math.max(...partsIn(map, box)) >= cutting.plainFrom) return true;
+  if (Math.max(...partsIn(map, box)) >= blockLimits.plainFrom) return true;
   return [true, false].some((upright) => {
     const [from, to] = upright ? [box.x0, box.x1] : [box.y0, box.y1];
     let plain = 0;
     for (let at = from; at < to; at++)
-      if (Math.max(...partsIn(map, line(box, upright, at, at + 1))) >= cutting.plainFrom) plain++;
+      if (Math.max(...partsIn(map, line(box, upright, at, at + 1))) >= blockLimits.plainFrom) plain++;
     return plain >= 0.8 * (to - from);
   });
 }
@@ -141,14 +142,14 @@ function span(map: Mosaic, box: Box, upright: boolean): [number, number, number,
   return [
     upright ? box.x0 : box.y0,
     upright ? box.x1 : box.y1,
-    Math.max(4, Math.round(cutting.leastBlock * size)),
-    Math.max(2, Math.round(cutting.widestGutter * size)),
+    Math.max(4, Math.round(blockLimits.leastBlock * size)),
+    Math.max(2, Math.round(blockLimits.widestGutter * size)),
   ];
 }
 
 /** How deep a print is looked at on each side of a cut, in pixels of the map. */
 function depthOf(map: Mosaic, upright: boolean): number {
-  return Math.max(4, Math.round(cutting.depth * (upright ? map.width : map.height)));
+  return Math.max(4, Math.round(blockLimits.depth * (upright ? map.width : map.height)));
 }
 
 function line(box: Box, upright: boolean, from: number, to: number): Box {
@@ -157,7 +158,7 @@ function line(box: Box, upright: boolean, from: number, to: number): Box {
 
 /** Number of the one colour of a line, or −1. */
 function onlyColour(map: Mosaic, box: Box): number {
-  return partsIn(map, box).findIndex((part) => part >= cutting.gutterOneColour);
+  return partsIn(map, box).findIndex((part) => part >= blockLimits.gutterOneColour);
 }
 
 /** Part of a line's length over which the colours just before it and just behind it differ. */
@@ -192,7 +193,7 @@ function piecesParted(
     const first = partsIn(map, line(piece, upright, Math.max(near, before - depth), before));
     const differ = unlike(first, partsIn(map, line(piece, upright, behind, Math.min(end, behind + depth))));
     sum += differ;
-    if (differ >= cutting.pieceUnlike) parted++;
+    if (differ >= blockLimits.pieceUnlike) parted++;
   }
   return { mean: sum / pieces, part: parted / pieces };
 }

@@ -4,7 +4,15 @@ import { type Box, type Mosaic, mosaicOf, mosaicOfPlaces, partsIn, unlike } from
 import { readSide } from '../read-side.ts';
 import { UnreadableImage } from '../unreadable.ts';
 import { refusals } from '../words/refusals.ts';
-import { type Cut, cutting, type GutterKind, guttersOf, isBanded, seamOf, trimmed } from './gutters.ts';
+import {
+  type Boundary,
+  blockLimits,
+  type GutterKind,
+  guttersOf,
+  isBanded,
+  seamOf,
+  trimmed,
+} from './gutters.ts';
 
 /** A block of a patchwork: where it lies, as fractions 0–1 of the picture, and how plainly it is one, 0–1. */
 export interface Block {
@@ -29,7 +37,12 @@ export function findBlocks(image: PixelImage, places?: Places): Block[] {
   if (!(image.width >= 24 && image.height >= 24)) return [];
   const map = places ? mosaicOfPlaces(places) : mosaicOf(reduced(image, longest));
   const whole = { x0: 0, y0: 0, x1: map.width, y1: map.height };
-  const leaves = cutUp(map, trimmed(map, whole, null, Math.round(cutting.widestGutter * map.width)), 1, null);
+  const leaves = cutUp(
+    map,
+    trimmed(map, whole, null, Math.round(blockLimits.widestGutter * map.width)),
+    1,
+    null,
+  );
   if (leaves.length < 2) return [];
   return leaves
     .map(({ box, sure }) => ({
@@ -80,12 +93,14 @@ function cutUp(map: Mosaic, box: Box, sure: number, kind: Kind, depth = 0): Leaf
   const cut = depth < 8 ? bestCuts(map, box, kind) : null;
   if (!cut) return [{ box, sure }];
   const ends = cut.upright ? [box.x0, box.x1] : [box.y0, box.y1];
-  const edges = [ends[0]!, ...cut.cuts.flatMap(({ from, to }) => [from, to]), ends[1]!];
+  const edges = [ends[0]!, ...cut.boundaries.flatMap(({ from, to }) => [from, to]), ends[1]!];
   const out: Leaf[] = [];
   for (let i = 0; i < edges.length; i += 2) {
     const [from, to] = [edges[i]!, edges[i + 1]!];
     const piece = cut.upright ? { ...box, x0: from, x1: to } : { ...box, y0: from, y1: to };
-    const least = Math.min(...[cut.cuts[i / 2 - 1], cut.cuts[i / 2]].map((one) => one?.sure ?? 1));
+    const least = Math.min(
+      ...[cut.boundaries[i / 2 - 1], cut.boundaries[i / 2]].map((one) => one?.sure ?? 1),
+    );
     const inner =
       cut.kind === 'seams'
         ? piece
@@ -97,7 +112,7 @@ function cutUp(map: Mosaic, box: Box, sure: number, kind: Kind, depth = 0): Leaf
 
 interface Cuts {
   readonly upright: boolean;
-  readonly cuts: readonly Cut[];
+  readonly boundaries: readonly Boundary[];
   readonly kind: GutterKind | 'seams';
 }
 
@@ -109,29 +124,31 @@ function bestCuts(map: Mosaic, box: Box, kind: Kind): Cuts | null {
       return {
         upright,
         kind: first,
-        cuts: first ? apart(map, guttersOf(map, box, upright, first), upright) : [],
+        boundaries: first ? apart(map, guttersOf(map, box, upright, first), upright) : [],
       };
     });
-    const most = found.reduce((p, q) => (q.cuts.length > p.cuts.length ? q : p));
-    if (most.kind && most.cuts.length > 0) return { ...most, kind: most.kind };
+    const most = found.reduce((p, q) => (q.boundaries.length > p.boundaries.length ? q : p));
+    if (most.kind && most.boundaries.length > 0) return { ...most, kind: most.kind };
     if (kind) return null;
   }
   const seams = [true, false].flatMap((upright): Cuts[] => {
     const seam = seamOf(map, box, upright);
-    return seam ? [{ upright, cuts: [seam], kind: 'seams' }] : [];
+    return seam ? [{ upright, boundaries: [seam], kind: 'seams' }] : [];
   });
-  return seams.length > 0 ? seams.reduce((p, q) => (q.cuts[0]!.sure > p.cuts[0]!.sure ? q : p)) : null;
+  return seams.length > 0
+    ? seams.reduce((p, q) => (q.boundaries[0]!.sure > p.boundaries[0]!.sure ? q : p))
+    : null;
 }
 
-function plainest(gutters: readonly (Cut & GutterKind)[]): GutterKind | null {
+function plainest(gutters: readonly (Boundary & GutterKind)[]): GutterKind | null {
   return gutters.length > 0 ? gutters.reduce((p, q) => (q.sure > p.sure ? q : p)) : null;
 }
 
 /** Gutters that leave a whole block between them. */
-function apart(map: Mosaic, cuts: readonly Cut[], upright: boolean): Cut[] {
-  const least = cutting.leastBlock * (upright ? map.width : map.height);
-  const out: Cut[] = [];
-  for (const cut of cuts) if (out.length === 0 || cut.from - out.at(-1)!.to >= least) out.push(cut);
+function apart(map: Mosaic, boundaries: readonly Boundary[], upright: boolean): Boundary[] {
+  const least = blockLimits.leastBlock * (upright ? map.width : map.height);
+  const out: Boundary[] = [];
+  for (const cut of boundaries) if (out.length === 0 || cut.from - out.at(-1)!.to >= least) out.push(cut);
   return out;
 }
 

@@ -29,7 +29,7 @@ function namesOf(names: readonly string[]): string {
 }
 
 /** Files that could not be read, gathered so that one message tells of all of them. */
-export interface ReadingTroubles {
+export interface UnreadFiles {
   add(fileName: string, why: string): void;
   /** Null where there was none. */
   say(): { readonly says: string; readonly more: Pick<Message, 'about' | 'list'> } | null;
@@ -38,7 +38,7 @@ export interface ReadingTroubles {
 /** Files that are listed, each with why; of more than these only the number is told. Ours. */
 const mostListed = 12;
 
-export function gatherTroubles(): ReadingTroubles {
+export function gatherUnread(): UnreadFiles {
   const all: { readonly name: string; readonly line: string }[] = [];
   return {
     add: (name, why) => all.push({ name, line: `“${name}”: ${why}` }),

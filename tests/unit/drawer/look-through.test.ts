@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { heldKey, sideOfHeld } from '../../../src/drawer/find.ts';
-import { filterChoices, findPlaces } from '../../../src/drawer/look-through.ts';
+import { filterChoices, matchesInDrawer } from '../../../src/drawer/look-through.ts';
 import { compare } from '../../../src/harmony/compare.ts';
 import type { StudyLeaf } from '../../../src/notebook/model.ts';
 import type { Side } from '../../../src/sheet/model.ts';
@@ -13,7 +13,7 @@ const anchorSide = sideOfHeld(drawer, bunting)!;
 
 describe('the drawer held against an anchor', () => {
   it('says for every place what the comparison of that pair says, and leaves the anchor out', () => {
-    const { places, all } = findPlaces(drawer, study, { by: 'anchor' }, {}, 24);
+    const { places, all } = matchesInDrawer(drawer, study, { by: 'anchor' }, {}, 24);
     expect(all).toBe(places.length);
     expect(places.map(({ held }) => heldKey(held))).not.toContain(heldKey(bunting));
     for (const { held, verdict, says } of places) {
@@ -23,14 +23,16 @@ describe('the drawer held against an anchor', () => {
   });
 
   it('puts in words only as many as are shown, and counts them all', () => {
-    const { places, all } = findPlaces(drawer, study, { by: 'anchor' }, {}, 2);
+    const { places, all } = matchesInDrawer(drawer, study, { by: 'anchor' }, {}, 2);
     expect(places).toHaveLength(2);
     expect(all).toBeGreaterThan(2);
   });
 
   it('is filtered by what a paper is and by how many there are', () => {
     const kinds = (filter: object) => [
-      ...new Set(findPlaces(drawer, study, { by: 'anchor' }, filter, 24).places.map(({ held }) => held.kind)),
+      ...new Set(
+        matchesInDrawer(drawer, study, { by: 'anchor' }, filter, 24).places.map(({ held }) => held.kind),
+      ),
     ];
     expect(kinds({ kinds: ['plain'] })).toEqual(['plain']);
     // There is one of each sheet in the sample; a plain is not counted.
@@ -40,7 +42,7 @@ describe('the drawer held against an anchor', () => {
 
   it('finds what repeats an ink, nearest first, with how much there is of it and how close it comes', () => {
     const ink = sideOfHeld(drawer, ledger)!.inks[0]!;
-    const { places } = findPlaces(drawer, study, { by: 'ink', ink }, {}, 24);
+    const { places } = matchesInDrawer(drawer, study, { by: 'ink', ink }, {}, 24);
     expect(places.map(({ held }) => heldKey(held))).toEqual(
       expect.arrayContaining([heldKey(ledger), heldKey(dots)]),
     );
@@ -50,7 +52,7 @@ describe('the drawer held against an anchor', () => {
 
   it('finds what could stand between two papers, and how it holds with each', () => {
     const bridges = (candidates: StudyLeaf['candidates']) =>
-      findPlaces(drawer, { ...study, candidates }, { by: 'bridge', candidate: ledger }, {}, 24).places;
+      matchesInDrawer(drawer, { ...study, candidates }, { by: 'bridge', candidate: ledger }, {}, 24).places;
     const places = bridges([ledger]);
     for (const { held, verdict, toCandidate, says, of } of places) {
       expect([heldKey(bunting), heldKey(ledger)]).not.toContain(heldKey(held));
@@ -75,7 +77,7 @@ describe('the drawer held against an anchor', () => {
   });
 
   it('has nothing to rank without an anchor', () => {
-    expect(findPlaces(drawer, { ...study, anchor: null }, { by: 'anchor' }, {}, 24)).toEqual({
+    expect(matchesInDrawer(drawer, { ...study, anchor: null }, { by: 'anchor' }, {}, 24)).toEqual({
       places: [],
       all: 0,
     });

@@ -1,12 +1,12 @@
 import { expect, test } from 'vitest';
+import { veilOf } from '../../../src/drawing/parts-veil.ts';
 import { regionsOnStrip, regionsOnWheel } from '../../../src/drawing/region.ts';
-import { veilOf } from '../../../src/drawing/shading.ts';
 import { lightnessStrip } from '../../../src/drawing/strip.ts';
 import { surroundTones } from '../../../src/drawing/surround.ts';
 import { hueWheel } from '../../../src/drawing/wheel.ts';
 import { wheelPlaces } from '../../../src/drawing/wheel-places.ts';
 import { regionSays } from '../../../src/drawing/words/region-says.ts';
-import { shades } from '../../../src/harmony/further/other-shade.ts';
+import { cellStates } from '../../../src/harmony/further/judge-parts.ts';
 import type { ColourRegion } from '../../../src/harmony/model.ts';
 import { bunting, ledger } from '../../support/hand-made.ts';
 
@@ -61,7 +61,7 @@ test('wheel and strip draw the stretches that they are given, and none without',
 });
 
 test('the veil is clear where a colour holds, thin where it rests, thick where it is alone or not read', () => {
-  const cells = Uint8Array.from([shades.holds, shades.rests, shades.alone, shades.nothing]);
+  const cells = Uint8Array.from([cellStates.holds, cellStates.rests, cellStates.alone, cellStates.nothing]);
   const [holds, rests, alone, nothing] = veilOf({ width: 4, height: 1, cells, squares: [], says: [] });
   expect(holds).toBe(0);
   expect(rests).toBeGreaterThan(0);

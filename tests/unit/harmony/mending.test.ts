@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { advise } from '../../../src/harmony/advise.ts';
 import { compare } from '../../../src/harmony/compare.ts';
 import { findBridge } from '../../../src/harmony/further/find-that-answers.ts';
-import { shadeParts } from '../../../src/harmony/further/other-shade.ts';
+import { judgeParts } from '../../../src/harmony/further/judge-parts.ts';
 import type { CompareOptions, MendOptions, Owned } from '../../../src/harmony/model.ts';
 import { whatIf } from '../../../src/harmony/remedies/what-if.ts';
 import { verdictOrder } from '../../../src/harmony/rules/verdict.ts';
@@ -128,7 +128,7 @@ describe('the parts of a sheet', () => {
   it('are judged by what lies in them, by family', () => {
     const side: Side = lanterns;
     const places = drawn(['111000', '111000', '111000', '222000', '222000', '222000']);
-    const { squares, cells } = shadeParts(hearts, { side, places }, { across: 2 });
+    const { squares, cells } = judgeParts(hearts, { side, places }, { across: 2 });
     expect(squares).toHaveLength(4);
     expect(cells).toHaveLength(36);
     // Only its ground lies in the squares on the right: a plain white there quarrels with nothing.

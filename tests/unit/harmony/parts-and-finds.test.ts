@@ -4,7 +4,7 @@ import { labFromHex, labFromOklch, oklchFromTuple } from '../../../src/colour/sp
 import { compare } from '../../../src/harmony/compare.ts';
 import { colourIt, onBase } from '../../../src/harmony/further/colour-it.ts';
 import { findByColour } from '../../../src/harmony/further/find-that-answers.ts';
-import { shadeParts, shades } from '../../../src/harmony/further/other-shade.ts';
+import { cellStates, judgeParts } from '../../../src/harmony/further/judge-parts.ts';
 import type { Reading, Side } from '../../../src/sheet/model.ts';
 import { inkFromHex, plainOf, sideOfPlain } from '../../../src/sheet/plain.ts';
 import { handSide } from '../../support/sides.ts';
@@ -22,17 +22,17 @@ describe('the parts of a sheet that hold', () => {
   const reading = drawn(sheet, ['111022', '111022', '000022', '111000', '111000', '11100.']);
 
   it('are shaded cell by cell: holds, rests, alone, nothing', () => {
-    const { cells, width, height } = shadeParts(anchor, reading, { across: 2 });
+    const { cells, width, height } = judgeParts(anchor, reading, { across: 2 });
     expect([width, height]).toEqual([6, 6]);
     expect([...cells.slice(0, 6)]).toEqual([
-      shades.holds,
-      shades.holds,
-      shades.holds,
-      shades.rests,
-      shades.alone,
-      shades.alone,
+      cellStates.holds,
+      cellStates.holds,
+      cellStates.holds,
+      cellStates.rests,
+      cellStates.alone,
+      cellStates.alone,
     ]);
-    expect(cells.at(-1)).toBe(shades.nothing);
+    expect(cells.at(-1)).toBe(cellStates.nothing);
   });
 });
 

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { sourceById } from '../../../src/colour/sources.ts';
 import { compare } from '../../../src/harmony/compare.ts';
 import type { CompareOptions, Comparison, ReasonKind } from '../../../src/harmony/model.ts';
+import { countWeights } from '../../../src/harmony/whole/whole-thresholds.ts';
 import { bothWheels } from '../../../src/harmony/words/sentences.ts';
 import { type HandSide, handSide } from '../../support/sides.ts';
 import { tradeCases } from './trade-cases.ts';
@@ -54,6 +55,38 @@ describe('every reason', () => {
   });
 });
 
+describe('the order of the reasons', () => {
+  const counts = new Set<ReasonKind>(Object.keys(countWeights) as ReasonKind[]);
+
+  it('is that of the findings, the one that carries the verdict first; notes follow and weigh nothing', () => {
+    for (const { reasons, findings, verdict, decision } of all) {
+      const told = reasons.slice(0, findings.length);
+      expect(told.map(({ kind }) => kind).sort()).toEqual(findings.map(({ name }) => name).sort());
+      for (const { weighs } of reasons.slice(findings.length)) expect(weighs).toBe(0);
+      const sign = verdict === 'holds-together' ? 1 : -1;
+      if (told.some(({ weighs }) => Math.sign(weighs) === sign))
+        expect(Math.sign(told[0]!.weighs)).toBe(sign);
+      for (const at of decision.turnedBy) expect(Math.sign(reasons[at]!.weighs)).toBe(sign);
+    }
+  });
+
+  it('has one to three before “more”, no two of a kind', () => {
+    for (const { decision, findings, reasons } of all) {
+      expect(decision.leads).toBeLessThanOrEqual(3);
+      expect(decision.leads! > 0).toBe(findings.length > 0);
+      const kinds = reasons
+        .slice(0, decision.leads)
+        .map(({ kind }) => findings.find(({ name }) => name === kind)!.kind);
+      expect(new Set(kinds).size).toBe(kinds.length);
+    }
+  });
+
+  it('gives a weight to a finding that counts, and to nothing else', () => {
+    for (const { reasons } of all)
+      for (const { kind, weighs } of reasons) expect(weighs !== 0, kind).toBe(counts.has(kind));
+  });
+});
+
 describe('what a reason says', () => {
   it('of areas: whether one colour leads', () => {
     const say = (one: HandSide, other: HandSide) => reason(judged(one, other), 'dominance').says;
@@ -84,9 +117,3 @@ describe('what a reason says', () => {
     expect(reason(named, 'light unknown').inks).toEqual(['a']);
   });
 });
-
-function _greyOf(l: number): string {
-  const y = ((l + 16) / 116) ** 3;
-  const v = Math.round(255 * (1.055 * y ** (1 / 2.4) - 0.055));
-  return `#${v.toString(16).padStart(2, '0').repeat(3)}`;
-}

@@ -38,7 +38,6 @@ export const colour = {
   powder: '#b9d3e6',
   violet: '#6a2c9a',
   plum: '#5d2a5e',
-  lilac: '#b79ad6',
   brown: '#5a4632',
 } as const;
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { heldKey } from '../../../src/drawer/find.ts';
-import { filterChoices, findPlaces } from '../../../src/drawer/look-through.ts';
+import { filterChoices, matchesInDrawer } from '../../../src/drawer/look-through.ts';
 import { DrawerMirror } from '../../../src/drawer/mirror.ts';
 import type { Drawer } from '../../../src/drawer/model.ts';
 import type { StudyLeaf } from '../../../src/notebook/model.ts';
@@ -30,7 +30,7 @@ function hereWorker() {
         if (data.kind !== 'find') return;
         // One message after the other, as in a worker; the answer comes later.
         const { id, wish, filter, most } = data;
-        const found = findPlaces(mirror.drawer, data.study, wish, filter, most);
+        const found = matchesInDrawer(mirror.drawer, data.study, wish, filter, most);
         const answer = structuredClone({ id, ...found, choices: filterChoices(mirror.drawer) });
         setTimeout(() => {
           if (state.stops) worker.onerror?.();
@@ -74,7 +74,7 @@ describe('the drawer looked through off the page', () => {
     ];
     for (const drawer of drawers) {
       for (const filter of [{}, { kinds: ['sheet'] as const }, { words: 'another' }, { leastCount: 2 }]) {
-        const here = findPlaces(drawer, study, { by: 'anchor' }, filter, 12);
+        const here = matchesInDrawer(drawer, study, { by: 'anchor' }, filter, 12);
         expect(await client.find(drawer, study, { by: 'anchor' }, filter, 12)).toEqual({
           ...structuredClone(here),
           choices: filterChoices(drawer),
@@ -100,7 +100,7 @@ describe('the drawer looked through off the page', () => {
     const [all, some] = await Promise.all(
       [notebook.drawer, few].map((drawer) => client.find(drawer, study, { by: 'anchor' }, {}, 50)),
     );
-    expect(all!.all).toBe(findPlaces(notebook.drawer, study, { by: 'anchor' }, {}, 50).all);
+    expect(all!.all).toBe(matchesInDrawer(notebook.drawer, study, { by: 'anchor' }, {}, 50).all);
     expect(some!.places.map(({ held }) => held.kind)).not.toContain('plain');
     expect(some!.all).toBeLessThan(all!.all);
     client.close();
@@ -137,8 +137,10 @@ describe('the drawer looked through off the page', () => {
 
 describe('a filter', () => {
   it('sifts what was found and leaves its order', () => {
-    const all = findPlaces(notebook.drawer, study, { by: 'anchor' }, {}, 50).places.map(({ held }) => held);
-    const sheets = findPlaces(notebook.drawer, study, { by: 'anchor' }, { kinds: ['sheet'] }, 50).places;
+    const all = matchesInDrawer(notebook.drawer, study, { by: 'anchor' }, {}, 50).places.map(
+      ({ held }) => held,
+    );
+    const sheets = matchesInDrawer(notebook.drawer, study, { by: 'anchor' }, { kinds: ['sheet'] }, 50).places;
     expect(sheets.map(({ held }) => heldKey(held))).toEqual(
       all.filter(({ kind }) => kind === 'sheet').map(heldKey),
     );

@@ -4,7 +4,7 @@ import { labFromOklch, oklchFromTuple } from '../../../src/colour/spaces.ts';
 import { sideOfHeld } from '../../../src/drawer/find.ts';
 import { compare } from '../../../src/harmony/compare.ts';
 import { colourIt } from '../../../src/harmony/further/colour-it.ts';
-import { shadeParts, shades } from '../../../src/harmony/further/other-shade.ts';
+import { cellStates, judgeParts } from '../../../src/harmony/further/judge-parts.ts';
 import type { Change } from '../../../src/harmony/model.ts';
 import type { Places } from '../../../src/sheet/model.ts';
 import { inkFromHex, sideOfPlain } from '../../../src/sheet/plain.ts';
@@ -67,10 +67,10 @@ describe('which parts', () => {
   it('shades the candidate as the engine does, and veils what is alone', () => {
     const places: Places = { width: 2, height: 2, labels: Uint8Array.from([0, 1, 2, 255]) };
     const { shading, veil } = findParts(drawer, pair, comparison, places);
-    const engine = shadeParts(comparison.anchor, { side: comparison.candidate, places });
+    const engine = judgeParts(comparison.anchor, { side: comparison.candidate, places });
     expect([...shading.cells]).toEqual([...engine.cells]);
     [...shading.cells].forEach((cell, at) => {
-      expect(veil[at] === 0).toBe(cell === shades.holds);
+      expect(veil[at] === 0).toBe(cell === cellStates.holds);
     });
   });
 });

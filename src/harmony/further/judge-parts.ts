@@ -5,7 +5,7 @@ import { bothChromatic } from '../measure/links.ts';
 import { type MeasuredSide, measureSide } from '../measure/measured.ts';
 import { type Pair, pairOf } from '../measure/pair.ts';
 import { isGathered, takeSide } from '../measure/take-side.ts';
-import type { CompareOptions, FamilySide, ShadedSquare, Shading } from '../model.ts';
+import type { CompareOptions, FamilySide, JudgedParts, JudgedSquare } from '../model.ts';
 import { judge } from '../rules/verdict.ts';
 import { tieWeight } from '../rules/weights.ts';
 import { inkLimits, troubleWeights, verdictLimits } from '../thresholds.ts';
@@ -13,19 +13,19 @@ import { said } from '../words/ink-word.ts';
 import { bladeCaution } from '../words/remedy-sentences.ts';
 import * as sentences from '../words/study-sentences.ts';
 
-/** What a cell of a shading says: nothing read; holds; a neutral or quiet colour, which rests; alone or a near miss. */
-export const shades = { nothing: 0, holds: 1, rests: 2, alone: 3 } as const;
+/** What a cell of judged parts says: nothing read; holds; a neutral or quiet colour, which rests; alone or a near miss. */
+export const cellStates = { nothing: 0, holds: 1, rests: 2, alone: 3 } as const;
 
 /**
  * Which parts of a sheet hold with an anchor: every cell by its ink, and the sheet in squares, each judged by what lies
  * in it. `across` is the number of squares along the longer side (default 6),
  * `sheetMm` the length of that side, where it is known.
  */
-export function shadeParts(
+export function judgeParts(
   anchorSide: Side,
   reading: Reading,
   options: CompareOptions & { readonly across?: number; readonly sheetMm?: number } = {},
-): Shading {
+): JudgedParts {
   const anchor = measureSide(takeSide(anchorSide, 'anchor'), 'anchor');
   const candidate = takeSide(reading.side, 'candidate');
   const whole = pairOf(anchor, measureSide(candidate, 'candidate'), options.distance, options.strip);
@@ -48,12 +48,12 @@ function cellsOf(pair: Pair, places: Places): Uint8Array {
   const troubled = new Set(troubledInks(pair));
   const byLabel = pair.candidate.inks.map((ink) =>
     troubled.has(ink.id)
-      ? shades.alone
+      ? cellStates.alone
       : ink.actsAs !== null || ink.chroma < inkLimits.quietChroma
-        ? shades.rests
-        : shades.holds,
+        ? cellStates.rests
+        : cellStates.holds,
   );
-  return places.labels.map((label) => byLabel[label] ?? shades.nothing);
+  return places.labels.map((label) => byLabel[label] ?? cellStates.nothing);
 }
 
 /** Ids of the candidate's inks that a trouble worth saying speaks of. */
@@ -83,7 +83,7 @@ function squareOf(
   places: Places,
   frame: Frame,
   options: CompareOptions,
-): ShadedSquare {
+): JudgedSquare {
   const part = measureSide(sideIn(candidate, places, frame), 'candidate');
   const pair = pairOf(anchor, part, options.distance, options.strip);
   const { verdict, troubles } = judge(pair);
@@ -131,7 +131,7 @@ function sideIn(side: FamilySide, { width, labels }: Places, frame: Frame): Fami
 
 function saysOf(
   pair: Pair,
-  squares: readonly ShadedSquare[],
+  squares: readonly JudgedSquare[],
   options: CompareOptions,
   sideMm: number | null,
 ): string[] {

@@ -1,13 +1,13 @@
 import type { ReactiveController } from 'lit';
 import type { Told } from '../../notebook/qw-messages.ts';
 import type { AppHost } from '../app-host.ts';
-import type { TakeNewer } from './offline.ts';
+import type { TakeNewerPage } from './offline.ts';
 
 /** A newer page that lies ready: told once, never forced. What is written is stored before it is taken. */
-export class Newer implements ReactiveController {
+export class NewerPage implements ReactiveController {
   /** What to tell; none where there is nothing newer, or where it was put away. */
   messages: readonly Told[] = [];
-  private take: TakeNewer | null = null;
+  private take: TakeNewerPage | null = null;
   private readonly app: AppHost;
 
   constructor(app: AppHost) {
@@ -25,7 +25,7 @@ export class Newer implements ReactiveController {
     this.app.removeEventListener('qw-dismiss', this.onDismiss);
   }
 
-  ready(take: TakeNewer): void {
+  ready(take: TakeNewerPage): void {
     this.take = take;
     this.tell([told]);
   }

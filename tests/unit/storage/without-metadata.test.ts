@@ -2,7 +2,7 @@ import sharp from 'sharp';
 import { describe, expect, it } from 'vitest';
 import { pictureHeader } from '../../../src/files/picture-file.ts';
 import { pngWithDensity } from '../../../src/storage/png-density.ts';
-import { strippedPicture } from '../../../src/storage/strip-picture.ts';
+import { withoutMetadata } from '../../../src/storage/without-metadata.ts';
 import { StorageTrouble } from '../../../src/storage/words/trouble.ts';
 import { joinedBytes, pngChunk, smallPng } from './small-pictures.ts';
 
@@ -23,7 +23,7 @@ describe.each(kinds)('a %s picture', (kind) => {
   it('keeps its pixels and nothing else', async () => {
     const before = await photograph(kind);
     expect(textOf(before)).toContain('51.5 N');
-    const after = strippedPicture(
+    const after = withoutMetadata(
       joinedBytes([before, new TextEncoder().encode('PK hidden tail')]),
       `image/${kind}`,
     );
@@ -43,14 +43,14 @@ describe.each(kinds)('a %s picture', (kind) => {
   });
 
   it('is the same when stripped again', async () => {
-    const once = strippedPicture(await photograph(kind), `image/${kind}`);
-    expect(strippedPicture(once, `image/${kind}`)).toEqual(once);
+    const once = withoutMetadata(await photograph(kind), `image/${kind}`);
+    expect(withoutMetadata(once, `image/${kind}`)).toEqual(once);
   });
 
   it('that breaks off is told, wherever it does', async () => {
-    const whole = strippedPicture(await photograph(kind), `image/${kind}`);
+    const whole = withoutMetadata(await photograph(kind), `image/${kind}`);
     for (const part of [0, 1, 3, 8, 20, whole.length >> 1, whole.length - 1]) {
-      expect(() => strippedPicture(whole.slice(0, part), `image/${kind}`), `${part} bytes`).toThrow(
+      expect(() => withoutMetadata(whole.slice(0, part), `image/${kind}`), `${part} bytes`).toThrow(
         StorageTrouble,
       );
     }
@@ -98,18 +98,18 @@ it('a WebP tells its size, packed either way; it is never kept as such', async (
     const plain = sharp({ create: { width: 40, height: 30, channels: 4, background: '#88888880' } });
     const webp = await plain.webp({ lossless }).toBuffer();
     expect(pictureHeader(webp)).toEqual({ kind: 'webp', mime: 'image/webp', width: 40, height: 30 });
-    expect(() => strippedPicture(webp, 'image/webp')).toThrow(StorageTrouble);
+    expect(() => withoutMetadata(webp, 'image/webp')).toThrow(StorageTrouble);
   }
 });
 
 it('a PNG drops chunks that are not pixels', () => {
   const words = pngChunk('tEXt', new TextEncoder().encode(`Comment\0${secret}`));
-  const after = strippedPicture(smallPng(3, 2, [words]), 'image/png');
+  const after = withoutMetadata(smallPng(3, 2, [words]), 'image/png');
   expect(after).toEqual(smallPng(3, 2));
 });
 
 it('a JPEG drops its comments, wherever they stand before the picture', async () => {
-  const whole = strippedPicture(await photograph('jpeg'), 'image/jpeg');
+  const whole = withoutMetadata(await photograph('jpeg'), 'image/jpeg');
   const words = new TextEncoder().encode(secret);
   // Source: ITU-T T.81 §B.2.4.5: marker FFFE, then a length that counts itself.
   const comment = new Uint8Array([0xff, 0xfe, 0, words.length + 2, ...words]);
@@ -117,7 +117,7 @@ it('a JPEG drops its comments, wherever they stand before the picture', async ()
   for (const at of [2, lastSegment]) {
     const told = joinedBytes([whole.subarray(0, at), comment, whole.subarray(at)]);
     expect(textOf(told)).toContain(secret);
-    expect(strippedPicture(told, 'image/jpeg')).toEqual(whole);
+    expect(withoutMetadata(told, 'image/jpeg')).toEqual(whole);
   }
 });
 

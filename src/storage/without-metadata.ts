@@ -1,7 +1,7 @@
 import { StorageTrouble } from './words/trouble.ts';
 
 /** The picture's file without anything but what its pixels need: no place, date, camera, words, profile or hidden tail. */
-export function strippedPicture(bytes: Uint8Array, type: string): Uint8Array<ArrayBuffer> {
+export function withoutMetadata(bytes: Uint8Array, type: string): Uint8Array<ArrayBuffer> {
   const kept = type === 'image/png' ? png(bytes) : type === 'image/jpeg' ? jpeg(bytes) : null;
   if (kept === null) {
     throw new StorageTrouble(

@@ -6,7 +6,7 @@ import { type Difference, differences, listsOf, storedKinds, type Written } from
  * The write-ahead: what a tab is about to store stands in a small synchronous store first, record by record, so that
  * closing the tab in mid-save loses nothing. What is stored goes from it again.
  */
-export interface Ahead {
+export interface WriteAhead {
   /**
    * Notes what differs between two states. `revision`: that on the shelf which the tab last saw.
    * @returns false where not all of it could be noted: there is no room, or it is more than a note is for
@@ -51,7 +51,7 @@ const prefix = 'quirewise-ahead:';
 const most = 200;
 
 /** @param store - null where the browser has none; nothing is noted then. */
-export function openAhead(store: SmallStore | null, tabId: string, now = () => Date.now()): Ahead {
+export function openWriteAhead(store: SmallStore | null, tabId: string, now = () => Date.now()): WriteAhead {
   const mine = new Map<string, number>();
   let count = 0;
 

@@ -1,11 +1,11 @@
 /** Where each item of a list stands: numbers that rise along it. */
-export type Places = ReadonlyMap<string, number>;
+export type Positions = ReadonlyMap<string, number>;
 
 /**
- * Places for a list, given those it had: as many items as can keep theirs do, so that adding, taking out or moving one
+ * Positions for a list, given those it had: as many items as can keep theirs do, so that adding, taking out or moving one
  * changes one place and not all that follow. Ours. Items that `old` does not know get a place between their neighbours.
  */
-export function placesOf(ids: readonly string[], old: Places): Places {
+export function positionsOf(ids: readonly string[], old: Positions): Positions {
   const kept = longestRising(ids.map((id) => old.get(id)));
   const places = new Map<string, number>();
   let from: number | null = null;
@@ -33,7 +33,7 @@ function between(from: number | null, to: number | null, nth: number, many: numb
   return to === null ? from + nth : from + ((to - from) * nth) / (many + 1);
 }
 
-function numbered(ids: readonly string[]): Places {
+function numbered(ids: readonly string[]): Positions {
   return new Map(ids.map((id, at) => [id, at + 1]));
 }
 

@@ -1,4 +1,4 @@
-import type { Weight, WeightGrade } from './model.ts';
+import type { PaperWeight, WeightGrade } from './model.ts';
 
 /**
  * g/m² times in², a pound of a ream: 453.59237 g ÷ 500 sheets ÷ 0.00064516 m². The pound and the inch are those of the
@@ -15,12 +15,12 @@ export const basicSheetIn2: Readonly<Record<WeightGrade, number>> = {
 };
 
 /** Grammage of a weight in pounds. Pounds mean nothing without their grade. */
-export function weightFromPounds(lb: number, grade: WeightGrade): Weight {
+export function weightFromPounds(lb: number, grade: WeightGrade): PaperWeight {
   return { gsm: (lb * gsmInchSquared) / basicSheetIn2[grade], lb, grade };
 }
 
 /** Grammage of one sheet laid on the scales: grams, and its sides in millimetres. */
-export function weightFromScales(grams: number, widthMm: number, heightMm: number): Weight {
+export function weightFromScales(grams: number, widthMm: number, heightMm: number): PaperWeight {
   return { gsm: grams / ((widthMm * heightMm) / 1e6), weighed: true };
 }
 
@@ -30,7 +30,7 @@ export function poundsOf(gsm: number, grade: WeightGrade): number {
 }
 
 /** A weight in words: "216 g/m² (80 lb cover)". */
-export function weightWords(weight: Weight): string {
+export function weightWords(weight: PaperWeight): string {
   const gsm = `${Math.round(weight.gsm)} g/m²`;
   if (weight.lb !== undefined && weight.grade) return `${gsm} (${weight.lb} lb ${weight.grade})`;
   return weight.weighed ? `${gsm} (weighed)` : gsm;

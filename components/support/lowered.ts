@@ -1,6 +1,0 @@
-import { html, type TemplateResult } from 'lit';
-
-/** Words with "₀₀" set as a lowered 00 of the same face: the bundled faces have no lowered figures of their own. */
-export function lowered(words: string): TemplateResult {
-  return html`${words.split(/(₀+)/).map((part) => (part.startsWith('₀') ? html`<sub>${'0'.repeat(part.length)}</sub>` : part))}`;
-}
