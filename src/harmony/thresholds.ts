@@ -1,6 +1,6 @@
 /**
  * Every number that judges two papers, with its unit and its standing: P published, T common practice of the
- * trade, O our choice, tuned on the written trade cases. Nothing else in this room holds such a number.
+ * trade, O our choice. Those that judge a pair as a whole stand in whole/whole-thresholds.ts.
  */
 
 /** Which link is it? First test that holds wins. */
@@ -33,7 +33,7 @@ export const linkLimits = {
 
 /** Inks that count as strong, and as quiet. */
 export const inkLimits = {
-  /** C*ab from which an ink without a partner is a stray. O. */
+  /** C*ab from which an ink wants a partner. O. */
   strayChroma: 25,
   /** Share from which it is one. O. */
   strayShare: 0.01,
@@ -91,7 +91,7 @@ export const troubleWeights = {
   worthSaying: 0.05,
 } as const;
 
-/** The verdict. O, tuned on the written trade cases. */
+/** From which weight a link ties, and a trouble stands, for what is offered and sought. O. */
 export const verdictLimits = {
   /** Weight from which an unanswered trouble asks for a bridge. */
   trouble: 0.4,

@@ -19,15 +19,17 @@ export interface Mutant {
 
 const targets = [
   'src/harmony/thresholds.ts',
-  'src/harmony/rules/verdict.ts',
+  'src/harmony/whole/whole-thresholds.ts',
+  'src/harmony/whole/measures.ts',
+  'src/harmony/whole/judge.ts',
   'src/harmony/measure/link-kind.ts',
 ] as const;
 /** The quick tests of the room, those that pin the rules first. */
 const tests = [
-  'tests/unit/harmony/verdict.test.ts',
+  'tests/unit/judging/whole.test.ts',
+  'tests/unit/judging/papers.test.ts',
   'tests/unit/harmony/links.test.ts',
   'tests/unit/harmony/thresholds.test.ts',
-  'tests/unit/harmony/trade-cases.test.ts',
   'tests/unit/harmony/kit-cases.test.ts',
   'tests/unit/harmony/reasons.test.ts',
   'tests/unit/harmony/meeting.test.ts',

@@ -110,7 +110,7 @@ describe('a change of 1 ΔE₀₀ in one ink', () => {
     [4, 21],
     [2, 22],
     [1, 23],
-  ])('moves the verdict by one step at most, with up to %i inks', (most, seed) => {
+  ])('moves the verdict by one step at most (inks a side, at most: %i)', (most, seed) => {
     const chance = chanceOf(seed);
     let flips = 0;
     for (let n = 0; n < 260; n++) {
