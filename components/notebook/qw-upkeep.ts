@@ -62,7 +62,7 @@ export class QwUpkeep extends QwElement {
       </div>
       ${setAside.length > 0 ? this.unread(setAside) : nothing}
       <details @toggle=${this.onKeep}>
-        <summary class="word"><span>Keep or begin again</span></summary>
+        <summary class="word"><span>Back up or start over</span></summary>
         <p>${lastBackup ? `Last backup: ${lastBackup}.` : 'No backup yet. The notebook lives in this browser only: a backup is one file.'}</p>
         ${this.button('qw-save-backup', 'Save a backup')} ${this.button('qw-open-backup', 'Open a backup')}
         ${this.button('qw-clear', 'Start your own notebook')} ${this.button('qw-open-demo', 'Open the demo again')}

@@ -122,13 +122,24 @@ export class QwApp extends QwElement implements AppHost {
         ${
           book.isDemo
             ? html`<div class="demo">
-                <p>This is the demo. To see your own papers, ${byHand('drop two photographs of them anywhere on this page, now', 'choose two photographs of them')}.</p>
-                <div>
-                  <button type="button" class="slip" @click=${this.chooseTwo}>Choose two pictures</button>
-                  <button type="button" class="slip" @click=${() => session.clear()}>Start your own notebook</button>
-                </div>
+                <p><b>Do these two papers belong together, and why?</b> ${byHand('Drop photographs of your own here.', '')}</p>
+                <button type="button" class="slip" @click=${this.chooseTwo}>Try two of your own</button>
               </div>`
-            : nothing
+            : book.isUnnamed
+              ? html`<div class="demo name">
+                  <p>Name your own notebook:</p>
+                  <qw-title
+                    plain
+                    given
+                    label="Name of your new notebook"
+                    empty="A notebook"
+                    .value=${book.notebook.title}
+                    @qw-retitle=${this.renameNotebook}
+                    @keydown=${(event: KeyboardEvent) => event.key === 'Enter' && session.named()}
+                  ></qw-title>
+                  <button type="button" class="slip" @click=${() => session.named()}>Done</button>
+                </div>`
+              : nothing
         }
         <div class="leaf ${leaf?.kind ?? this.route.place.at}">
           ${leafTemplate({ session, shelf, leaf, place: this.route.place, supposing: this.supposing, further: this.further, faces: this.faces })}

@@ -1,93 +1,78 @@
 import { css } from 'lit';
 
-/** The row of tabs above the mats. */
+/** Candidates in small: down the side of the papers, or in a row below them where it is narrow. */
 export const candidateStyles = css`
-  section {
-    background: var(--qw-leaf);
-    display: flex;
-    flex-wrap: wrap;
-    align-items: stretch;
-    border: 1px solid var(--qw-rule);
-    border-bottom: 0;
-    font: 14px/1.3 var(--qw-sans);
+  :host {
+    height: 100%;
+    font: 12.5px/1.25 var(--qw-sans);
   }
-  .head {
-    display: flex;
-    align-items: center;
-    padding: 9px 12px 9px 16px;
-    color: var(--qw-soft);
-    font: italic 15px/1.3 var(--qw-serif);
+  section {
+    height: 100%;
+    overflow-y: auto;
+    scrollbar-width: thin;
   }
   ol {
+    display: grid;
+    gap: 10px;
+    padding: 3px 3px 3px 0;
+  }
+  .thumb,
+  .more {
     display: flex;
-    flex-wrap: wrap;
+    flex-direction: column;
+    align-items: center;
+    gap: 5px;
+    width: 76px;
+    padding: 6px;
+    border: 1px solid transparent;
   }
-  li:first-child {
-    border-left: 1px solid var(--qw-rule);
+  .thumb:hover,
+  .more:hover {
+    border-color: var(--qw-hair);
   }
-  li {
-    display: flex;
-    border-right: 1px solid var(--qw-rule);
+  .thumb.on {
+    border: 2px solid var(--qw-ink);
+    padding: 5px;
   }
-  .tab {
-    min-height: 48px;
-    padding: 9px 16px;
-  }
-  .tab:hover {
-    background: color-mix(in oklch, var(--qw-ink) 6%, transparent);
-  }
-  .tab.on {
-    box-shadow: inset 0 -3px 0 var(--qw-ink);
-  }
-  .tab:focus-visible {
-    outline-offset: -3px;
-  }
-  b {
+  qw-paper {
     display: block;
-    font-weight: 600;
-    font-variant-numeric: tabular-nums;
+    width: 100%;
+    max-height: 64px;
+    overflow: hidden;
+    pointer-events: none;
   }
-  small {
-    display: block;
-    font-size: 12.5px;
+  s {
+    width: 100%;
+    height: 62px;
+  }
+  i {
+    height: 18px;
+    font: 600 15px/18px var(--qw-serif);
+  }
+  .more {
+    border: 1px dashed var(--qw-hair);
+    text-align: center;
     color: var(--qw-soft);
   }
-  .end {
-    display: flex;
-    flex-wrap: wrap;
-    gap: 0 18px;
-    margin-left: auto;
-    padding: 2px 16px;
+  .more b {
+    font: 400 22px/1 var(--qw-sans);
+    color: var(--qw-ink);
   }
-  .word {
-    font-size: 14px;
-  }
-  .drop.over {
+  .more.over {
     outline: 2px dashed var(--qw-ink);
-    outline-offset: 4px;
+    outline-offset: 2px;
   }
-  @media (max-width: 640px) {
-    .head {
-      display: none;
-    }
+  @media (max-width: 900px) {
     section {
-      border-inline: 0;
+      overflow: auto hidden;
     }
     ol {
-      width: 100%;
+      display: flex;
+      padding: 6px 18px;
     }
-    li:first-child {
-      border-left: 0;
-    }
-    li {
-      flex: 1 1 50%;
-      border-bottom: 1px solid var(--qw-rule);
-    }
-    .tab {
-      width: 100%;
-    }
-    .end {
-      margin-left: 0;
+    .more {
+      width: 92px;
+      min-height: 76px;
     }
   }
 `;

@@ -19,25 +19,24 @@ export const matsStyles = css`
   .mats.papers-only {
     grid-template-columns: repeat(2, minmax(0, 1fr));
     gap: 28px;
-    max-width: 820px;
-    padding-bottom: 18px;
-    margin: 0 auto;
+    padding: 14px 14px 10px;
   }
   .mats.place-only {
     grid-template-columns: minmax(0, 380px);
     justify-content: center;
     padding-bottom: 22px;
   }
-  .mats.meet {
-    grid-template-columns: minmax(0, 1fr) minmax(0, 1fr) minmax(0, 1.5fr);
-    gap: 10px 0;
+  .mats.papers-only.meet {
+    column-gap: 0;
   }
-  .mats.meet.papers-only {
-    grid-template-columns: repeat(2, minmax(0, 1fr));
+  .charts {
+    display: grid;
+    grid-template-columns: minmax(0, 1fr) minmax(0, 1.25fr);
+    align-items: center;
+    padding: 10px 14px;
   }
-  .meet .wheel {
-    order: 3;
-    margin-left: 10px;
+  .charts .strip {
+    border-top: 0;
   }
   :host([alone]) .mats {
     grid-template-columns: minmax(0, 1fr) minmax(0, 1.3fr);
@@ -61,33 +60,29 @@ export const matsStyles = css`
       grid-template-columns: repeat(2, minmax(0, 1fr));
       gap: 10px 24px;
     }
-    .mats.meet,
-    .mats.meet.papers-only {
-      grid-template-columns: repeat(2, minmax(0, 1fr));
-      column-gap: 0;
-    }
     .wheel {
-      grid-column: 1 / -1;
-      order: 3;
       width: 100%;
       max-width: 540px;
       margin: 0 auto;
     }
-    .meet .wheel {
-      margin: 0 auto;
+    .mats.papers-only {
+      gap: 18px;
+      padding: 10px;
     }
-    :host([alone]) .wheel {
-      grid-column: auto;
+    .charts {
+      grid-template-columns: minmax(0, 1fr);
     }
   }
   @container (max-width: 560px) {
-    .mats,
-    .mats.papers-only {
+    .mats {
       gap: 14px;
       padding: 16px 16px 4px;
     }
-    .mats.meet,
-    .mats.meet.papers-only {
+    .mats.papers-only {
+      gap: 8px;
+      padding: 0 0 8px;
+    }
+    .mats.papers-only.meet {
       column-gap: 0;
     }
     :host([alone]) .mats {
@@ -95,6 +90,9 @@ export const matsStyles = css`
     }
     .strip {
       padding: 2px 10px 0;
+    }
+    .charts {
+      padding: 10px 0;
     }
   }
 `;

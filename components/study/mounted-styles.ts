@@ -2,6 +2,9 @@ import { css } from 'lit';
 
 /** A paper on the mat, its caption, and the dashed place for one that is missing. */
 export const mountedStyles = css`
+  :host {
+    container-type: inline-size;
+  }
   figure {
     color: var(--on-mat);
   }
@@ -10,8 +13,15 @@ export const mountedStyles = css`
     outline-offset: 6px;
   }
   figcaption {
-    margin-block: 11px 8px;
+    display: flex;
+    flex-wrap: wrap;
+    align-items: baseline;
+    gap: 0 14px;
+    margin-block: 8px 4px;
     font: 14px/1.35 var(--qw-sans);
+  }
+  figcaption > :not(b, .acts) {
+    flex-basis: 100%;
   }
   /* Papers may lie edge to edge; what is written under them may not. */
   figcaption,
@@ -35,7 +45,27 @@ export const mountedStyles = css`
     display: flex;
     flex-wrap: wrap;
     /* Where they stand above each other, each keeps the 44 px of a finger. */
-    gap: 14px 12px;
+    gap: 14px 16px;
+    margin-left: auto;
+  }
+  .deeds {
+    display: flex;
+    flex-wrap: wrap;
+    gap: 14px 16px;
+  }
+  details > :not(summary) {
+    margin-top: 6px;
+  }
+  details[open] {
+    flex-basis: 100%;
+  }
+  summary {
+    cursor: pointer;
+    list-style: none;
+    width: max-content;
+  }
+  summary::-webkit-details-marker {
+    display: none;
   }
   figcaption .table {
     margin-block: 2px 8px;
@@ -46,6 +76,8 @@ export const mountedStyles = css`
   }
   .turn {
     position: relative;
+    display: inline-flex;
+    align-items: center;
     min-height: 30px;
     white-space: nowrap;
     text-decoration: underline;
@@ -55,7 +87,20 @@ export const mountedStyles = css`
   .turn::after {
     content: '';
     position: absolute;
-    inset: -7px -6px;
+    inset: -12px -7px;
+  }
+  @container (max-width: 260px) {
+    figcaption {
+      margin-block: 6px 2px;
+      padding-inline: 10px;
+      font-size: 13px;
+    }
+    figcaption > b {
+      font-size: 15px;
+    }
+    .acts {
+      margin-left: 0;
+    }
   }
   b qw-title {
     font: inherit;

@@ -1,5 +1,7 @@
-import { html, nothing } from 'lit';
+import { html } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
+import type { Surround } from '../../src/notebook/model.ts';
+import '../sheet/qw-paper.ts';
 import { byHand } from '../support/by-finger.ts';
 import { controls } from '../support/controls.ts';
 import { QwElement } from '../support/element.ts';
@@ -7,14 +9,14 @@ import { emit } from '../support/emit.ts';
 import { paperType } from '../support/paper-type.ts';
 import { candidateStyles } from './candidate-styles.ts';
 import { type CandidateView, keepsQuiet } from './study-view.ts';
+import { verdictMark } from './verdict-mark.ts';
 import { verdictInSentence } from './words.ts';
 
 /**
- * A study's candidates, best first, each with its verdict; one is shown in full. A paper dropped here is held
- * against the anchor too.
+ * A study's candidates as small pictures, best first, each with the mark of its verdict; one is shown in full. A paper
+ * dropped here is held against the anchor too.
  * @fires qw-show-candidate - `{ index }`
- * @fires qw-remove-candidate - `{ index }`, when the shown one is put back into the drawer
- * @fires qw-choose-paper - `{ as }`, when another candidate or another anchor is asked for
+ * @fires qw-choose-paper - `{ as: 'candidate' }`, when another candidate is asked for
  * @fires qw-drop-paper - `{ key, as: 'candidate' }`, when a paper from the drawer is let go here
  */
 @customElement('qw-candidates')
@@ -25,54 +27,50 @@ export class QwCandidates extends QwElement {
   /** Index (in the study) of the one that is shown. */
   @property({ type: Number }) shown = 0;
   @property({ type: Boolean, attribute: 'asks-first' }) asksFirst = false;
-  /** True while another paper may be shown in its place: then none is put back, for its name would be the wrong one. */
-  @property({ type: Boolean }) supposed = false;
+  @property() surround: Surround = 'grey';
   @state() private over = false;
 
   override render() {
-    const shown = this.candidates.find(({ index }) => index === this.shown);
     return html`<section aria-label="Candidates, best first">
-      <h3 class="head">Candidates</h3>
       <ol>
-        ${this.candidates.map((candidate, place) => this.tab(candidate, place))}
+        ${this.candidates.map((candidate, place) => this.thumb(candidate, place))}
+        <li>
+          <button
+            type="button"
+            class="more ${this.over ? 'over' : ''}"
+            @click=${() => emit(this, 'qw-choose-paper', { as: 'candidate' })}
+            @dragover=${this.onDragOver}
+            @dragleave=${() => (this.over = false)}
+            @drop=${this.onDrop}
+          >
+            <b aria-hidden="true">+</b>
+            <span>${byHand('Drop or choose a paper', 'Choose a paper')}</span>
+          </button>
+        </li>
       </ol>
-      <div class="end">
-        <button type="button" class="word" @click=${() => emit(this, 'qw-choose-paper', { as: 'anchor' })}>
-          <span>Another anchor</span>
-        </button>
-        ${
-          shown && !this.supposed
-            ? html`<button type="button" class="word" @click=${() => emit(this, 'qw-remove-candidate', { index: shown.index })}>
-                <span>Put ${shown.name} back</span>
-              </button>`
-            : nothing
-        }
-        <button
-          type="button"
-          class="word drop ${this.over ? 'over' : ''}"
-          @click=${() => emit(this, 'qw-choose-paper', { as: 'candidate' })}
-          @dragover=${this.onDragOver}
-          @dragleave=${() => (this.over = false)}
-          @drop=${this.onDrop}
-        >
-          <span>${byHand('Drop or choose a paper', 'Choose a paper')}</span>
-        </button>
-      </div>
     </section>`;
   }
 
-  private tab(candidate: CandidateView, place: number) {
-    const on = candidate.index === this.shown;
+  private thumb(candidate: CandidateView, place: number) {
+    const { name, side, picture, comparison, index } = candidate;
+    const on = index === this.shown;
     const quiet = keepsQuiet(this.asksFirst, candidate);
+    const says = quiet ? 'you say first' : verdictInSentence(comparison.verdict);
     return html`<li>
       <button
         type="button"
-        class="tab ${on ? 'on' : ''}"
+        class="thumb ${on ? 'on' : ''}"
         aria-current=${on ? 'true' : 'false'}
-        @click=${() => emit(this, 'qw-show-candidate', { index: candidate.index })}
+        aria-label="${place + 1} ${name}: ${says}"
+        title="${name}: ${says}"
+        @click=${() => emit(this, 'qw-show-candidate', { index })}
       >
-        <b>${place + 1} ${candidate.name}</b>
-        <small>${quiet ? 'you say first' : verdictInSentence(candidate.comparison.verdict)}</small>
+        ${
+          picture === null
+            ? html`<s style="background:${side.base.hex}"></s>`
+            : html`<qw-paper inert aria-hidden="true" .paper=${{ side, name }} .picture=${picture} .surround=${this.surround}></qw-paper>`
+        }
+        ${quiet ? html`<i>?</i>` : verdictMark(comparison.verdict, 34)}
       </button>
     </li>`;
   }

@@ -4,7 +4,7 @@ import { controls, ruled } from '../support/controls.ts';
 import { QwElement } from '../support/element.ts';
 import { emit } from '../support/emit.ts';
 
-/** One way to look further, with the line that says what it is for. */
+/** One way to look further, with the line that says what it is for: shown when it is pointed at. */
 export interface FurtherWay {
   readonly way: string;
   readonly label: string;
@@ -12,7 +12,7 @@ export interface FurtherWay {
 }
 
 /**
- * Ways to look further at a pair, one line each.
+ * Ways to look further at a pair.
  * @fires qw-look-further - `{ way }`
  */
 @customElement('qw-further')
@@ -31,20 +31,10 @@ export class QwFurther extends QwElement {
         margin-bottom: 2px;
         font: 600 17px/1.3 var(--qw-serif);
       }
-      li {
+      ul {
         display: flex;
         flex-wrap: wrap;
-        align-items: baseline;
-        gap: 0 14px;
-        border-bottom: 1px solid var(--qw-rule);
-      }
-      li .word {
-        min-width: 152px;
-      }
-      small {
-        padding: 2px 0 8px;
-        font: 14px/1.35 var(--qw-sans);
-        color: var(--qw-soft);
+        gap: 0 26px;
       }
     `,
   ];
@@ -67,8 +57,7 @@ export class QwFurther extends QwElement {
         <ul>
           ${this.ways.map(
             ({ way, label, about }) => html`<li>
-              <button type="button" class="word" aria-expanded=${this.open.includes(way)} @click=${() => emit(this, 'qw-look-further', { way })}><span>${label}</span></button>
-              <small>${about}</small>
+              <button type="button" class="word" title=${about} aria-expanded=${this.open.includes(way)} @click=${() => emit(this, 'qw-look-further', { way })}><span>${label}</span></button>
             </li>`,
           )}
         </ul>

@@ -16,8 +16,9 @@ import './qw-mounted.ts';
 import type { CandidateView, PaperView } from './study-view.ts';
 
 /**
- * The mats: anchor on the left, candidate on the right, the wheel between them, the strip below, all on the
- * chosen surround. While the reading keeps quiet only the papers are shown.
+ * The mats on the chosen surround. On a study `shows` tells which: the papers, anchor on the left and candidate on the
+ * right, touching or apart as they are judged; or the charts, wheel and strip beside each other. A paper that is looked at
+ * by itself lies beside its wheel, with the strip below. While Quirewise keeps quiet only papers are shown.
  * @fires qw-turn-over - `{ as, index, side }` · qw-choose-paper - `{ as }` · qw-drop-paper - `{ key, as }`
  * @fires qw-rename-paper - `{ held, name }`
  */
@@ -31,7 +32,7 @@ export class QwMats extends QwElement {
   @property({ type: Number }) shown = -1;
   @property() wheel: Wheel = 'eye';
   @property() surround: Surround = 'grey';
-  /** Touching: the two papers lie edge to edge, as they are judged, and the wheel after them. */
+  /** Touching: the two papers lie edge to edge, as they are judged. */
   @property() distance: Distance = 'apart';
   /** File names of pictures that are being read for it. */
   @property({ attribute: false }) reading: readonly string[] = [];
@@ -39,13 +40,15 @@ export class QwMats extends QwElement {
   @property({ type: Boolean }) quiet = false;
   /** True where one paper is looked at by itself, with no place for a candidate. */
   @property({ type: Boolean, reflect: true }) alone = false;
+  @property({ reflect: true }) shows: 'all' | 'papers' | 'charts' = 'all';
 
   override render() {
     const { anchor, surround } = this;
     const shown = this.candidates.find(({ index }) => index === this.shown) ?? null;
     const { mat, text, soft, line } = surroundTones(surround);
     const tones = { '--mat': mat, '--on-mat': text, '--on-mat-soft': soft, '--mat-line': line };
-    const charts = anchor !== null && !this.quiet;
+    if (this.shows === 'charts') return anchor ? this.charts(tones, anchor, shown) : nothing;
+    const charts = anchor !== null && !this.quiet && this.shows === 'all';
     const meet = anchor !== null && !this.alone && this.distance === 'touching' ? 'meet' : '';
     return html`<div class="surround" style=${styleMap(tones)}>
       <div class="mats ${meet} ${charts ? '' : anchor ? 'papers-only' : 'place-only'}">
@@ -54,6 +57,13 @@ export class QwMats extends QwElement {
         ${anchor && !this.alone ? this.mounted(shown, 'candidate') : nothing}
       </div>
       ${charts ? this.stripOf(anchor, shown) : nothing}
+    </div>`;
+  }
+
+  private charts(tones: Readonly<Record<string, string>>, anchor: PaperView, shown: CandidateView | null) {
+    return html`<div class="surround charts" style=${styleMap(tones)}>
+      <figure class="wheel" aria-label="Hue wheel">${this.wheelOf(anchor, shown)}</figure>
+      ${this.stripOf(anchor, shown)}
     </div>`;
   }
 

@@ -18,7 +18,7 @@ import type { PaperView } from './study-view.ts';
 /**
  * One paper on the mat with what is known of it and its torn chips; or the empty place where one can be put.
  * @fires qw-turn-over - `{ as, index, side }` · qw-look-closer - `{ held }`
- * @fires qw-choose-paper - `{ as }` · qw-drop-paper - `{ key, as }`
+ * @fires qw-choose-paper - `{ as }` · qw-drop-paper - `{ key, as }` · qw-remove-candidate - `{ index }`
  * @fires qw-rename-paper - `{ held, name }`, the caption was written over
  */
 @customElement('qw-mounted')
@@ -54,17 +54,21 @@ export class QwMounted extends QwElement {
   }
 
   private shown(paper: PaperView) {
-    const { side, name, picture, places, facts } = paper;
+    const { side, name, picture, places } = paper;
     const named = { side, name };
     return html`<qw-paper .paper=${named} .picture=${picture} .places=${places} .surround=${this.surround} .lit=${this.lit}></qw-paper>
       <figcaption>
         ${this.named(paper)}
-        <span>${facts.join(' · ')}</span>
-        ${this.acts(paper)}
+        ${this.alone ? this.about(paper) : nothing}
         ${this.table(paper)}
-        <span class="light">${side.light.note}</span>
+        ${this.acts(paper)}
       </figcaption>
-      ${this.quiet ? nothing : html`<qw-palette bare .paper=${named} .surround=${this.surround} .lit=${this.lit}></qw-palette>${inksInside(side)}`}`;
+      ${this.quiet ? nothing : html`<qw-palette bare .paper=${named} .surround=${this.surround} .lit=${this.lit}></qw-palette>${this.alone ? inksInside(side) : nothing}`}`;
+  }
+
+  /** What is known of the paper, and of the light that it was taken in. */
+  private about({ facts, side }: PaperView) {
+    return html`<span>${facts.join(' · ')}</span><span class="light">${side.light.note}</span>`;
   }
 
   /** Its name, which can be written over; a sheet's own leaf has a form for that. */
@@ -92,8 +96,22 @@ export class QwMounted extends QwElement {
 
   /** What can be done with it, on a line of its own: two that stood above each other would be hard to hit apart. */
   private acts(paper: PaperView) {
-    const acts = [this.turn(paper), this.closer(paper)].filter((act) => act !== nothing);
-    return acts.length === 0 ? nothing : html`<span class="acts">${acts}</span>`;
+    if (this.alone) return nothing;
+    return html`<span class="acts">
+      ${this.closer(paper)}
+      <details>
+        <summary class="turn">more</summary>
+        <span class="deeds">${this.turn(paper)} ${this.exchange(paper)}</span>
+        ${this.about(paper)} ${this.quiet ? nothing : inksInside(paper.side)}
+      </details>
+    </span>`;
+  }
+
+  /** The anchor is exchanged for another; a candidate goes back into the drawer. */
+  private exchange({ name }: PaperView) {
+    return this.as === 'anchor'
+      ? html`<button type="button" class="turn" aria-label="Another anchor instead of ${name}" @click=${this.choose}>another</button>`
+      : html`<button type="button" class="turn" aria-label="Put ${name} back" @click=${() => emit(this, 'qw-remove-candidate', { index: this.index })}>put back</button>`;
   }
 
   private turn({ turnsTo }: PaperView) {

@@ -17,11 +17,37 @@ export class QwStudyTools extends QwElement {
   static override styles = [
     controls,
     css`
-      div {
+      :host {
+        position: relative;
+        font: 14.5px/1.25 var(--qw-sans);
+      }
+      .tools {
         display: flex;
         flex-wrap: wrap;
-        gap: 0 26px;
-        font: 14.5px/1.25 var(--qw-sans);
+        align-items: center;
+        gap: 0 18px;
+      }
+      summary {
+        cursor: pointer;
+        list-style: none;
+      }
+      summary::-webkit-details-marker {
+        display: none;
+      }
+      .panel {
+        position: absolute;
+        top: 100%;
+        right: 0;
+        z-index: 2;
+        display: grid;
+        gap: 2px;
+        width: max-content;
+        max-width: min(420px, 86vw);
+        padding: 10px 18px;
+        background: var(--qw-leaf);
+        border: 1px solid var(--qw-hair);
+        border-radius: 3px;
+        box-shadow: 0 6px 20px var(--qw-lift);
       }
       label {
         display: inline-flex;
@@ -29,11 +55,6 @@ export class QwStudyTools extends QwElement {
         gap: 8px;
         min-height: 44px;
         cursor: pointer;
-      }
-      .board {
-        display: inline-flex;
-        align-items: center;
-        gap: 8px;
       }
       small {
         font-size: 13px;
@@ -44,6 +65,12 @@ export class QwStudyTools extends QwElement {
         height: 17px;
         margin: 0;
         accent-color: var(--qw-ink);
+      }
+      @media (max-width: 900px) {
+        .panel {
+          right: auto;
+          left: 0;
+        }
       }
     `,
   ];
@@ -58,18 +85,30 @@ export class QwStudyTools extends QwElement {
   override render() {
     const { leaf } = this;
     if (!leaf) return nothing;
-    return html`<div>
-      <qw-choice label="How far apart they lie" .choices=${distances} .value=${leaf.distance} @qw-choose=${this.hand('qw-set-distance')}></qw-choice>
-      <qw-choice label="Which wheel" .choices=${wheels} .value=${leaf.wheel} @qw-choose=${this.hand('qw-set-wheel')}></qw-choice>
-      <qw-choice label="Surround" shows-label .choices=${surrounds} .value=${this.surround} @qw-choose=${this.hand('qw-set-surround')}></qw-choice>
-      <label><input type="checkbox" .checked=${leaf.asksFirst} @change=${this.onAsksFirst} />I say first</label>
-      <span class="board">
-        <button type="button" class="word" aria-describedby=${this.quiet ? 'why-not' : nothing} ?disabled=${!this.hasPair || this.quiet} @click=${() => emit(this, 'qw-make-board', {})}>
-          <span>Make a board</span>
-        </button>
-        ${this.quiet ? html`<small id="why-not">once you have said yours</small>` : nothing}
-      </span>
+    return html`<div class="tools">
+      <button type="button" class="word" aria-describedby=${this.quiet ? 'why-not' : nothing} ?disabled=${!this.hasPair || this.quiet} @click=${() => emit(this, 'qw-make-board', {})}>
+        <span>Make a board</span>
+      </button>
+      ${this.quiet ? html`<small id="why-not">after you answer</small>` : nothing}
+      <details @keydown=${this.onKey}>
+        <summary class="word"><span>How it is judged</span></summary>
+        <div class="panel">
+          <qw-choice label="The papers lie" shows-label .choices=${distances} .value=${leaf.distance} @qw-choose=${this.hand('qw-set-distance')}></qw-choice>
+          <qw-choice label="Hues by the" shows-label .choices=${wheels} .value=${leaf.wheel} @qw-choose=${this.hand('qw-set-wheel')}></qw-choice>
+          <qw-choice label="Surround" shows-label .choices=${surrounds} .value=${this.surround} @qw-choose=${this.hand('qw-set-surround')}></qw-choice>
+          <label><input type="checkbox" .checked=${leaf.asksFirst} @change=${this.onAsksFirst} />Let me answer first</label>
+        </div>
+      </details>
     </div>`;
+  }
+
+  /** Escape shuts the settings, and the keyboard stays on what opened them. */
+  private onKey(event: KeyboardEvent): void {
+    const details = event.currentTarget as HTMLDetailsElement;
+    if (event.key !== 'Escape' || !details.open) return;
+    event.stopPropagation();
+    details.open = false;
+    details.querySelector('summary')?.focus();
   }
 
   private hand<Name extends Setting>(name: Name) {
@@ -88,12 +127,12 @@ export class QwStudyTools extends QwElement {
 type Setting = 'qw-set-distance' | 'qw-set-wheel' | 'qw-set-surround';
 
 const distances = [
-  { value: 'touching', label: 'Touching' },
-  { value: 'apart', label: 'Apart' },
+  { value: 'touching', label: 'touching' },
+  { value: 'apart', label: 'apart' },
 ];
 const wheels = [
-  { value: 'eye', label: 'Eye’s wheel' },
-  { value: 'painter', label: 'Painter’s wheel' },
+  { value: 'eye', label: 'eye’s wheel' },
+  { value: 'painter', label: 'painter’s wheel' },
 ];
 const surrounds = [
   { value: 'grey', label: 'grey' },

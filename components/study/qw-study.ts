@@ -8,6 +8,7 @@ import { emit } from '../support/emit.ts';
 import '../support/qw-title.ts';
 import '../support/qw-writing.ts';
 import './qw-candidates.ts';
+import './qw-deciding.ts';
 import './qw-mats.ts';
 import './qw-opinion.ts';
 import './qw-reasons.ts';
@@ -17,11 +18,11 @@ import type { QwVerdict } from './qw-verdict.ts';
 import './qw-verdict.ts';
 import { studyStyles } from './study-styles.ts';
 import { type CandidateView, keepsQuiet, type PaperView } from './study-view.ts';
-import { ledeOf, verdictInSentence, verdictWords } from './words.ts';
+import { verdictInSentence } from './words.ts';
 
 /**
- * A study: the anchor and one candidate in full, what was found, and what could be done. Pointing at an ink
- * anywhere lights it up everywhere.
+ * A study. Papers come first, then the verdict in one sentence, the two colours that decide, three reasons, what could
+ * be done, and the charts. Pointing at an ink anywhere lights it up everywhere.
  * @fires qw-retitle - `{ title }`
  * @fires qw-write - `{ text }`
  * @fires qw-say - `{ opinion, index }`
@@ -29,7 +30,8 @@ import { ledeOf, verdictInSentence, verdictWords } from './words.ts';
  * @fires qw-make-board - nothing
  * @fires qw-choose-paper - `{ as }` · qw-drop-paper - `{ key, as }` · qw-turn-over - `{ as, side }`
  * @fires qw-show-candidate, qw-remove-candidate - `{ index }`
- * @slot what-if - stands below the papers, and the verdict below it while it is there
+ * @slot tried - stands in place of the papers while something is only supposed of them
+ * @slot what-if - stands below the papers
  * @slot further - stands after the remedies: ways to look further
  */
 @customElement('qw-study')
@@ -44,8 +46,6 @@ export class QwStudy extends QwElement {
   @property() surround: Surround = 'grey';
   /** What is only supposed of the pair that is shown, as a question; '' where all is as it is. */
   @property() supposed = '';
-  /** True while there is a place to try changes, in the slot "what-if". */
-  @property({ type: Boolean }) supposes = false;
   /** File names of pictures that are being read for this study. */
   @property({ attribute: false }) reading: readonly string[] = [];
   @state() private lit: readonly string[] = [];
@@ -64,42 +64,18 @@ export class QwStudy extends QwElement {
     if (!leaf) return nothing;
     const shown = this.candidates.find(({ index }) => index === leaf.shown) ?? this.candidates[0] ?? null;
     const quiet = shown !== null && keepsQuiet(leaf.asksFirst, shown);
+    const told = shown !== null && !quiet;
     return html`<div class="page" @qw-point=${this.onPoint}>
       <div class="row head">
         <div class="margin">${this.margin.map((line) => html`<span>${line}</span>`)}</div>
-        <div class="text">
+        <div class="text top">
           <qw-title .value=${leaf.title} ?given=${isGiven(leaf.title, this.anchor, this.candidates)} empty="What do you want to know?"></qw-title>
-          <p class="lede">${shown && this.tries() ? this.found(shown) : nothing}${ledeOf(leaf, this.candidates.length, this.placeOf(shown))}</p>
         </div>
       </div>
-      ${shown && !quiet && !this.tries() ? html`<qw-verdict with-reason .comparison=${shown.comparison}></qw-verdict>` : nothing}
-      <div class="row">
-        <div class="margin" aria-hidden="true"></div>
-        <div class="text">
-          <qw-study-tools .leaf=${leaf} .surround=${this.surround} ?has-pair=${shown !== null && this.anchor !== null} ?quiet=${quiet}></qw-study-tools>
-        </div>
-      </div>
-      <div class="wide ${this.supposed ? 'supposed' : ''}">
-        ${this.supposed ? html`<p class="flag"><b>${this.supposed}</b> Drawn as it would be; nothing of it is kept.</p>` : nothing}
-        ${
-          this.anchor
-            ? html`<qw-candidates .candidates=${this.candidates} .shown=${shown?.index ?? -1} ?asks-first=${leaf.asksFirst} ?supposed=${this.supposed !== ''}></qw-candidates>`
-            : nothing
-        }
-        <qw-mats
-          .anchor=${this.anchor}
-          .candidates=${this.candidates}
-          .shown=${shown?.index ?? -1}
-          .wheel=${leaf.wheel}
-          .distance=${leaf.distance}
-          .reading=${this.reading}
-          .surround=${this.surround}
-          .lit=${this.lit}
-          ?quiet=${quiet}
-        ></qw-mats>
-      </div>
-      <div aria-live="polite" class="unseen">${shown && !quiet ? spoken(shown) : nothing}</div>
-      ${shown && !quiet ? html`<slot name="what-if"></slot>` : nothing}
+      <qw-study-tools .leaf=${leaf} .surround=${this.surround} ?has-pair=${shown !== null && this.anchor !== null} ?quiet=${quiet}></qw-study-tools>
+      ${this.supposed ? html`<slot name="tried">${this.papers(shown, quiet)}</slot>` : this.papers(shown, quiet)}
+      <div aria-live="polite" class="unseen">${told ? spoken(shown) : nothing}</div>
+      ${told ? html`<slot name="what-if"></slot>` : nothing}
       ${shown ? (quiet ? this.question(shown) : this.answer(shown)) : this.invitation()}
       ${shown ? nothing : html`<slot name="further"></slot>`}
       <div class="row words">
@@ -115,14 +91,32 @@ export class QwStudy extends QwElement {
     </div>`;
   }
 
-  /** The verdict in the line under the title, while what it is explained by stands below the papers: it leads there. */
-  private found({ comparison: { verdict } }: CandidateView) {
-    const words = this.supposed ? `What if: ${verdictInSentence(verdict)}` : verdictWords[verdict];
-    return html`<button type="button" class="found" aria-label="${words}: go to the verdict" @click=${() => this.reveal('start')}>${words}.</button> `;
+  /** The papers come first, as large as the leaf allows, with the candidates in small beside them. */
+  private papers(shown: CandidateView | null, quiet: boolean) {
+    return html`<div class="wide ${this.anchor ? 'laid' : ''}">
+      ${this.mats('papers', shown, quiet)}
+      ${
+        this.anchor
+          ? html`<qw-candidates .candidates=${this.candidates} .shown=${shown?.index ?? -1} ?asks-first=${this.leaf!.asksFirst} .surround=${this.surround}></qw-candidates>`
+          : nothing
+      }
+    </div>`;
   }
 
-  private tries(): boolean {
-    return this.supposes || this.supposed !== '';
+  private mats(shows: 'papers' | 'charts', shown: CandidateView | null, quiet: boolean) {
+    const { wheel, distance } = this.leaf!;
+    return html`<qw-mats
+      shows=${shows}
+      .anchor=${this.anchor}
+      .candidates=${this.candidates}
+      .shown=${shown?.index ?? -1}
+      .wheel=${wheel}
+      .distance=${distance}
+      .reading=${this.reading}
+      .surround=${this.surround}
+      .lit=${this.lit}
+      ?quiet=${quiet}
+    ></qw-mats>`;
   }
 
   private question(shown: CandidateView) {
@@ -131,12 +125,15 @@ export class QwStudy extends QwElement {
 
   private answer(shown: CandidateView) {
     const { comparison } = shown;
-    // Where something is tried, the verdict stands below what it is tried with; else at the head.
-    const verdict = html`<qw-verdict lead=${this.supposed ? 'What if: ' : ''} .comparison=${comparison}></qw-verdict>`;
-    const reasons = html`<qw-reasons .comparison=${comparison} .lit=${this.lit}></qw-reasons>`;
-    if (this.supposed) return html`${verdict}${reasons}`;
-    return html`${this.tries() ? verdict : nothing}${reasons}
+    const verdict = html`<qw-verdict tells lead=${this.supposed ? 'What if: ' : ''} .comparison=${comparison}></qw-verdict>`;
+    const reasons = html`<qw-reasons without-turned .comparison=${comparison} .lit=${this.lit}></qw-reasons>`;
+    const charts = html`<div class="wide">${this.mats('charts', shown, false)}</div>`;
+    if (this.supposed) return html`${verdict}${reasons}${charts}`;
+    return html`${verdict}
+      <div class="wide deciding"><qw-deciding .anchor=${this.anchor} .candidate=${shown} .surround=${this.surround}></qw-deciding></div>
+      ${reasons}
       <qw-remedies .comparison=${comparison} .remedies=${shown.remedies ?? []}></qw-remedies>
+      ${charts}
       <slot name="further"></slot>
       <qw-opinion
         .opinion=${shown.opinion}
@@ -162,10 +159,6 @@ export class QwStudy extends QwElement {
         }
       </p>
     </div>`;
-  }
-
-  private placeOf(shown: CandidateView | null): number {
-    return shown === null ? 0 : this.candidates.indexOf(shown) + 1;
   }
 
   /** What she pressed to see the verdict is gone when it is shown, so the keyboard goes on to the verdict. */
@@ -202,5 +195,5 @@ function isGiven(title: string, anchor: PaperView | null, candidates: readonly C
 }
 
 function spoken({ name, comparison }: CandidateView): string {
-  return `${name}: ${comparison.verdict.replaceAll('-', ' ')}. ${comparison.decision.summary}`;
+  return `${name}: ${verdictInSentence(comparison.verdict)}. ${comparison.decision.summary}`;
 }

@@ -1,32 +1,58 @@
 import { css, html, nothing } from 'lit';
-import { customElement, property } from 'lit/decorators.js';
+import { customElement, property, state } from 'lit/decorators.js';
 import { turnedWords } from '../../src/drawing/words/kind-words.ts';
-import type { Comparison, Kit } from '../../src/harmony/model.ts';
+import type { Comparison, Kit, Reason } from '../../src/harmony/model.ts';
 import { controls, ruled } from '../support/controls.ts';
 import { QwElement } from '../support/element.ts';
+import { emit } from '../support/emit.ts';
 import { withSubscript } from '../support/subscript.ts';
+import { unbroken } from '../support/unbroken.ts';
 import { chipStyle } from './chip-style.ts';
-import { inksSpokenOf, withChips } from './sentence.ts';
+import { dotStyles, reasonDot } from './reason-dot.ts';
+import { type InkTable, inksSpokenOf, withChips } from './sentence.ts';
 import { verdictMark } from './verdict-mark.ts';
 import { verdictInSentence, verdictWords } from './words.ts';
 
 /**
  * The verdict: its drawn mark, its words, the one sentence under it, and how it was decided.
  * Draws nothing without a comparison.
+ * @fires qw-point - `{ inks }`, of the sentence that is pointed at, or none
  */
 @customElement('qw-verdict')
 export class QwVerdict extends QwElement {
-  static override styles = [controls, ruled, chipStyle, styles()];
+  static override styles = [controls, ruled, chipStyle, dotStyles, styles()];
 
   @property({ attribute: false }) comparison: Comparison | Kit | null = null;
-  /** Says what turned it, or weighs most, in full: for where the reasons stand further down. */
-  @property({ type: Boolean, attribute: 'with-reason', reflect: true }) withReason = false;
+  /** Tells in full what turned it: on a leaf whose reasons leave that out. */
+  @property({ type: Boolean }) tells = false;
+  /** Start of the address of a source: its id follows. */
+  @property({ attribute: 'source-href' }) sourceHref = '#sources/';
   /** Stands before the verdict: "What if: ". */
   @property() lead = '';
+
+  @state() private kept: Reason | null = null;
 
   /** Takes the keyboard to the verdict: after it has been revealed. */
   override focus(options?: FocusOptions): void {
     this.renderRoot.querySelector<HTMLElement>('h3')?.focus(options);
+  }
+
+  /** Pointing at it, or stepping to its dot, lights up its inks; the dot keeps them lit. */
+  private sentence(reason: Reason, table: InkTable) {
+    const { says, inks, weighs } = reason;
+    const kept = this.kept === reason;
+    const keep = () => {
+      this.kept = kept ? null : reason;
+      this.point(this.kept);
+    };
+    return html`<div class="said" @pointerenter=${() => this.point(reason)} @pointerleave=${() => this.point(null)}>
+      ${reasonDot(weighs, { kept, point: (on) => this.point(on ? reason : null), keep })}
+      <p>${withChips(says, inks, table)}</p>
+    </div>`;
+  }
+
+  private point(reason: Reason | null): void {
+    emit(this, 'qw-point', { inks: (reason ?? this.kept)?.inks ?? [] });
   }
 
   override render() {
@@ -35,33 +61,30 @@ export class QwVerdict extends QwElement {
     const { verdict, decision } = comparison;
     const turned = decision.turnedBy.map((index) => comparison.reasons[index]).filter((found) => !!found);
     const table = inksSpokenOf(comparison);
-    const weightiest = comparison.reasons.find(({ weighs }) => weighs !== 0);
-    const first = this.withReason ? (turned[0] ?? weightiest) : undefined;
     return html`<div class="row">
-      <div class="margin" aria-hidden="true">
-        ${turned.length ? html`<b>decided by</b>${turnedWords(turned).map((words) => html`<span>${words}</span>`)}` : nothing}
+      <div class="margin">
+        ${turned.map(
+          ({ figure, source, sourceIds }) => html`<b>${withSubscript(unbroken(figure))}</b>
+            ${sourceIds[0] ? html`<a href="${this.sourceHref}${sourceIds[0]}">${source}</a>` : html`<span>${source}</span>`}`,
+        )}
       </div>
       <div class="text">
         <div class="verdict">
           ${verdictMark(verdict)}
           <div>
             <h3 tabindex="-1">${this.lead ? this.lead + verdictInSentence(verdict) : verdictWords[verdict]}.</h3>
-            <p>${withChips(decision.summary, [...table.keys()], table)}</p>
-            ${decision.arguable ? html`<p class="arguable">${decision.arguable}</p>` : nothing}
-            ${first ? html`<p class="first">${withChips(first.says, first.inks, table)}</p>` : nothing}
+            ${
+              this.tells && turned.length
+                ? turned.map((reason) => this.sentence(reason, table))
+                : html`<p>${withChips(decision.summary, [...table.keys()], table)}</p>`
+            }
           </div>
         </div>
         <details>
-          <summary class="word"><span>How was this decided?</span></summary>
+          <summary class="word"><span>${decision.arguable ? 'A close call. How was this decided?' : 'How was this decided?'}</span></summary>
+          ${decision.arguable ? html`<p>${decision.arguable}</p>` : nothing}
+          ${turned.length ? html`<p>What turned it: ${turnedWords(turned).join(', ')}.</p>` : nothing}
           <p>${withChips(decision.rule, [...table.keys()], table)}</p>
-          ${
-            turned.length
-              ? html`<p>What turned it:</p>
-                  <ul>
-                    ${turned.map(({ says, inks, figure }) => html`<li>${withChips(says, inks, table)} <small>${withSubscript(figure)}</small></li>`)}
-                  </ul>`
-              : nothing
-          }
           <p class="soft">
             There is no score. A filled dot speaks for the pair, an open ring against it; bigger counts more. Whether
             it stands out, and whether you like it, are other questions.
@@ -78,22 +101,21 @@ function styles() {
       scroll-margin-top: 64px;
     }
     .margin {
-      padding-top: 10px;
+      padding-top: 8px;
     }
-    :host([with-reason]) .margin {
-      padding-top: 6px;
+    .margin a {
+      margin-bottom: 6px;
+      text-decoration-color: transparent;
     }
-    :host([with-reason]) h3 {
-      font-size: 29px;
+    .margin a:hover,
+    .margin a:focus-visible {
+      text-decoration-color: currentColor;
     }
-    :host([with-reason]) svg {
+    .verdict svg {
       align-self: flex-start;
       margin-top: 3px;
       width: 62px;
       height: auto;
-    }
-    :host([with-reason]) details {
-      margin: 0 0 2px;
     }
     .verdict {
       display: flex;
@@ -107,25 +129,22 @@ function styles() {
       outline: none;
     }
     h3 {
-      font: 500 35px/1.1 var(--qw-serif);
+      font: 500 30px/1.1 var(--qw-serif);
       letter-spacing: -0.015em;
     }
     .verdict p {
       margin-top: 4px;
-      max-width: 37em;
-    }
-    :host([with-reason]) .verdict p {
       max-width: 44em;
+      font-size: 18px;
+      line-height: 1.4;
     }
-    .verdict .arguable {
-      color: var(--qw-soft);
-    }
-    .verdict .first {
-      margin-top: 1px;
-      color: var(--qw-soft);
+    .said {
+      display: flex;
+      margin: 6px 0 0 -3px;
+      padding-bottom: 13px;
     }
     details {
-      margin: 4px 0 14px;
+      margin: 0 0 8px;
       max-width: 40em;
     }
     summary {
@@ -159,31 +178,21 @@ function styles() {
       color: var(--qw-soft);
       font-style: italic;
     }
-    /* The papers are to be seen below it, and all of this can be opened or stands further down. */
-    @container (max-width: 820px) {
-      .verdict .arguable {
-      color: var(--qw-soft);
-    }
-    .verdict .first {
-        display: none;
-      }
-    }
     @container (max-width: 620px) {
       .verdict {
         align-items: flex-start;
-        gap: 16px;
+        gap: 14px;
       }
       .verdict svg {
-        width: 58px;
-        height: auto;
+        width: 46px;
       }
       h3 {
-        font-size: 29px;
-      }
-      :host([with-reason]) h3 {
         font-size: 25px;
       }
-      :host([with-reason]) .margin {
+      .verdict p {
+        font-size: 16.5px;
+      }
+      .margin {
         display: none;
       }
     }

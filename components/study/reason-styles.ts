@@ -14,43 +14,6 @@ export const reasonStyles = css`
   li p {
     max-width: 39em;
   }
-  .dot {
-    position: relative;
-    width: 26px;
-    height: 25px;
-  }
-  .dot::after {
-    content: '';
-    position: absolute;
-    inset: -10px -9px;
-  }
-  .dot:focus-visible {
-    outline-offset: 0;
-    border-radius: 3px;
-  }
-  .dot i {
-    position: absolute;
-    left: 12px;
-    top: 12.4px;
-    width: var(--size);
-    height: var(--size);
-    translate: -50% -50%;
-    border: 1.7px solid var(--qw-ink);
-    border-radius: 50%;
-  }
-  .for .dot i {
-    background: var(--qw-ink);
-  }
-  .idle .dot i {
-    width: 9px;
-    height: 0;
-    border-width: 0 0 1.7px;
-    border-radius: 0;
-  }
-  .dot[aria-pressed='true'] i {
-    outline: 1.5px solid var(--qw-ink);
-    outline-offset: 3px;
-  }
   li p {
     transition: opacity 0.12s;
   }
@@ -73,6 +36,11 @@ export const reasonStyles = css`
   }
   h4 {
     font: inherit;
+  }
+  .fold .text {
+    display: flex;
+    flex-wrap: wrap;
+    gap: 0 26px;
   }
   .fold small {
     margin-left: 14px;
@@ -99,8 +67,17 @@ export const reasonStyles = css`
     li .text {
       padding-left: 12px;
     }
+    /* The number comes after its sentence, once it is asked for. */
+    li.row {
+      display: flex;
+      flex-direction: column-reverse;
+    }
     li .margin {
-      padding-left: 38px;
+      display: none;
+      padding: 2px 18px 4px 38px;
+    }
+    li.kept .margin {
+      display: block;
     }
     .margin a {
       display: inline-block;

@@ -3,47 +3,36 @@ import { css } from 'lit';
 /** How a study leaf is set: the ruled line runs behind, the mats lie across it. */
 export const studyStyles = css`
   .page {
-    padding: 24px 0 60px;
+    padding: 16px 0 60px;
   }
   .head .margin {
     padding-top: 8px;
   }
-  .lede {
-    margin: 4px 0 8px;
-    color: var(--qw-soft);
-    font-style: italic;
-  }
-  .found {
+  .page {
     position: relative;
-    font: 600 1em/1.4 var(--qw-serif);
-    color: var(--qw-ink);
-    text-decoration: underline;
-    text-decoration-thickness: 1px;
-    text-underline-offset: 4px;
+    display: flex;
+    flex-direction: column;
   }
-  .found::after {
-    content: '';
+  .top {
+    padding-right: 270px;
+  }
+  qw-study-tools {
     position: absolute;
-    inset: -11px -4px;
+    top: 14px;
+    right: 28px;
+    z-index: 2;
   }
   .wide {
     position: relative;
-    margin: 8px 40px 26px 28px;
+    margin: 8px 28px 18px;
   }
-  .supposed {
-    outline: 1.5px dashed var(--qw-hair);
-    outline-offset: 5px;
+  .laid {
+    display: grid;
+    grid-template-columns: minmax(0, 1fr) 80px;
+    gap: 12px;
   }
-  .flag {
-    padding: 6px 2px 10px;
-    font: 14.5px/1.35 var(--qw-sans);
-    color: var(--qw-soft);
-  }
-  .flag b {
-    color: var(--qw-ink);
-  }
-  qw-study-tools {
-    margin: 0 -2px;
+  .deciding {
+    margin-block: 2px 16px;
   }
   .invitation {
     max-width: 36em;
@@ -58,21 +47,44 @@ export const studyStyles = css`
   }
   @container (max-width: 820px) {
     .wide {
-      margin: 8px 28px 24px;
+      margin: 8px 18px 16px;
     }
   }
   @container (max-width: 620px) {
     .page {
-      padding-top: 18px;
+      padding-top: 10px;
     }
-    .head .margin {
-      padding-top: 0;
+    .top {
+      padding-right: 18px;
+    }
+    /* Papers, verdict, then the rest. */
+    .laid {
+      display: contents;
+    }
+    .head,
+    .laid > qw-mats {
+      order: -3;
+    }
+    qw-verdict {
+      order: -2;
+      margin-top: 8px;
+    }
+    .deciding {
+      order: -1;
+    }
+    .laid > qw-mats {
+      margin: 6px 0;
+    }
+    qw-study-tools {
+      position: relative;
+      inset: auto;
+      margin-inline: 18px;
     }
     .wide {
-      margin: 8px 0 20px;
+      margin: 6px 0 14px;
     }
-    .flag {
-      padding-inline: 18px;
+    .deciding {
+      margin-inline: 18px;
     }
   }
 `;

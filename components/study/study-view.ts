@@ -1,5 +1,5 @@
 import type { Held } from '../../src/drawer/model.ts';
-import type { Comparison, Remedy } from '../../src/harmony/model.ts';
+import type { Comparison, DecidingColours, Remedy } from '../../src/harmony/model.ts';
 import type { Opinion } from '../../src/notebook/model.ts';
 import type { Places, Side } from '../../src/sheet/model.ts';
 
@@ -27,6 +27,8 @@ export interface CandidateView extends PaperView {
   /** Its place among the study's candidates. */
   readonly index: number;
   readonly comparison: Comparison;
+  /** The two colours that decide; null where none does. */
+  readonly deciding: DecidingColours | null;
   /** What could mend the pair; null until it is known, or where it is not shown. */
   readonly remedies: readonly Remedy[] | null;
   readonly opinion: Opinion;

@@ -1,6 +1,5 @@
 import { verdictWords as said } from '../../src/drawing/verdict-mark.ts';
 import type { Verdict } from '../../src/harmony/model.ts';
-import type { StudyLeaf } from '../../src/notebook/model.ts';
 
 export const verdicts = Object.keys(said) as readonly Verdict[];
 
@@ -12,13 +11,4 @@ export const verdictWords = Object.fromEntries(
 /** "holds together", for the middle of a sentence. */
 export function verdictInSentence(verdict: Verdict): string {
   return said[verdict];
-}
-
-/** The line under a study's title: what is held against what, how far apart, on which wheel. */
-export function ledeOf(leaf: StudyLeaf, candidates: number, place: number): string {
-  const far = leaf.distance === 'apart' ? 'apart on the page' : 'with their edges touching';
-  const wheel = leaf.wheel === 'eye' ? 'the eye’s wheel' : 'the painter’s wheel';
-  if (!leaf.anchor) return 'No anchor yet.';
-  if (candidates === 0) return `One anchor, no candidate yet, seen on ${wheel}.`;
-  return `Candidate ${place} of ${candidates}, ${far}, seen on ${wheel}.`;
 }

@@ -42,9 +42,14 @@ export class QwTitle extends QwElement {
         content: attr(data-empty);
         color: var(--qw-soft);
       }
+      @media (max-width: 1100px) {
+        h2 {
+          font-size: 27px;
+        }
+      }
       @media (max-width: 900px) {
         h2 {
-          font-size: 26px;
+          font-size: 23px;
         }
       }
     `,

@@ -54,17 +54,6 @@ export function demoNotebook(
 
 /** The leaves of the demo notebook, in order. */
 export const demoLeaves: readonly Leaf[] = [
-  {
-    id: 'welcome',
-    kind: 'note',
-    title: 'Before you begin',
-    text: [
-      'This notebook belongs to an orchard that does not exist. Every autumn it holds an apple day, and somebody has to make the album. The papers in the drawer are drawn, not photographed; some are old, and one is the last of its kind.',
-      'Turn to the next leaf to see why two of them belong together. The leaf after that is a pair that needs something between. The fourth asks you first.',
-      'To try your own: drop two photographs of patterned paper anywhere on the page. Lay a white card beside the paper when you take them, and the light can be taken out of the colours. Nothing you drop leaves this device.',
-      'When you have seen enough, start your own notebook in one step.',
-    ].join('\n\n'),
-  },
   study({
     id: 'bough-and-ledger',
     title: 'Does the last blossom hold with the new ledger?',
@@ -102,6 +91,15 @@ export const demoLeaves: readonly Leaf[] = [
     candidate: { kind: 'sheet', id: 'pip-hearts', side: 'A' },
     words: 'Two reds that nearly agree. Look at this before you cut the last sheet.',
     size: 'square',
+  },
+  {
+    id: 'welcome',
+    kind: 'note',
+    title: 'About this notebook',
+    text: [
+      'This notebook belongs to an orchard that does not exist. Every autumn it holds an apple day, and somebody has to make the album. The papers in the drawer are drawn, not photographed; some are old, and one is the last of its kind.',
+      'To try your own: drop two photographs of patterned paper anywhere on the page. They open in a notebook of your own. Lay a white card beside the paper when you take them, and the light can be taken out of the colours. Nothing you drop leaves this device.',
+    ].join('\n\n'),
   },
 ];
 

@@ -97,6 +97,9 @@ export interface Reason {
 export const verdicts = ['holds-together', 'needs-a-bridge', 'pulls-apart'] as const;
 export type Verdict = (typeof verdicts)[number];
 
+/** The two colours that decide a pair, the anchor's first. */
+export type DecidingColours = readonly [Ink, Ink];
+
 /** How the verdict was reached, for "how was this decided?". */
 export interface Decision {
   /** The stated rule that gave the verdict, as a sentence. */

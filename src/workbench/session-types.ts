@@ -43,7 +43,8 @@ export interface Session {
   nameOf(held: Held): string;
 
   /**
-   * Reads picture files off the page's thread and puts them into the drawer and onto the current leaf.
+   * Reads picture files off the page's thread and puts them into the drawer and onto the current leaf. From the demo on they go
+   * into a notebook of the reader's own, which is begun for them.
    * Never rejects: what could not be read is told as a message.
    * @returns what was added, in the order of the files.
    */
@@ -77,6 +78,8 @@ export interface Session {
 
   /** Puts an empty notebook in place of this one, in one step that can be undone. */
   clear(): void;
+  /** The notebook that was begun for pictures keeps the name that it has. */
+  named(): void;
   /** Opens a fresh copy of the demo notebook in place of this one, in one step that can be undone. */
   openDemo(): Promise<void>;
 
@@ -132,6 +135,8 @@ export interface SessionState {
   readonly look: Look;
   /** True while the notebook is the demo and holds no paper of the reader's own. */
   readonly isDemo: boolean;
+  /** True while a notebook that was begun for pictures dropped on the demo waits for a name of her own. */
+  readonly isUnnamed: boolean;
   /** Grows when a picture arrives, or it is known where its inks lie: `pictureUrl` and `remedies` are worth asking again. */
   readonly pictures: number;
   /** Ids of pictures that were dropped since the page was opened on which the paper lies on a table. */

@@ -1,7 +1,7 @@
 import { sheetById } from '../drawer/by-id.ts';
 import { nameOfHeld } from '../drawer/find.ts';
 import type { Held } from '../drawer/model.ts';
-import { emptyNotebook } from '../notebook/empty.ts';
+import { emptyNotebook, isEmptyNotebook } from '../notebook/empty.ts';
 import type { Notebook } from '../notebook/model.ts';
 import { openShelf, type Shelf } from '../storage/shelf.ts';
 import { StorageTrouble, troubleFrom } from '../storage/words/trouble.ts';
@@ -21,7 +21,7 @@ import { holdPictures } from './pictures.ts';
 import { startPlaceFinder } from './place-finder.ts';
 import { type ReadClient, startReadClient } from './read-client.ts';
 import { startReadings } from './readings.ts';
-import type { Session as SessionInterface } from './session-types.ts';
+import type { PictureTarget, Session as SessionInterface } from './session-types.ts';
 import { defaultLook, readSettings } from './settings.ts';
 import type { SheetWork } from './sheet-work.ts';
 import { startSpotReader } from './spot-reader.ts';
@@ -66,18 +66,25 @@ export const Session = {
       lastBackup: null,
       look: defaultLook,
       isDemo: false,
+      isUnnamed: false,
       pictures: 0,
       onTable: [],
       choices: [],
       setAside: [],
     });
     const settings = await readSettings(shelf);
+    /** The notebook that was begun for pictures and has no name of hers yet. */
+    let unnamed: string | null = null;
     holder.set({ look: settings.look });
 
     const book = openBook(
       holder,
       (notebook, by) => {
-        holder.set({ isDemo: isDemo(notebook), lastBackup: settings.backups[notebook.id] ?? null });
+        holder.set({
+          isDemo: isDemo(notebook),
+          isUnnamed: notebook.id === unnamed,
+          lastBackup: settings.backups[notebook.id] ?? null,
+        });
         holder.dismissOffers();
         // What another tab stored, or what was opened, is not to be stored again.
         if (by === 'reader') keeper.changed(notebook);
@@ -134,6 +141,18 @@ export const Session = {
           }),
         ),
     );
+
+    const beginOwn = (notebook = emptyNotebook(newId('notebook'))) => {
+      book.dispatchAll([{ do: 'replace notebook', notebook }], 'clear the notebook');
+    };
+    /** The demo stays as it is: her first pictures open a notebook of their own; where none of them can be read, none is begun. */
+    const beginWith = async (files: readonly File[], target?: PictureTarget) => {
+      unnamed = newId('notebook');
+      beginOwn(emptyNotebook(unnamed));
+      const added = await readings.add(files, target?.to === 'drawer' ? target : { to: 'new study' });
+      if (added.length === 0 && isEmptyNotebook(book.notebook)) book.undo();
+      return added;
+    };
 
     const closing = new AbortController();
     const demo = async (): Promise<Notebook> => {
@@ -198,7 +217,7 @@ export const Session = {
           return [];
         }
         askToPersist();
-        return readings.add(files, target);
+        return holder.state.isDemo ? beginWith(files, target) : readings.add(files, target);
       },
       readAgain: async (sheetId, side, options) => (await work()).again(sheetId, side, options),
       prepareSide: async (sheetId, side, change) => (await work()).prepare(sheetId, side, change),
@@ -214,9 +233,10 @@ export const Session = {
         return id === null ? null : pictures.urlOf(id);
       },
       places: (held) => places.of(book.notebook, held),
-      clear() {
-        const notebook = emptyNotebook(newId('notebook'));
-        book.dispatchAll([{ do: 'replace notebook', notebook }], 'clear the notebook');
+      clear: () => beginOwn(),
+      named() {
+        unnamed = null;
+        holder.set({ isUnnamed: false });
       },
       async openDemo() {
         try {

@@ -35,14 +35,17 @@ describe('a study', () => {
     within(element, 'qw-reasons', '.dot').focus();
     await drawn(element);
     for (const chart of ['qw-wheel', 'qw-strip']) {
-      expect(within<HTMLElement & { lit: string[] }>(element, 'qw-mats', chart).lit).toEqual(['C', 'c']);
+      expect(within<HTMLElement & { lit: string[] }>(element, '[shows=charts]', chart).lit).toEqual([
+        'C',
+        'c',
+      ]);
     }
     expect(within<HTMLElement & { lit: string[] }>(element, 'qw-mats', '.candidate').lit).toEqual(['C', 'c']);
   });
 
   it('marks the reasons that speak of an ink that is pointed at in a chart', async () => {
     const element = await standAlone('qw-study', pair);
-    const wheel = within(element, 'qw-mats', 'qw-wheel');
+    const wheel = within(element, '[shows=charts]', 'qw-wheel');
     wheel.dispatchEvent(
       new CustomEvent('qw-point', { detail: { inks: ['D'] }, bubbles: true, composed: true }),
     );
@@ -71,14 +74,15 @@ describe('a study', () => {
     });
     expect(await axeTroubles()).toEqual([]);
     const root = element.shadowRoot!;
-    for (const hidden of ['qw-verdict', 'qw-reasons', 'qw-remedies'])
+    for (const hidden of ['qw-verdict', 'qw-deciding', 'qw-reasons', 'qw-remedies', '[shows=charts]'])
       expect(root.querySelector(hidden)).toBeNull();
     expect(within(element, 'qw-mats').shadowRoot!.querySelector('qw-wheel')).toBeNull();
-    expect(within(element, 'qw-candidates').shadowRoot!.textContent).toContain('you say first');
+    expect(within(element, 'qw-candidates', '.thumb').ariaLabel).toContain('you say first');
+    expect(within(element, 'qw-candidates').shadowRoot!.querySelector('svg')).toBeNull();
     expect(root.textContent).not.toContain('bridge');
-    const board = within<HTMLButtonElement>(element, 'qw-study-tools', '.board button');
+    const board = within<HTMLButtonElement>(element, 'qw-study-tools', 'button');
     expect(board.disabled).toBe(true);
-    expect(within(element, 'qw-study-tools', '#why-not').textContent).toBe('once you have said yours');
+    expect(within(element, 'qw-study-tools', '#why-not').textContent).toBe('after you answer');
 
     const said = heard<{ opinion: object; index: number }>(element, 'qw-say');
     within(element, 'qw-opinion', '.answers button:nth-child(3)').click();
@@ -114,8 +118,8 @@ describe('a study', () => {
       heard(element, name),
     );
     within(element, 'qw-study-tools', 'button').click();
-    within(element, 'qw-candidates', '.drop').click();
-    within(element, 'qw-mats', '.candidate', '.turn').click();
+    within(element, 'qw-candidates', '.more').click();
+    within(element, 'qw-mats', '.candidate', '.deeds .turn').click();
     expect([board?.length, paper, turn]).toEqual([
       1,
       [{ as: 'candidate' }],
@@ -125,46 +129,46 @@ describe('a study', () => {
 });
 
 describe('the verdict of a study', () => {
-  it('stands at its head, above the papers, with the reason that turned it', async () => {
+  it('stands below the papers, and tells in full what turned it; the reasons do not tell that again', async () => {
     const element = await standAlone('qw-study', pair);
     const verdict = within(element, 'qw-verdict');
     expect(element.shadowRoot!.querySelectorAll('qw-verdict')).toHaveLength(1);
-    expect(verdict.getBoundingClientRect().bottom).toBeLessThan(
-      within(element, 'qw-mats').getBoundingClientRect().top,
+    expect(verdict.getBoundingClientRect().top).toBeGreaterThan(
+      within(element, 'qw-mats').getBoundingClientRect().bottom - 1,
     );
     expect(within(element, 'qw-verdict', 'h3').textContent).toBe('Needs a bridge.');
-    const first = needsABridge.reasons[needsABridge.decision.turnedBy[0] ?? 0];
-    expect(within(element, 'qw-verdict', '.first').textContent).toContain(first!.says.slice(0, 5));
-    expect(within(element, '.lede').textContent).toMatch(/^Candidate 1 of 1, apart/);
+    const first = needsABridge.reasons[needsABridge.decision.turnedBy[0] ?? 0]!;
+    expect(within(element, 'qw-verdict', '.verdict').textContent).toContain(first.says.slice(0, 5));
+    const told = [...within(element, 'qw-reasons').shadowRoot!.querySelectorAll('li p')];
+    expect(told.filter(({ textContent }) => textContent?.startsWith(first.says.slice(0, 12)))).toEqual([]);
+    expect(within(element, 'qw-verdict', '.margin b').textContent).toContain(first.figure.slice(0, 2));
   });
 
-  it('stands below what is tried while something is, and the line under the title leads to it', async () => {
-    const element = await standAlone('qw-study', { ...pair, supposes: true });
-    expect(within(element, '.lede').textContent).toMatch(/^Needs a bridge\. Candidate 1 of 1, apart/);
-    expect(element.shadowRoot!.querySelectorAll('qw-verdict')).toHaveLength(1);
-    expect(within(element, 'qw-verdict').getBoundingClientRect().top).toBeGreaterThan(
-      within(element, 'qw-mats').getBoundingClientRect().bottom,
-    );
-    within(element, '.found').click();
-    await drawn(element);
-    expect(within(element, 'qw-verdict').shadowRoot!.activeElement?.textContent).toBe('Needs a bridge.');
-    expect(within(element, 'qw-verdict').getBoundingClientRect().top).toBeLessThan(window.innerHeight);
-  });
-
-  it('keeps quiet while the reader is to say first', async () => {
-    const element = await standAlone('qw-study', { ...pair, leaf: { ...study, asksFirst: true } });
-    expect(element.shadowRoot!.querySelector('.found')).toBeNull();
-  });
-
-  it('has beside it what turned the verdict, in plain words', async () => {
+  it('is followed by the two colours that decide, each beside its paper', async () => {
     const element = await standAlone('qw-study', pair);
-    expect(within(element, 'qw-verdict', '.margin').textContent).toContain('colours close but not the same');
+    const swatches = within(element, 'qw-deciding').shadowRoot!.querySelectorAll('.swatch b');
+    expect([...swatches].map(({ textContent }) => textContent)).toEqual(['C', 'c']);
+    const [left, right] = [...swatches].map((swatch) => swatch.parentElement!.getBoundingClientRect());
+    expect(right!.left).toBeCloseTo(left!.right, 0);
+  });
+
+  it('says in what opens that it is a close call', async () => {
+    const close = {
+      ...needsABridge,
+      decision: { ...needsABridge.decision, arguable: 'One could say more.' },
+    };
+    const element = await standAlone('qw-study', {
+      ...pair,
+      candidates: [{ ...candidateView, comparison: close }],
+    });
+    expect(within(element, 'qw-verdict', 'summary').textContent).toContain('close call');
+    expect(within(element, 'qw-verdict', 'details').textContent).toContain('One could say more.');
   });
 });
 
 describe('papers on the mat', () => {
   it.each([1200, 360])('lie edge to edge where they are judged as touching, in %i px', async (width) => {
-    const element = await standAlone('qw-mats', { ...pair, shown: 0, distance: 'touching' });
+    const element = await standAlone('qw-mats', { ...pair, shows: 'papers', shown: 0, distance: 'touching' });
     element.style.width = `${width}px`;
     await drawn(element);
     const [left, right] = ['.anchor', '.candidate'].map((place) =>
@@ -172,15 +176,14 @@ describe('papers on the mat', () => {
     );
     expect(right!.left).toBeCloseTo(left!.right, 0);
     expect(right!.top).toBeCloseTo(left!.top, 0);
-    expect(within(element, '.wheel').getBoundingClientRect().left < right!.right).toBe(width === 360);
   });
 
   it('lie apart where they are judged so', async () => {
-    const element = await standAlone('qw-mats', { ...pair, shown: 0, distance: 'apart' });
+    const element = await standAlone('qw-mats', { ...pair, shows: 'papers', shown: 0, distance: 'apart' });
     const [left, right] = ['.anchor', '.candidate'].map((place) =>
       within(element, place, 'qw-paper').getBoundingClientRect(),
     );
-    expect(right!.left - left!.right).toBeGreaterThan(8);
+    expect(right!.left - left!.right).toBeGreaterThan(7);
   });
 
   it('are renamed where they lie; a name that is emptied comes back', async () => {

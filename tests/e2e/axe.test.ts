@@ -1,6 +1,6 @@
 import { afterAll, describe, expect, inject, it } from 'vitest';
 import { troubles } from '../support/axe.ts';
-import { readerAt, shutBrowser } from '../support/reader.ts';
+import { beginOwn, readerAt, shutBrowser } from '../support/reader.ts';
 import { settled, turnTo } from '../support/settled.ts';
 
 const url = inject('pageUrl');
@@ -36,7 +36,7 @@ describe('axe', () => {
       found.leaves = await troubles(page);
       await page.keyboard.press('Escape');
     }
-    await page.getByRole('button', { name: 'Start your own notebook' }).click();
+    await beginOwn(page);
     await page.locator('qw-empty').waitFor();
     found.empty = await troubles(page);
     expect(Object.entries(found).filter(([, list]) => list.length)).toEqual([]);

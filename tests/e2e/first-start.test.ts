@@ -1,5 +1,5 @@
 import { afterAll, describe, expect, inject, it } from 'vitest';
-import { readerAt, shutBrowser } from '../support/reader.ts';
+import { beginOwn, readerAt, shutBrowser } from '../support/reader.ts';
 
 const url = inject('pageUrl');
 afterAll(shutBrowser);
@@ -40,7 +40,7 @@ describe('the page on its first start', () => {
     const leaves = page.locator('qw-leaves .entry');
     await leaves.nth(3).waitFor();
     const before = await leaves.count();
-    await page.getByRole('button', { name: 'Start your own notebook' }).click();
+    await beginOwn(page);
     await page.getByText('Drop two photographs of paper here, or choose them.').waitFor();
     expect(await leaves.count()).toBe(0);
     await page.keyboard.press('Control+z');

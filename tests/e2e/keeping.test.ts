@@ -12,7 +12,7 @@ describe('a backup', () => {
     await dropFiles(giver.page, [await dotsFile(), await stripesFile()]);
     await giver.page.locator('qw-verdict h3').waitFor();
     const verdict = await giver.page.locator('qw-verdict h3').textContent();
-    await giver.page.getByText('Keep or begin again').click();
+    await giver.page.getByText('Back up or start over').click();
     const coming = giver.page.waitForEvent('download');
     await giver.page.getByRole('button', { name: 'Save a backup' }).click();
     const download = await coming;
@@ -23,7 +23,7 @@ describe('a backup', () => {
 
     const taker = await emptyNotebook(url);
     const { page } = taker;
-    await page.getByText('Keep or begin again').click();
+    await page.getByText('Back up or start over').click();
     const chooser = page.waitForEvent('filechooser');
     await page.getByRole('button', { name: 'Open a backup' }).click();
     await (await chooser).setFiles({
@@ -44,7 +44,7 @@ describe('a reason', () => {
     const reader = await readerAt(url);
     const { page } = reader;
     await page.locator('qw-leaves a', { hasText: 'candidates' }).first().click();
-    const link = page.locator('qw-reasons .margin a').first();
+    const link = page.locator('qw-verdict .margin a').first();
     await link.waitFor();
     const short = await link.textContent();
     await link.click();
@@ -62,12 +62,13 @@ describe('a paper from the drawer', () => {
     const reader = await readerAt(url);
     const { page } = reader;
     await page.locator('qw-leaves a', { hasText: 'study, 1 candidate' }).first().click();
-    const tabs = page.locator('qw-candidates .tab');
+    const tabs = page.locator('qw-candidates .thumb');
     await tabs.first().waitFor();
     const before = await tabs.count();
     await page.getByRole('button', { name: 'Drop or choose a paper' }).click();
     await page.locator('qw-drawer .one', { hasText: 'cardstock' }).first().click();
     await tabs.nth(before).waitFor();
+    await page.locator('qw-mounted.candidate summary', { hasText: 'more' }).click();
     await page.getByRole('button', { name: /^Put .* back$/ }).click();
     await tabs.nth(before).waitFor({ state: 'detached' });
     await page.keyboard.press('Control+z');

@@ -32,7 +32,7 @@ describe('a pair that needs a bridge', () => {
     await knobs.getByText('Cut it down').click();
     await knobs.getByText('crimson').first().click();
     await knobs.locator('input[type=range]').fill('0');
-    await page.locator('.flag', { hasText: 'crimson (b) is cut away' }).waitFor();
+    await page.locator('qw-what-if li', { hasText: 'crimson (b) is cut away' }).waitFor();
     await page.getByRole('button', { name: 'Keep as a note' }).click();
     await page.locator('qw-note').waitFor();
     expect(await page.locator('qw-note textarea').inputValue()).toContain(
@@ -53,12 +53,12 @@ describe('a pair that needs a bridge', () => {
     const first = page.locator('qw-find ol > li').first();
     await first.waitFor();
     expect(await first.textContent()).toContain('holds together');
-    const tabs = await page.locator('qw-candidates .tab').count();
+    const tabs = await page.locator('qw-candidates .thumb').count();
     await page
       .getByRole('button', { name: /^Hold against it/ })
       .first()
       .click();
-    await page.locator('qw-candidates .tab').nth(tabs).waitFor();
+    await page.locator('qw-candidates .thumb').nth(tabs).waitFor();
     await page.locator('qw-find').getByText('What repeats an ink').click();
     await page.locator('qw-find ol', { hasText: 'repeats the ink' }).waitFor();
     await page.locator('qw-find').getByText('What holds with').click();

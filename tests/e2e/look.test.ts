@@ -46,7 +46,7 @@ describe('the look of the page', () => {
 /** Elements whose text, ground or edge has chroma, but for what shows an ink. */
 function colours(page: Page): Promise<{ seen: number; coloured: string[] }> {
   return page.evaluate(() => {
-    const shows = '.chip, svg *, i, qw-miniature *, .tag *';
+    const shows = '.chip, svg *, i, s, qw-miniature *, .tag *, .swatch';
     const coloured: string[] = [];
     let seen = 0;
     const grey = (colour: string): boolean => {

@@ -2,7 +2,7 @@ import { appendFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Page } from 'playwright';
 import { afterAll, describe, expect, inject, it } from 'vitest';
-import { readerAt, shutBrowser } from '../support/reader.ts';
+import { beginOwn, readerAt, shutBrowser } from '../support/reader.ts';
 
 const url = inject('pageUrl');
 afterAll(shutBrowser);
@@ -28,7 +28,7 @@ describe('a newer page', () => {
     const reader = await readerAt(url, { keepsOffline: true });
     const { page } = reader;
     await isKept(page);
-    await page.getByRole('button', { name: 'Start your own notebook' }).click();
+    await beginOwn(page);
     await page.locator('qw-empty').waitFor();
     // From here on the page comes from what is kept, as on every later visit.
     await page.reload();

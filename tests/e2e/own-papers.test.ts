@@ -1,27 +1,47 @@
 import { afterAll, describe, expect, inject, it } from 'vitest';
 import { dotsFile, stripesFile } from '../support/drawn-papers.ts';
-import { dropFiles, emptyNotebook, readerAt, shutBrowser } from '../support/reader.ts';
+import { beginOwn, dropFiles, emptyNotebook, readerAt, shutBrowser } from '../support/reader.ts';
 
 const url = inject('pageUrl');
 afterAll(shutBrowser);
 
 describe('a reader’s own papers, from the demo on', () => {
-  it('dropped anywhere, are in a study of their own that opens at once', async () => {
+  it('dropped anywhere, are in a study in a notebook of her own, which she names; the demo stays as it was', async () => {
     const reader = await readerAt(url);
     const { page } = reader;
-    await page.getByText('drop two photographs of them anywhere on this page').waitFor();
-    expect(await page.getByRole('button', { name: 'Choose two pictures' }).isVisible()).toBe(true);
+    await page.getByText('Do these two papers belong together, and why?').waitFor();
+    expect(await page.getByRole('button', { name: 'Try two of your own' }).isVisible()).toBe(true);
     await dropFiles(page, [await dotsFile(), await stripesFile()]);
     await page.locator('qw-leaves a[aria-current=page]', { hasText: 'Old dots with New stripes' }).waitFor();
     await page.locator('qw-verdict h3').waitFor();
+    expect(await page.locator('qw-leaves .entry').count()).toBe(1);
+    expect(await page.locator('qw-drawer .mini').count()).toBe(2);
+    await page.getByRole('textbox', { name: 'Name of your new notebook' }).fill('Sea album');
+    await page.getByRole('button', { name: 'Done' }).click();
+    await page.getByRole('textbox', { name: 'Title of this notebook' }).getByText('Sea album').waitFor();
+    expect(await page.locator('.demo').count()).toBe(0);
     expect(reader.errors).toEqual([]);
+    await reader.close();
+  });
+
+  it('that cannot be read leave the demo open, with a sentence', async () => {
+    const reader = await readerAt(url);
+    const { page } = reader;
+    const leaves = page.locator('qw-leaves .entry');
+    await leaves.nth(3).waitFor();
+    const before = await leaves.count();
+    await dropFiles(page, [{ name: 'letter.png', type: 'image/png', bytes: new Uint8Array([1, 2]) }]);
+    await page.locator('qw-messages .trouble', { hasText: 'letter.png' }).waitFor();
+    await leaves.nth(before - 1).waitFor();
+    expect(await leaves.count()).toBe(before);
+    await page.getByRole('button', { name: 'Try two of your own' }).waitFor();
     await reader.close();
   });
 
   it('stay in this browser when another notebook is begun, and are opened again from where it is kept', async () => {
     const reader = await readerAt(url);
     const { page } = reader;
-    await page.getByRole('button', { name: 'Start your own notebook' }).click();
+    await beginOwn(page);
     await page.locator('qw-empty').waitFor();
     await dropFiles(page, [await dotsFile(), await stripesFile()]);
     await page.locator('qw-verdict h3').waitFor();

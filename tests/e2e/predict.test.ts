@@ -17,7 +17,7 @@ describe('a study that asks first', () => {
     }
     await page.locator('qw-opinion[first]').waitFor();
     expect(await page.locator('qw-verdict, qw-reasons, qw-remedies, qw-wheel').count()).toBe(0);
-    expect(await page.locator('qw-candidates .tab').textContent()).toContain('you say first');
+    expect(await page.locator('qw-candidates .thumb').getAttribute('aria-label')).toContain('you say first');
 
     // A board would tell what the reading found.
     expect(await page.getByRole('button', { name: 'Make a board' }).isDisabled()).toBe(true);

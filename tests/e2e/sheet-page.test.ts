@@ -121,10 +121,10 @@ describe('the page of a sheet', () => {
     await page.locator('qw-study').waitFor();
     await page.getByRole('button', { name: /^Show One block/ }).click();
     await page.getByRole('button', { name: 'Hold it against the anchor: One block' }).click();
-    await page.locator('qw-candidates .tab', { hasText: 'One block' }).waitFor();
+    await page.locator('qw-candidates .thumb[aria-label*="One block"]').waitFor();
     await saved(page);
     await page.reload();
-    await page.locator('qw-candidates .tab', { hasText: 'One block' }).waitFor();
+    await page.locator('qw-candidates .thumb[aria-label*="One block"]').waitFor();
     await page.locator('qw-mounted.candidate img').waitFor();
     expect(reader.errors).toEqual([]);
     await reader.close();

@@ -37,13 +37,13 @@ describe('two papers dropped on an empty notebook', () => {
     const { page } = reader;
     const stripes = await stripesFile('IMG_2041.png');
     await dropFiles(page, [await dotsFile(), stripes]);
-    await page.locator('qw-candidates .tab').waitFor();
+    await page.locator('qw-candidates .thumb').waitFor();
     await dropFiles(page, [await stripesFile('new-gingham.png', 360)]);
-    await page.locator('qw-candidates .tab.on', { hasText: 'New gingham' }).waitFor();
+    await page.locator('qw-candidates .thumb.on[aria-label*="New gingham"]').waitFor();
     await dropFiles(page, [{ ...stripes, name: 'again.png' }]);
-    await page.locator('qw-candidates .tab.on', { hasText: 'First paper' }).waitFor();
+    await page.locator('qw-candidates .thumb.on[aria-label*="First paper"]').waitFor();
     await page.locator('qw-messages', { hasText: '“again.png” is already in your drawer' }).waitFor();
-    expect(await page.locator('qw-candidates .tab').count()).toBe(2);
+    expect(await page.locator('qw-candidates .thumb').count()).toBe(2);
     expect(reader.errors).toEqual([]);
     await reader.close();
   });
@@ -79,11 +79,11 @@ describe('two papers dropped on an empty notebook', () => {
   it('light up on both papers and in the charts when a reason is pointed at', async () => {
     const reader = await atPair();
     const { page } = reader;
-    await page.locator('qw-reasons li', { hasText: /navy/i }).first().hover();
-    await page.locator('qw-paper canvas.on').nth(1).waitFor();
+    await page.locator('qw-verdict .said, qw-reasons li', { hasText: /navy/i }).first().hover();
+    await page.locator('qw-mounted qw-paper canvas.on').nth(1).waitFor();
     expect(await page.locator('qw-wheel .mark.quiet').count()).toBeGreaterThan(0);
     await page.locator('qw-title').first().hover();
-    await page.locator('qw-paper canvas.on').first().waitFor({ state: 'detached' });
+    await page.locator('qw-mounted qw-paper canvas.on').first().waitFor({ state: 'detached' });
     await reader.close();
   });
 });
@@ -101,7 +101,7 @@ describe('files that cannot be read', () => {
       expect((await told.textContent())?.trim()).toMatch(/^[^{}[\]]{15,240}[.!]$/);
     }
     expect(await page.locator('qw-verdict h3').textContent()).toBe(verdict);
-    expect(await page.locator('qw-candidates .tab').count()).toBe(1);
+    expect(await page.locator('qw-candidates .thumb').count()).toBe(1);
     await page
       .getByRole('button', { name: /^Put away/ })
       .first()

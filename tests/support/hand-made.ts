@@ -1,6 +1,7 @@
 import type { CandidateView, PaperView } from '../../components/study/study-view.ts';
 import { eachAlone } from '../../components/support/sample-papers.ts';
 import type { Advised, Link, Reason } from '../../src/harmony/model.ts';
+import { decidingColours } from '../../src/harmony/reasons/deciding-colours.ts';
 import type { StudyLeaf } from '../../src/notebook/model.ts';
 import type { Base, Ink, Side } from '../../src/sheet/model.ts';
 
@@ -147,6 +148,7 @@ export const anchorView: PaperView = {
 };
 
 export const candidateView: CandidateView = {
+  deciding: decidingColours(needsABridge),
   ...anchorView,
   held: { kind: 'sheet', id: 'ledger', side: 'A' },
   name: 'Quay ledger',

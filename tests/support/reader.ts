@@ -76,10 +76,21 @@ export async function dropFiles(
   }, carried);
 }
 
+/** Begins an empty notebook, from where notebooks are kept. */
+export async function beginOwn(page: Page): Promise<void> {
+  const leaves = page.getByRole('button', { name: 'Leaves', exact: true });
+  const narrow = await leaves.isVisible();
+  if (narrow) await leaves.click();
+  await page.locator('qw-upkeep summary').first().click();
+  await page.getByRole('button', { name: 'Start your own notebook' }).click();
+  await page.locator('qw-upkeep summary').first().click();
+  if (narrow) await leaves.click();
+}
+
 /** A reader who has cleared the demo and has an empty notebook before her. */
 export async function emptyNotebook(url: string, options: ReaderOptions = {}): Promise<Reader> {
   const reader = await readerAt(url, options);
-  await reader.page.getByRole('button', { name: 'Start your own notebook' }).click();
+  await beginOwn(reader.page);
   await reader.page.locator('qw-empty').waitFor();
   return reader;
 }

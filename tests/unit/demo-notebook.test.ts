@@ -141,10 +141,9 @@ describe('the demo notebook', () => {
     for (const { gsm, lb, grade } of weighed) expect(Math.abs(gsm - lb! * factor[grade!])).toBeLessThan(1);
   });
 
-  it('welcomes with a leaf that says how to begin and how to clear it', () => {
-    const [first] = demoLeaves;
-    expect(first).toMatchObject({ kind: 'note' });
-    expect(first!.kind === 'note' && first!.text).toMatch(/drop two photographs/);
-    expect(first!.kind === 'note' && first!.text).toMatch(/start your own notebook/);
+  it('opens on a study of two papers, and its last leaf says how to begin with her own', () => {
+    expect(demoLeaves[0]).toMatchObject({ kind: 'study', asksFirst: false });
+    const last = demoLeaves.at(-1);
+    expect(last?.kind === 'note' && last.text).toMatch(/drop two photographs/);
   });
 });

@@ -37,7 +37,6 @@ export function studyTemplate(leaf: StudyLeaf, margin: readonly string[], scene:
     .candidates=${seen.candidates}
     .surround=${session.state.look.surround}
     .supposed=${supposed?.question ?? ''}
-    ?supposes=${isOpen}
     .reading=${session.state.readings.filter(({ studyId }) => studyId === leaf.id).map(({ fileName }) => fileName)}
   >
     ${

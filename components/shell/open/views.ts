@@ -4,6 +4,7 @@ import type { Drawer, Held } from '../../../src/drawer/model.ts';
 import { familyPlaces } from '../../../src/harmony/measure/family-places.ts';
 import { isGathered, takeSide } from '../../../src/harmony/measure/take-side.ts';
 import type { FamilySide } from '../../../src/harmony/model.ts';
+import { decidingColours } from '../../../src/harmony/reasons/deciding-colours.ts';
 import type { Opinion, StudyLeaf } from '../../../src/notebook/model.ts';
 import type { Places, Side } from '../../../src/sheet/model.ts';
 import { weightWords } from '../../../src/sheet/paper-weight.ts';
@@ -77,7 +78,10 @@ export function candidateViews(
     // Only what is shown is mended: the first, where none is chosen.
     const isShown = all.some((one) => one.index === shown) ? index === shown : place === 0;
     const remedies = isShown && anchor ? session.remedies(anchor, held, distance) : null;
-    return paper ? [{ ...paper, side: comparison.candidate, index, comparison, remedies, opinion }] : [];
+    const deciding = isShown ? decidingColours(comparison) : null;
+    return paper
+      ? [{ ...paper, side: comparison.candidate, index, comparison, deciding, remedies, opinion }]
+      : [];
   });
 }
 

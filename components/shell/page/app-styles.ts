@@ -70,12 +70,22 @@ export const appStyles = css`
     font: 14px/1.35 var(--qw-sans);
   }
   .demo p {
-    flex: 1 1 260px;
+    flex: 1 1 150px;
   }
-  .demo div {
-    display: flex;
-    flex-wrap: wrap;
-    gap: 6px 10px;
+  .demo b {
+    font: 600 16px/1.3 var(--qw-serif);
+  }
+  .demo.name p {
+    flex: none;
+  }
+  .demo qw-title {
+    flex: 1 1 100px;
+    max-width: 340px;
+    margin-right: auto;
+    padding: 8px 10px;
+    border: 1px solid var(--qw-hair);
+    border-radius: 3px;
+    font: 15px/1.4 var(--qw-sans);
   }
   qw-drawer {
     grid-area: drawer;
@@ -198,10 +208,7 @@ export const appStyles = css`
       display: none;
     }
     .demo {
-      padding: 8px 18px;
-    }
-    .demo div {
-      gap: 6px 8px;
+      padding: 6px 18px;
     }
     .demo .slip {
       padding-inline: 10px;

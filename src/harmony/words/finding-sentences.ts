@@ -98,9 +98,16 @@ export const findingWords: Readonly<Record<FindingName, FindingWords>> = {
   },
   'grounds agree': {
     title: 'the bases agree',
-    says: (told) =>
-      `Both lie on the same base, ${lower1(Two(two(told)))}: neither makes the other look dirty.`,
-    short: () => 'Both lie on the same base.',
+    says(told) {
+      const [a, b] = two(told);
+      return a.word === b.word
+        ? `Both lie on the same ${a.word}, (${a.id}) and (${b.id}): neither makes the other look dirty.`
+        : `Both lie on the same base, ${lower1(Two(two(told)))}: neither makes the other look dirty.`;
+    },
+    short(told) {
+      const [a, b] = two(told);
+      return a.word === b.word ? `Both lie on the same ${a.word}.` : 'Both lie on the same base.';
+    },
     figure: (told) => `ΔE₀₀ ${number(told.numbers.deltaE00 ?? 0)}`,
   },
   'comes back': {

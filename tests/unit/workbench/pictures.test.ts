@@ -1,5 +1,5 @@
 import { resolveObjectURL } from 'node:buffer';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import type { Picture } from '../../../src/storage/database.ts';
 import type { Shelf } from '../../../src/storage/shelf.ts';
 import { holdPictures, type PictureLimits } from '../../../src/workbench/pictures.ts';
@@ -52,8 +52,7 @@ describe('pictures that are shown', () => {
     const { pictures, fetched } = held();
     for (const id of ['a', 'b', 'c', 'd', 'e']) pictures.urlOf(id);
     expect(fetched).toEqual(['a', 'b']);
-    await pause(60);
-    expect(fetched).toEqual(['a', 'b', 'e', 'd', 'c']);
+    await vi.waitFor(() => expect(fetched).toEqual(['a', 'b', 'e', 'd', 'c']));
     pictures.close();
   });
 
