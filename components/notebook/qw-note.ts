@@ -1,4 +1,4 @@
-import { css, html } from 'lit';
+import { css, html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import type { NoteLeaf } from '../../src/notebook/model.ts';
 import { controls, ruled } from '../support/controls.ts';
@@ -23,6 +23,12 @@ export class QwNote extends QwElement {
       .margin {
         padding-top: 8px;
       }
+      img {
+        display: block;
+        max-width: 100%;
+        height: auto;
+        margin-top: 14px;
+      }
       qw-writing {
         --lines: 12;
         max-width: 41em;
@@ -40,11 +46,15 @@ export class QwNote extends QwElement {
   /** Stands in the margin: "leaf 1", "saved". */
   @property({ attribute: false }) margin: readonly string[] = [];
 
+  /** Address of its picture, or null while it loads and where there is none. */
+  @property({ attribute: false }) picture: string | null = null;
+
   override render() {
     return html`<div class="row">
       <div class="margin">${this.margin.map((line) => html`<span>${line}</span>`)}</div>
       <div class="text">
         <qw-title .value=${this.leaf?.title ?? ''}></qw-title>
+        ${this.leaf?.picture && this.picture ? html`<img src=${this.picture} alt=${this.leaf.picture.alt} />` : nothing}
         <qw-writing
           label="What is written on this leaf"
           prompt="Write here: what is in the drawer, what you were looking for, what you learnt."

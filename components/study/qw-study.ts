@@ -30,8 +30,8 @@ import { verdictInSentence } from './words.ts';
  * @fires qw-make-board - nothing
  * @fires qw-choose-paper - `{ as }` · qw-drop-paper - `{ key, as }` · qw-turn-over - `{ as, side }`
  * @fires qw-show-candidate, qw-remove-candidate - `{ index }`
- * @slot tried - stands in place of the papers while something is only supposed of them
- * @slot what-if - stands below the papers
+ * @slot tried - stands below the remedies: what is tried, drawn
+ * @slot what-if - stands below the ways to look further
  * @slot further - stands after the remedies: ways to look further
  */
 @customElement('qw-study')
@@ -44,8 +44,8 @@ export class QwStudy extends QwElement {
   /** Best first. */
   @property({ attribute: false }) candidates: readonly CandidateView[] = [];
   @property() surround: Surround = 'grey';
-  /** What is only supposed of the pair that is shown, as a question; '' where all is as it is. */
-  @property() supposed = '';
+  /** The pair as it would be, while something is tried: the charts are drawn of it. */
+  @property({ attribute: false }) asIf: Pick<QwStudy, 'anchor' | 'candidates'> | null = null;
   /** File names of pictures that are being read for this study. */
   @property({ attribute: false }) reading: readonly string[] = [];
   @state() private lit: readonly string[] = [];
@@ -73,9 +73,8 @@ export class QwStudy extends QwElement {
         </div>
       </div>
       <qw-study-tools .leaf=${leaf} .surround=${this.surround} ?has-pair=${shown !== null && this.anchor !== null} ?quiet=${quiet}></qw-study-tools>
-      ${this.supposed ? html`<slot name="tried">${this.papers(shown, quiet)}</slot>` : this.papers(shown, quiet)}
+      ${this.papers(shown, quiet)}
       <div aria-live="polite" class="unseen">${told ? spoken(shown) : nothing}</div>
-      ${told ? html`<slot name="what-if"></slot>` : nothing}
       ${shown ? (quiet ? this.question(shown) : this.answer(shown)) : this.invitation()}
       ${shown ? nothing : html`<slot name="further"></slot>`}
       <div class="row words">
@@ -94,7 +93,7 @@ export class QwStudy extends QwElement {
   /** The papers come first, as large as the leaf allows, with the candidates in small beside them. */
   private papers(shown: CandidateView | null, quiet: boolean) {
     return html`<div class="wide ${this.anchor ? 'laid' : ''}">
-      ${this.mats('papers', shown, quiet)}
+      ${this.mats(shown, quiet)}
       ${
         this.anchor
           ? html`<qw-candidates .candidates=${this.candidates} .shown=${shown?.index ?? -1} ?asks-first=${this.leaf!.asksFirst} .surround=${this.surround}></qw-candidates>`
@@ -103,19 +102,31 @@ export class QwStudy extends QwElement {
     </div>`;
   }
 
-  private mats(shows: 'papers' | 'charts', shown: CandidateView | null, quiet: boolean) {
-    const { wheel, distance } = this.leaf!;
+  private mats(shown: CandidateView | null, quiet: boolean) {
     return html`<qw-mats
-      shows=${shows}
+      shows="papers"
       .anchor=${this.anchor}
       .candidates=${this.candidates}
       .shown=${shown?.index ?? -1}
-      .wheel=${wheel}
-      .distance=${distance}
+      .distance=${this.leaf!.distance}
       .reading=${this.reading}
       .surround=${this.surround}
       .lit=${this.lit}
       ?quiet=${quiet}
+    ></qw-mats>`;
+  }
+
+  /** Wheel and strip, of what is tried while something is. */
+  private charts(shown: CandidateView) {
+    const { anchor, candidates } = this.asIf ?? this;
+    return html`<qw-mats
+      shows="charts"
+      .anchor=${anchor}
+      .candidates=${candidates}
+      .shown=${shown.index}
+      .wheel=${this.leaf!.wheel}
+      .surround=${this.surround}
+      .lit=${this.lit}
     ></qw-mats>`;
   }
 
@@ -125,16 +136,14 @@ export class QwStudy extends QwElement {
 
   private answer(shown: CandidateView) {
     const { comparison } = shown;
-    const verdict = html`<qw-verdict tells lead=${this.supposed ? 'What if: ' : ''} .comparison=${comparison}></qw-verdict>`;
-    const reasons = html`<qw-reasons without-turned .comparison=${comparison} .lit=${this.lit}></qw-reasons>`;
-    const charts = html`<div class="wide">${this.mats('charts', shown, false)}</div>`;
-    if (this.supposed) return html`${verdict}${reasons}${charts}`;
-    return html`${verdict}
+    return html`<qw-verdict tells .comparison=${comparison}></qw-verdict>
       <div class="wide deciding"><qw-deciding .anchor=${this.anchor} .candidate=${shown} .surround=${this.surround}></qw-deciding></div>
-      ${reasons}
+      <qw-reasons without-turned .comparison=${comparison} .lit=${this.lit}></qw-reasons>
       <qw-remedies .comparison=${comparison} .remedies=${shown.remedies ?? []}></qw-remedies>
-      ${charts}
+      <slot name="tried"></slot>
       <slot name="further"></slot>
+      <slot name="what-if"></slot>
+      <div class="wide">${this.charts(shown)}</div>
       <qw-opinion
         .opinion=${shown.opinion}
         .reading=${comparison.verdict}

@@ -6,9 +6,7 @@ import { controls, ruled } from '../support/controls.ts';
 import { QwElement } from '../support/element.ts';
 import { emit } from '../support/emit.ts';
 import './qw-what-if-knobs.ts';
-import { verdictMark } from './verdict-mark.ts';
 import { type WhatIfView, withChange } from './what-if-view.ts';
-import { verdictInSentence } from './words.ts';
 
 /**
  * What if? Changes to a pair that are tried on screen before the scissors. What is supposed stands in a dashed frame;
@@ -16,7 +14,6 @@ import { verdictInSentence } from './words.ts';
  * @fires qw-suppose - `{ changes, settled }`: all changes that now hold; one step unless it is still being dragged
  * @fires qw-step-back - nothing: the last step is taken back
  * @fires qw-leave-it - nothing: all as it was, and the panel shut
- * @fires qw-keep-supposed - nothing: what is supposed is kept as a note
  */
 @customElement('qw-what-if')
 export class QwWhatIf extends QwElement {
@@ -39,12 +36,11 @@ export class QwWhatIf extends QwElement {
       <div class="text">
         <div class="frame">
           <h3 id="head" tabindex="-1">What if?</h3>
-          <p class="lede">Try it here before the scissors: charts, verdict and reasons follow as you drag.</p>
+          <p class="lede">Try it here before the scissors: the papers, the verdict and the charts follow.</p>
           <qw-what-if-knobs .view=${view} .inkOf=${this.inkOf} @qw-try-change=${this.onTry}></qw-what-if-knobs>
           ${view.clauses.length ? this.supposed(view) : nothing}
           <div class="ways">
             <button type="button" class="word" ?disabled=${view.steps === 0} @click=${() => emit(this, 'qw-step-back', {})}><span>One step back</span></button>
-            <button type="button" class="word" ?disabled=${view.clauses.length === 0} @click=${() => emit(this, 'qw-keep-supposed', {})}><span>Keep as a note</span></button>
             <button type="button" class="word" @click=${() => emit(this, 'qw-leave-it', {})}><span>Leave it as it is</span></button>
           </div>
         </div>
@@ -60,11 +56,7 @@ export class QwWhatIf extends QwElement {
             <button type="button" class="word" aria-label="Leave out: ${clause}" @click=${() => this.suppose(view.changes.toSpliced(place, 1), true)}><span>leave out</span></button>
           </li>`,
         )}
-      </ol>
-      <p class="turn" aria-live="polite">
-        <span>${verdictMark(view.from.verdict, 34)} as it is: ${verdictInSentence(view.from.verdict)}</span>
-        ${view.after ? html`<b>${verdictMark(view.after, 34)} what if: ${verdictInSentence(view.after)}</b>` : nothing}
-      </p>`;
+      </ol>`;
   }
 
   private onTry(event: CustomEvent<{ change: Change; settled: boolean }>): void {
@@ -111,25 +103,11 @@ function styles() {
       border-bottom: 1px solid var(--qw-rule);
       font-size: 16px;
     }
-    .turn,
     .ways {
       display: flex;
       flex-wrap: wrap;
       align-items: center;
       gap: 4px 26px;
-    }
-    .turn {
-      padding: 10px 0 2px;
-      font: 14.5px/1.3 var(--qw-sans);
-    }
-    .turn span,
-    .turn b {
-      display: inline-flex;
-      align-items: center;
-      gap: 10px;
-    }
-    .turn span {
-      color: var(--qw-soft);
     }
     @container (max-width: 620px) {
       .frame {

@@ -1,4 +1,4 @@
-import type { Change, Comparison, Verdict } from '../../src/harmony/model.ts';
+import type { Change, Comparison } from '../../src/harmony/model.ts';
 import type { Ink } from '../../src/sheet/model.ts';
 
 /** What a what-if works on and shows. */
@@ -11,8 +11,6 @@ export interface WhatIfView {
   readonly changes: readonly Change[];
   /** One clause a change: "raspberry (c) is cut away". */
   readonly clauses: readonly string[];
-  /** The verdict after the changes; null while there are none. */
-  readonly after: Verdict | null;
   /** How many steps can be taken back. */
   readonly steps: number;
 }

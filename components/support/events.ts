@@ -94,7 +94,7 @@ export interface QwEvents {
   'qw-suppose': { readonly changes: readonly Change[]; readonly settled: boolean };
   'qw-step-back': Nothing;
   'qw-leave-it': Nothing;
-  'qw-keep-supposed': Nothing;
+  'qw-keep-supposed': { readonly picture: Blob | null };
   'qw-colour-what': { readonly value: string };
   'qw-keep-part': { readonly frame: Frame; readonly name: string };
 

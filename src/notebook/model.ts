@@ -20,6 +20,14 @@ interface LeafBase {
 export interface NoteLeaf extends LeafBase {
   readonly kind: 'note';
   readonly text: string;
+  /** Stands above the text. */
+  readonly picture?: NotePicture;
+}
+
+/** A picture on a note: its id among the stored pictures, and what it shows, in words. */
+export interface NotePicture {
+  readonly pictureId: string;
+  readonly alt: string;
 }
 
 export interface SheetLeaf extends LeafBase {

@@ -1,8 +1,8 @@
-import type { Notebook } from '../notebook/model.ts';
+import type { Leaf, Notebook } from '../notebook/model.ts';
 import type { KeptSide, Part } from '../sheet/model.ts';
 import type { SetAside } from './records.ts';
 
-/** Ids of all pictures that a notebook's sheets and parts point at. */
+/** Ids of all pictures that a notebook's sheets, parts and notes point at. */
 export function pictureIdsOf(notebook: Notebook): ReadonlySet<string> {
   const ids = new Set<string>();
   const { sheets, parts } = notebook.drawer;
@@ -14,6 +14,9 @@ export function pictureIdsOf(notebook: Notebook): ReadonlySet<string> {
     }
   }
   for (const { pictureId } of parts) if (pictureId !== undefined) ids.add(pictureId);
+  for (const leaf of notebook.leaves) {
+    if (leaf.kind === 'note' && leaf.picture !== undefined) ids.add(leaf.picture.pictureId);
+  }
   return ids;
 }
 
@@ -36,7 +39,7 @@ function withIds(value: unknown, change: (id: string) => string): unknown {
   );
 }
 
-/** The notebook with every picture's id changed; ids that `to` does not know become null: a sheet without a picture. */
+/** The notebook with every picture's id changed; ids that `to` does not know become null: a sheet, or a note, without a picture. */
 export function withPictureIds(notebook: Notebook, to: ReadonlyMap<string, string>): Notebook {
   const renamed = ({ taken, ...kept }: KeptSide): KeptSide => {
     const photograph = taken === undefined ? undefined : to.get(taken.pictureId);
@@ -52,9 +55,16 @@ export function withPictureIds(notebook: Notebook, to: ReadonlyMap<string, strin
     const picture = pictureId === undefined ? undefined : to.get(pictureId);
     return picture === undefined ? part : { ...part, pictureId: picture };
   };
+  const noted = (leaf: Leaf): Leaf => {
+    if (leaf.kind !== 'note' || leaf.picture === undefined) return leaf;
+    const { picture, ...note } = leaf;
+    const pictureId = to.get(picture.pictureId);
+    return pictureId === undefined ? note : { ...note, picture: { ...picture, pictureId } };
+  };
   const { sheets, parts } = notebook.drawer;
   return {
     ...notebook,
+    leaves: notebook.leaves.map(noted),
     drawer: {
       ...notebook.drawer,
       sheets: sheets.map((sheet) => ({

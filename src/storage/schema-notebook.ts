@@ -43,7 +43,12 @@ const opinions = v.pipe(
 
 export const leafSchema = schemaOf<Leaf>()(
   v.variant('kind', [
-    v.strictObject({ kind: v.literal('note'), ...head, text: textSchema } satisfies EntriesOf<NoteLeaf>),
+    v.strictObject({
+      kind: v.literal('note'),
+      ...head,
+      text: textSchema,
+      picture: v.exactOptional(v.strictObject({ pictureId: idSchema, alt: nameSchema })),
+    } satisfies EntriesOf<NoteLeaf>),
     v.strictObject({
       kind: v.literal('sheet'),
       ...head,

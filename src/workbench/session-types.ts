@@ -73,6 +73,10 @@ export interface Session {
   pictureUrl(held: Held, size?: 'full' | 'thumb'): string | null;
   /** The same of a side's photograph as it was taken. */
   takenUrl(sheetId: string, side: 'A' | 'B'): string | null;
+  /** Stores a picture that was drawn here, such as what was tried. @returns its id, or null where it can't be opened. */
+  keepPicture(picture: Blob): Promise<string | null>;
+  /** A blob: address of a stored picture by its id, or null while it is loading or where there is none. */
+  storedUrl(pictureId: string): string | null;
   /** Where each ink lies, computed again off the page's thread when first asked; null where there is no picture. */
   places(held: Held): Promise<Places | null>;
 

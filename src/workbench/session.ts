@@ -13,6 +13,7 @@ import type { Bundles } from './bundles.ts';
 import { choiceEdit } from './choice-edit.ts';
 import { startComparisons } from './comparisons.ts';
 import { type Demo, isDemo, makeDemo } from './demo-client.ts';
+import { drawnPicture } from './drawn-picture.ts';
 import { startHousekeeping } from './housekeeping.ts';
 import { startKeeper } from './keeper.ts';
 import { newId } from './new-id.ts';
@@ -232,6 +233,12 @@ export const Session = {
         const id = kept?.taken?.pictureId ?? kept?.pictureId ?? null;
         return id === null ? null : pictures.urlOf(id);
       },
+      async keepPicture(picture) {
+        const kept = await drawnPicture(picture, newId('picture')).catch(() => null);
+        if (kept !== null) await pictures.add([kept]);
+        return kept?.id ?? null;
+      },
+      storedUrl: pictures.urlOf,
       places: (held) => places.of(book.notebook, held),
       clear: () => beginOwn(),
       named() {

@@ -3,7 +3,14 @@ import { allHeld, heldKey, nameOfHeld, pairNames, sideOfHeld } from '../drawer/f
 import type { Drawer, Held } from '../drawer/model.ts';
 import type { Change, Comparison } from '../harmony/model.ts';
 import { whatIf } from '../harmony/remedies/what-if.ts';
-import { changeSays, type PairNames, whatIfNote, whatIfSays } from '../harmony/words/change-words.ts';
+import {
+  beforeAfterAlt,
+  changeSays,
+  type PairNames,
+  whatIfNote,
+  whatIfSays,
+} from '../harmony/words/change-words.ts';
+import { keptName } from '../notebook/limits.ts';
 import type { NoteLeaf } from '../notebook/model.ts';
 import { inkOf } from '../sheet/ink.ts';
 import type { Ink, Side } from '../sheet/model.ts';
@@ -66,10 +73,18 @@ function isLike(one: Side | null, other: Side): boolean {
   return mine!.every(({ hex, share }, i) => hex === theirs![i]!.hex && share === theirs![i]!.share);
 }
 
-/** The note that keeps a what-if. */
-export function noteOfSupposed(id: string, from: Comparison, supposed: Supposed): NoteLeaf {
+/** The note that keeps a what-if, with the two pairs as a picture where there is one. */
+export function noteOfSupposed(
+  id: string,
+  from: Comparison,
+  supposed: Supposed,
+  pictureId: string | null,
+): NoteLeaf {
   const { question, comparison } = supposed;
-  return { id, kind: 'note', title: question, text: whatIfNote(question, from, comparison) };
+  const note: NoteLeaf = { id, kind: 'note', title: question, text: whatIfNote(question, from, comparison) };
+  return pictureId === null
+    ? note
+    : { ...note, picture: { pictureId, alt: keptName(beforeAfterAlt(from, comparison)) } };
 }
 
 /** An ink of a colour that was set by hand: OKLCH lightness 0–1, chroma, hue in degrees. */

@@ -16,7 +16,6 @@ const view: WhatIfView = {
   plains: [{ id: 'k', name: 'kraft cardstock', ink: kraft, neutral: true }],
   changes: [],
   clauses: [],
-  after: null,
   steps: 0,
 };
 const inkOf = (l: number, c: number, h: number): Ink => ({ ...navy, oklch: [l, c, h] });
@@ -53,7 +52,7 @@ describe('what if', () => {
       clauses: ['a strip of kraft'],
       steps: 1,
     };
-    await standAlone('qw-what-if', { view: { ...view, ...some, after: 'holds-together' }, inkOf }, look);
+    await standAlone('qw-what-if', { view: { ...view, ...some }, inkOf }, look);
     expect(await axeTroubles()).toEqual([]);
   });
 
@@ -105,26 +104,22 @@ describe('what if', () => {
     expect(strip.told).toEqual([{ changes: [{ kind: 'strip', ink: kraft }], settled: true }]);
   });
 
-  it('leaves one change out, steps back, keeps a note, and leaves all as it is', async () => {
+  it('leaves one change out, steps back, and leaves all as it is', async () => {
     const changes: Change[] = [
       { kind: 'trim', of: 'candidate', ink: 'c' },
       { kind: 'strip', ink: kraft },
     ];
     const clauses = ['raspberry (c) is cut away', 'a strip of kraft lies between them'];
     const element = await standAlone('qw-what-if', {
-      view: { ...view, changes, clauses, after: 'holds-together', steps: 2 },
+      view: { ...view, changes, clauses, steps: 2 },
       inkOf,
     });
     const told = heard<Supposed>(element, 'qw-suppose');
     within(element, 'li button').click();
     expect(told).toEqual([{ changes: [changes[1]], settled: true }]);
-    expect(within(element, '.turn').textContent).toMatch(
-      /as it is: needs a bridge.*what if: holds together/s,
-    );
     for (const [name, place] of [
       ['qw-step-back', 1],
-      ['qw-keep-supposed', 2],
-      ['qw-leave-it', 3],
+      ['qw-leave-it', 2],
     ] as const) {
       const asked = heard(element, name);
       within(element, `.ways button:nth-child(${place})`).click();
@@ -142,19 +137,17 @@ describe('what if', () => {
   });
 });
 
-describe('a study of which something is only supposed', () => {
-  it('says so at the verdict, and holds back the papers as they are, remedies and opinion', async () => {
-    const supposed = 'What if raspberry (c) is cut away?';
-    const pair = { leaf: study, anchor: anchorView, candidates: [candidateView], margin: [], supposed };
+describe('a study of which something is tried', () => {
+  it('stays as it is, shows what is tried below the remedies, and draws its charts of that', async () => {
+    const asIf = { anchor: anchorView, candidates: [{ ...candidateView, name: 'Quay ledger, cut' }] };
+    const pair = { leaf: study, anchor: anchorView, candidates: [candidateView], margin: [], asIf };
     const element = await standAlone('qw-study', pair);
-    expect(element.shadowRoot!.querySelector('slot[name=tried]')).not.toBeNull();
-    expect(within(element, 'qw-verdict', 'h3').textContent).toBe('What if: needs a bridge.');
-    const held = 'qw-remedies, qw-opinion, qw-candidates, [shows=papers]';
-    expect(element.shadowRoot!.querySelector(held)).toBeNull();
-    expect(await axeTroubles()).toEqual([]);
-    Object.assign(element, { supposed: '' });
-    await drawn(element);
-    expect(element.shadowRoot!.querySelectorAll(held)).toHaveLength(4);
+    expect(element.shadowRoot!.querySelector('qw-remedies ~ slot[name=tried]')).not.toBeNull();
+    expect(within(element, 'qw-verdict', 'h3').textContent).toBe('Needs a bridge.');
+    const named = (shows: string) =>
+      within<HTMLElement & { candidates: { name: string }[] }>(element, `[shows=${shows}]`).candidates[0]
+        ?.name;
+    expect([named('papers'), named('charts')]).toEqual(['Quay ledger', 'Quay ledger, cut']);
   });
 });
 

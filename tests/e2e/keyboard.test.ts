@@ -133,8 +133,8 @@ describe('with the keyboard alone', () => {
       .first()
       .focus();
     await page.keyboard.press('Enter');
-    await page.getByRole('button', { name: 'Keep as a note' }).waitFor();
-    await press('Keep as a note');
+    await comesTo(page, 'h3', /./);
+    await press('Keep it');
     await page.locator('qw-note').waitFor();
     await comesTo(page, 'h2', /./);
 

@@ -1,4 +1,4 @@
-import type { Page } from 'playwright';
+import type { Locator, Page } from 'playwright';
 import { afterAll, describe, expect, inject, it } from 'vitest';
 import { troubles } from '../support/axe.ts';
 import { type Reader, readerAt, shutBrowser } from '../support/reader.ts';
@@ -10,6 +10,13 @@ async function atHearts(options: Parameters<typeof readerAt>[1] = {}): Promise<R
   const reader = await readerAt(`${url}#bough-and-hearts`, options);
   await reader.page.locator('qw-verdict h3').waitFor();
   return reader;
+}
+
+/** The whole of it is on the screen. */
+async function expectInView(page: Page, what: Locator): Promise<void> {
+  const box = (await what.boundingBox())!;
+  expect(box.y).toBeGreaterThanOrEqual(0);
+  expect(box.y + box.height).toBeLessThanOrEqual(page.viewportSize()!.height);
 }
 
 const verdictOf = (page: Page) => page.locator('qw-verdict h3').textContent();
@@ -24,17 +31,22 @@ describe('a pair that needs a bridge', () => {
       .getByRole('button', { name: /^Try it/ })
       .first()
       .click();
-    await page.locator('qw-verdict h3', { hasText: 'What if: holds together.' }).waitFor();
+    const tried = page.locator('qw-before-after');
+    await tried.locator('.after', { hasText: 'Holds together.' }).waitFor();
+    expect(await tried.locator('.before').textContent()).toContain('Needs a bridge.');
+    expect(await verdictOf(page)).toBe('Needs a bridge.');
+    for (const canvas of await tried.locator('canvas').all()) await expectInView(page, canvas);
+    await tried.getByRole('button', { name: 'Change something else too' }).click();
     await page.getByRole('button', { name: 'One step back' }).click();
-    await page.locator('qw-verdict h3', { hasText: /^Needs a bridge/ }).waitFor();
+    await tried.waitFor({ state: 'detached' });
 
     const knobs = page.locator('qw-what-if-knobs');
     await knobs.getByText('Cut it down').click();
     await knobs.getByText('crimson').first().click();
     await knobs.locator('input[type=range]').fill('0');
     await page.locator('qw-what-if li', { hasText: 'crimson (b) is cut away' }).waitFor();
-    await page.getByRole('button', { name: 'Keep as a note' }).click();
-    await page.locator('qw-note').waitFor();
+    await page.getByRole('button', { name: 'Keep it' }).click();
+    await page.locator('qw-note img[alt*="as they are"]').waitFor();
     expect(await page.locator('qw-note textarea').inputValue()).toContain(
       'As it is, the pair needs a bridge',
     );

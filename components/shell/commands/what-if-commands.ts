@@ -1,28 +1,42 @@
 import type { Held } from '../../../src/drawer/model.ts';
 import type { Change, Comparison } from '../../../src/harmony/model.ts';
 import type { StudyLeaf } from '../../../src/notebook/model.ts';
+import type { QwBeforeAfter } from '../../study/qw-before-after.ts';
 import type { CommandMap, Scene } from './command.ts';
 
 /** What if: opened, changed, stepped back, left, kept. */
 export const whatIfCommands = {
-  'qw-try': (scene, { changes }) => void openWhatIf(scene, changes),
+  'qw-try': (scene, { changes }) => void tryIt(scene, changes),
   'qw-suppose': ({ app }, { changes, settled }) => app.supposing.suppose(changes, settled),
   'qw-step-back': ({ app }) => void app.supposing.back(),
   'qw-leave-it': ({ app }) => app.supposing.leave(),
-  'qw-keep-supposed': (scene) => {
+  'qw-keep-supposed': async (scene, { picture }) => {
     const pair = pairOn(scene);
-    const id = pair && scene.app.supposing.keep(pair.study, pair.held, pair.comparison);
+    const id = pair && (await scene.app.supposing.keep(pair.study, pair.held, pair.comparison, picture));
     if (!id) return;
     scene.app.supposing.leave();
     scene.app.route.go(id);
   },
 } satisfies CommandMap;
 
-/** Opens the panel on the pair that is shown and takes the reader to it. */
-export async function openWhatIf(scene: Scene, changes: readonly Change[] = []): Promise<void> {
+/** Draws a remedy on the papers, where it was asked for. */
+async function tryIt(scene: Scene, changes: readonly Change[]): Promise<void> {
   const pair = pairOn(scene);
   if (!pair) return;
+  scene.app.supposing.leave();
   await scene.app.supposing.open(pair.study, pair.held, changes);
+  await scene.app.updateComplete;
+  const tried = scene.app.renderRoot.querySelector<QwBeforeAfter>('qw-before-after');
+  await tried?.pictured();
+  tried?.focus({ preventScroll: true });
+  tried?.scrollIntoView({ block: 'nearest' });
+}
+
+/** Opens the panel on the pair that is shown and takes the reader to it. */
+export async function openWhatIf(scene: Scene): Promise<void> {
+  const pair = pairOn(scene);
+  if (!pair) return;
+  await scene.app.supposing.open(pair.study, pair.held);
   await scene.app.updateComplete;
   const panel = scene.app.renderRoot.querySelector<HTMLElement & { updateComplete: Promise<unknown> }>(
     'qw-what-if',

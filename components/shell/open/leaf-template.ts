@@ -49,7 +49,10 @@ interface DrawnKind<Kind extends LeafKind> {
 
 const kinds: { readonly [Kind in LeafKind]: DrawnKind<Kind> } = {
   study: { draw: studyTemplate },
-  note: { draw: (leaf, margin) => html`<qw-note .leaf=${leaf} .margin=${margin}></qw-note>` },
+  note: {
+    draw: (leaf, margin, { session }) =>
+      html`<qw-note .leaf=${leaf} .margin=${margin} .picture=${leaf.picture ? session.storedUrl(leaf.picture.pictureId) : null}></qw-note>`,
+  },
   sheet: {
     fetch: () => import('./qw-open-sheet.ts'),
     draw: (leaf, margin, { session, shelf, faces }) =>

@@ -8,6 +8,7 @@ import type { CandidateView, PaperView } from '../../study/study-view.ts';
 import { emit } from '../../support/emit.ts';
 import type { PlacesShelf } from './places-shelf.ts';
 import type { Supposing } from './supposing.ts';
+import { triedView } from './tried-view.ts';
 import { candidateViews, paperView } from './views.ts';
 import { whatIfView } from './what-if-view.ts';
 
@@ -29,22 +30,27 @@ export function studyTemplate(leaf: StudyLeaf, margin: readonly string[], scene:
   const shown = candidates.find(({ index }) => index === leaf.shown) ?? candidates[0] ?? null;
   const isOpen = anchor !== null && shown !== null && supposing.isOf(leaf, shown.held);
   const supposed = isOpen ? supposing.of(leaf, shown.held, shown.comparison) : null;
-  const seen = supposed && shown ? asIf(scene, anchor!, candidates, shown, supposed) : { anchor, candidates };
+  const tried = supposed && shown ? asIf(scene, anchor!, candidates, shown, supposed) : null;
   return html`<qw-study
     .leaf=${leaf}
     .margin=${margin}
-    .anchor=${seen.anchor}
-    .candidates=${seen.candidates}
+    .anchor=${anchor}
+    .candidates=${candidates}
+    .asIf=${tried}
     .surround=${session.state.look.surround}
-    .supposed=${supposed?.question ?? ''}
     .reading=${session.state.readings.filter(({ studyId }) => studyId === leaf.id).map(({ fileName }) => fileName)}
   >
     ${
-      isOpen
+      isOpen && supposing.byHand
         ? html`<qw-what-if slot="what-if" .view=${whatIfView(session, anchor, shown, supposing, supposed)} .inkOf=${supposing.inkOf}></qw-what-if>`
         : nothing
     }
-    ${anchor && !supposed ? furtherTemplate(leaf, anchor, shown, scene, isOpen) : nothing}
+    ${
+      supposed && shown
+        ? html`<qw-before-after slot="tried" ?by-hand=${supposing.byHand} .view=${triedView(scene, anchor!, shown, supposed)} .surround=${session.state.look.surround}></qw-before-after>`
+        : nothing
+    }
+    ${anchor ? furtherTemplate(leaf, anchor, shown, scene, isOpen && supposing.byHand) : nothing}
   </qw-study>`;
 }
 

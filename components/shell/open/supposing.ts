@@ -14,6 +14,8 @@ export class Supposing implements ReactiveController {
   changes: Changes = [];
   /** What held before each step. */
   steps: readonly Changes[] = [];
+  /** True while the panel is open with which changes are made by hand; a remedy is tried without it. */
+  byHand = false;
   private pair = '';
   private dragging = false;
   private engine: Engine | null = null;
@@ -27,16 +29,18 @@ export class Supposing implements ReactiveController {
 
   hostConnected(): void {}
 
-  /** Opens the panel for a pair; what is needed is fetched the first time. `changes`: a remedy that is to be tried. */
-  async open(study: StudyLeaf, held: Held, changes: Changes = []): Promise<void> {
+  /** Supposes changes of a pair, or, where none are given, opens the panel for it; what is needed is fetched the first time. */
+  async open(study: StudyLeaf, held: Held, changes: Changes | null = null): Promise<void> {
     const [engine] = await Promise.all([
       import('../../../src/workbench/what-if.ts'),
       import('../../study/qw-what-if.ts'),
+      import('../../study/qw-before-after.ts'),
     ]);
     this.engine = engine;
     if (!this.isOf(study, held)) this.forget();
     this.pair = pairKey(study, held);
-    if (changes.length) this.suppose(changes, true);
+    if (changes === null) this.byHand = true;
+    else this.suppose(changes, true);
     this.app.requestUpdate();
   }
 
@@ -79,12 +83,19 @@ export class Supposing implements ReactiveController {
     return supposed;
   }
 
-  /** Keeps what is supposed as a note. @returns its id, or null where nothing is supposed. */
-  keep(study: StudyLeaf, candidate: Held, from: Comparison): string | null {
+  /** Keeps what is supposed as a note, with the picture of it. @returns its id, or null where nothing is supposed. */
+  async keep(
+    study: StudyLeaf,
+    candidate: Held,
+    from: Comparison,
+    picture: Blob | null,
+  ): Promise<string | null> {
     const supposed = this.of(study, candidate, from);
     const { session } = this.app;
     if (!supposed || !session || !this.engine) return null;
-    const leaf = this.engine.noteOfSupposed(session.newId('leaf'), from, supposed);
+    const { noteOfSupposed } = this.engine;
+    const pictureId = picture && (await session.keepPicture(picture));
+    const leaf = noteOfSupposed(session.newId('leaf'), from, supposed, pictureId);
     const at = session.state.notebook.leaves.findIndex(({ id }) => id === study.id) + 1;
     session.dispatch({ do: 'add leaf', leaf, at });
     return leaf.id;
@@ -101,6 +112,7 @@ export class Supposing implements ReactiveController {
 
   private forget(): void {
     this.pair = '';
+    this.byHand = false;
     this.changes = [];
     this.steps = [];
     this.dragging = false;

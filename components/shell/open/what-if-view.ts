@@ -27,7 +27,6 @@ export function whatIfView(
     plains: [...own, ...usual],
     changes: supposing.changes,
     clauses: supposed?.clauses ?? [],
-    after: supposed?.comparison.verdict ?? null,
     steps: supposing.steps.length,
   };
 }

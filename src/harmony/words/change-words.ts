@@ -6,6 +6,7 @@ import type { Ink, Side } from '../../sheet/model.ts';
 import { inkWord } from '../../sheet/words/side-words.ts';
 import type { Change, Comparison } from '../model.ts';
 import { capital, percent } from './sentences.ts';
+import { verdictWords } from './verdict-words.ts';
 
 /** What the two papers are called where a change is told. */
 export interface PairNames {
@@ -64,6 +65,12 @@ export function whatIfNote(question: string, before: Comparison, after: Comparis
   ]
     .filter((part) => part !== '')
     .join('\n\n');
+}
+
+/** What a picture of both states shows, for who can't see it. */
+export function beforeAfterAlt(before: Comparison, after: Comparison): string {
+  const { anchor, candidate } = before.names;
+  return `Two pictures of ${anchor} and ${candidate}: as they are, where the pair ${verdictWords[before.verdict]}, and changed, where it ${verdictWords[after.verdict]}.`;
 }
 
 function told(side: Side, id: string, name: string): string {

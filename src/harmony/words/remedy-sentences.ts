@@ -9,32 +9,39 @@ export interface RemedyWords {
   readonly title: string;
   readonly says: string;
   readonly cost: string;
-  /** True where it asks for a knife. */
+  /** True where it asks for a cut or a punch. */
   readonly blade?: boolean;
+  /** True where it asks for ink, paint or mist. */
+  readonly wet?: boolean;
 }
 
 /** The caution of every remedy that asks for a cut; said once under all of them. */
-export const bladeCaution = 'Mind the blade: a mat below, a metal rule beside it, and the maker’s advice.';
+export const bladeCaution = 'Cutting? Use a cutting mat and a metal ruler, and keep fingers behind the edge.';
+
+/** The caution of every remedy that asks for ink, paint or mist. */
+export const wetCaution = 'Ink, paint or mist? Follow the maker’s label, and work with a window open.';
 
 /** What a remedy takes away. */
 export const liftsSaid = (lifts: readonly FindingName[]): string =>
-  `That answers what stood against the two: ${listed(lifts.slice(0, 2).map((name) => findingWords[name].title))}.`;
+  `Takes away: ${listed(lifts.slice(0, 2).map((name) => findingWords[name].title))}.`;
 
+const lower = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
 const the = (word: string): string => `the ${word}`;
 
 export function cover(it: Said, by: Said, few: boolean): RemedyWords {
   const how = few ? `Dots or leaves punched from ${by.word} paper` : `Pieces of ${by.word} paper`;
   return {
     title: `Cover ${the(it.word)}`,
-    says: `${how} over ${ink(it)} on ${it.of}, wherever it shows once the photograph is down. ${capital(by.word)} is a colour that the page already has.`,
+    says: `Glue ${lower(how)} over ${ink(it)}, wherever you still see it beside the photograph.`,
     cost: few ? 'a dozen punches' : 'a few pieces to cut and glue',
+    blade: true,
   };
 }
 
 export function trim(it: Said): RemedyWords {
   return {
     title: `Cut ${the(it.word)} away`,
-    says: `Use only the parts of ${it.of} where ${ink(it)} does not show; it takes ${percent(it.share)} of the sheet.`,
+    says: `Use only parts of ${it.of} without ${ink(it)}, which takes ${percent(it.share)} of it.`,
     cost: 'two or three cuts',
     blade: true,
   };
@@ -43,8 +50,9 @@ export function trim(it: Said): RemedyWords {
 export function carry(it: Said, to: string): RemedyWords {
   return {
     title: `Carry ${the(it.word)} across`,
-    says: `Bring ${ink(it)} to two more places on ${to}: a letter, a thread, a scrap of ${it.of}. Three places make it look meant.`,
-    cost: 'two small pieces',
+    says: `Put ${ink(it)} on ${to} in three small places: a letter, a thread, a scrap of ${it.of}.`,
+    cost: 'three small pieces',
+    blade: true,
   };
 }
 
@@ -52,8 +60,9 @@ export function carry(it: Said, to: string): RemedyWords {
 export function carryPlain(plain: string, to: string, it: Said, how: Answers): RemedyWords {
   return {
     title: `Lay ${plain} on ${to}`,
-    says: `Two or three small pieces of ${plain} on ${to}: ${answerTold(it, how)}.`,
-    cost: 'two small pieces',
+    says: `Three small pieces of ${plain} on ${to}: ${answerTold(it, how)}.`,
+    cost: 'three small pieces',
+    blade: true,
   };
 }
 
@@ -64,8 +73,8 @@ export function strip(neutral: string, touching: boolean): RemedyWords {
   return {
     title: `Put ${neutral} between`,
     says: touching
-      ? `A 10 mm strip of ${neutral} where the two meet, so that their edges never touch.`
-      : `A 10 mm strip of ${neutral}, or a mat of it, between the two, so that the eye has somewhere to land on the way.`,
+      ? `A 10 mm strip of ${neutral} where the two meet keeps their edges apart.`
+      : `A 10 mm strip of ${neutral} between the two gives the eye a place to rest.`,
     cost: 'one cut',
     blade: true,
   };
@@ -84,7 +93,7 @@ export function mount(plain: string, of: string, it: Said, how: Answers): Remedy
 export function mountNeutral(neutral: string, of: string): RemedyWords {
   return {
     title: `Mount ${of} on ${neutral}`,
-    says: `A mat of ${neutral} under ${of}, 3 to 5 mm wider all round, so that its ground never lies against the other.`,
+    says: `A mat of ${neutral} under ${of}, 3 to 5 mm wider all round, so that the two bases never touch.`,
     cost: 'four cuts',
     blade: true,
   };
@@ -113,9 +122,8 @@ export function leave(it: Said, beside: Said): RemedyWords {
 
 /** Two remedies taken together. */
 export function together(first: RemedyWords, second: RemedyWords): RemedyWords {
-  const lower = second.title.charAt(0).toLowerCase() + second.title.slice(1);
   return {
-    title: `${first.title}, and ${lower}`,
+    title: `${first.title}, and ${lower(second.title)}`,
     says: `${first.says} ${second.says}`,
     cost: `${first.cost}, and ${second.cost}`,
     blade: first.blade === true || second.blade === true,

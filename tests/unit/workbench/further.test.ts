@@ -26,10 +26,12 @@ describe('what if', () => {
     expect(cut.comparison.candidate.inks).toHaveLength(comparison.candidate.inks.length - 1);
     expect(cut.clauses).toHaveLength(1);
     expect(cut.question).toMatch(/^What if .+ \(c\) is cut away\?$/);
-    expect(noteOfSupposed('n', comparison, cut)).toMatchObject({
+    expect(noteOfSupposed('n', comparison, cut, null)).not.toHaveProperty('picture');
+    expect(noteOfSupposed('n', comparison, cut, 'picture-1')).toMatchObject({
       id: 'n',
       kind: 'note',
       title: cut.question,
+      picture: { pictureId: 'picture-1', alt: expect.stringMatching(/as they are.*changed/) },
     });
   });
 
