@@ -87,7 +87,7 @@ export class QwDrawing extends LitElement {
       >
         ${renderNodes(drawing.nodes, stateOf)}${this.frame ? frameShape(this.frame) : nothing}
       </svg></div>
-      <span id="about" class="aside"
+      <span id="about" hidden
         >${drawing.description}${marks > 1 ? ' Arrow keys move from mark to mark.' : ''}</span
       >
       ${this.bare ? nothing : this.foot(drawing)}

@@ -27,7 +27,11 @@ test('the wheel is a named group with a description, and each mark an image that
   const svg = chartRoot(wheel).querySelector('svg')!;
   expect(svg.getAttribute('role')).toBe('group');
   expect(svg.getAttribute('aria-label')).toBe('Hue wheel of Regatta bunting and Quayside ledger');
-  expect(chartRoot(wheel).getElementById('about')!.textContent).toContain('Arrow keys move');
+  const about = chartRoot(wheel).getElementById('about')!;
+  expect(about.textContent).toContain('Arrow keys move');
+  // Read as the description of the group, and not once more as text of its own.
+  expect(svg.getAttribute('aria-describedby')).toBe('about');
+  expect(getComputedStyle(about).display).toBe('none');
   for (const mark of chartMarks(wheel)) {
     expect(mark.getAttribute('role')).toBe('img');
     expect(mark.getAttribute('aria-label')).toMatch(/^[A-Z].*\.$/);
