@@ -1,6 +1,7 @@
-import { css, html, LitElement, nothing, type PropertyValues } from 'lit';
+import { css, html, LitElement, nothing, type PropertyValues, svg } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { ChartTable, Drawing, MarkRef, Surround } from '../../src/drawing/model.ts';
+import { type FocusFrame, frameAround } from './focus-frame.ts';
 import { markAt } from './mark-reach.ts';
 import { pointEvent, standing } from './point.ts';
 import { type MarkState, renderNodes } from './render-node.ts';
@@ -30,6 +31,7 @@ export class QwDrawing extends LitElement {
   @state() private pointed: MarkRef | null = null;
   @state() private current = 0;
   @state() private open = false;
+  @state() private frame: FocusFrame | null = null;
   /** Whether the focus has ever been on a mark: then the tab stop stays where it was. */
   private focused = false;
 
@@ -49,6 +51,12 @@ export class QwDrawing extends LitElement {
         0,
         refs.findIndex((mark) => mark.kind !== 'link'),
       );
+  }
+
+  protected override updated(changed: PropertyValues<this>): void {
+    // A chart laid out anew moves its marks from under the frame.
+    if (changed.has('drawing') && this.frame)
+      this.frame = this.frameOf((this.renderRoot as ShadowRoot).activeElement);
   }
 
   protected override render() {
@@ -77,9 +85,9 @@ export class QwDrawing extends LitElement {
         @focusout=${this.onBlur}
         @keydown=${this.onKey}
       >
-        ${renderNodes(drawing.nodes, stateOf)}
+        ${renderNodes(drawing.nodes, stateOf)}${this.frame ? frameShape(this.frame) : nothing}
       </svg></div>
-      <span id="about" class="aside"
+      <span id="about" hidden
         >${drawing.description}${marks > 1 ? ' Arrow keys move from mark to mark.' : ''}</span
       >
       ${this.bare ? nothing : this.foot(drawing)}
@@ -118,10 +126,12 @@ export class QwDrawing extends LitElement {
     if (!mark) return;
     this.current = Number(mark.dataset.mark);
     this.focused = true;
+    this.frame = this.frameOf(mark);
     this.point(mark);
   };
 
   private readonly onBlur = (event: FocusEvent): void => {
+    this.frame = null;
     const next = event.relatedTarget as Element | null;
     if (!next || !this.renderRoot.contains(next) || !next.closest('.mark')) this.point(null);
   };
@@ -135,6 +145,11 @@ export class QwDrawing extends LitElement {
     order[to]?.focus();
   };
 
+  /** The frame of a mark that shows its focus, or null. */
+  private frameOf(mark: Element | null): FocusFrame | null {
+    return this.drawing && mark?.matches('.mark:focus-visible') ? frameAround(mark, this.drawing) : null;
+  }
+
   /** Inks first, then links, each in the order they are drawn. */
   private walkOrder(): SVGGElement[] {
     const marks = [...this.renderRoot.querySelectorAll<SVGGElement>('.mark')];
@@ -147,6 +162,13 @@ export class QwDrawing extends LitElement {
     this.pointed = mark ?? null;
     this.dispatchEvent(pointEvent(mark?.inks ?? []));
   }
+}
+
+/** Drawn last, so that no neighbour covers it; a wider line of the other tone under it shows it on any ink. */
+function frameShape({ x, y, width, height }: FocusFrame) {
+  const edge = (name: string) =>
+    svg`<rect class=${name} x=${x} y=${y} width=${width} height=${height} rx="3"></rect>`;
+  return svg`<g class="frame" aria-hidden="true">${edge('under')}${edge('over')}</g>`;
 }
 
 function target(key: string, at: number, count: number): number | null {
@@ -200,6 +222,7 @@ function drawingStyles() {
   return css`
     :host {
       --on-mat: #151515;
+      --under: #f2f2f2;
       background: var(--qw-mat);
       color: var(--on-mat);
     }
@@ -208,6 +231,7 @@ function drawingStyles() {
     }
     :host([surround='dark']) {
       --on-mat: #f2f2f2;
+      --under: #151515;
       background: var(--qw-mat-dark);
     }
     figure {
@@ -233,9 +257,21 @@ function drawingStyles() {
     .some-lit .leader {
       opacity: 0;
     }
+    /* Drawn as a shape: WebKit paints no outline on a group of an SVG, and elsewhere the chart's edge cuts it off. */
     .mark:focus-visible {
-      outline: 2.5px solid var(--on-mat);
-      outline-offset: 2px;
+      outline: none;
+    }
+    .frame {
+      fill: none;
+      pointer-events: none;
+    }
+    .frame .under {
+      stroke: var(--under);
+      stroke-width: 5;
+    }
+    .frame .over {
+      stroke: var(--on-mat);
+      stroke-width: 2.5;
     }
     .mark text {
       pointer-events: none;

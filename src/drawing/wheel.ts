@@ -19,7 +19,7 @@ import {
 } from './wheel-places.ts';
 import { wheelReach, wheelRing } from './wheel-ring.ts';
 import { wheelTable } from './wheel-table.ts';
-import { outlinedOnWheel, wheelShows, wheelTitle } from './words/chart-words.ts';
+import { furtherOut, outlinedOnWheel, wheelShows, wheelTitle } from './words/chart-words.ts';
 import { inkSays, inksOf, shareWords } from './words/says.ts';
 
 /** What the wheel shows: one paper, two with their links, and other candidates as outlines. */
@@ -80,7 +80,7 @@ export function hueWheel(papers: WheelPapers, options: WheelOptions = {}): Drawi
     title: wheelTitle(anchor.name, candidate?.name),
     description: describe(papers, wheel, links.length),
     nodes: [
-      ringNote(centreY + ring + 30, tones),
+      distanceNote(centreY + ring + 30, tones),
       {
         type: 'group',
         x: n(centreX),
@@ -161,13 +161,13 @@ function outlines(
     });
 }
 
-/** What a ring is worth, low on the left where no mark comes. */
-function ringNote(y: number, tones: SurroundTones): SceneNode {
+/** What the distance from the hub says, low on the left where no mark comes. */
+function distanceNote(y: number, tones: SurroundTones): SceneNode {
   return {
     type: 'text',
     x: 12,
     y: n(y),
-    text: 'a ring: chroma 0.05',
+    text: furtherOut,
     size: 11,
     face: 'sans',
     fill: tones.soft,

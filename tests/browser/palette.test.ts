@@ -66,3 +66,31 @@ test('a new paper redraws, and a bare palette has no table', async () => {
   await drawn(palette);
   expect(chartMarks(palette)).toHaveLength(5);
 });
+
+test('the focus is a frame around its mark, whole within the chart, above all marks, and gone with the focus', async () => {
+  const chart = await show('qw-palette', { paper: bunting });
+  const root = chartRoot(chart);
+  const box = root.querySelector('svg')!;
+  for (const mark of chartMarks(chart).filter((m) => !m.matches('.link'))) {
+    mark.focus();
+    await drawn(chart);
+    const frame = root.querySelector<SVGRectElement>('.frame .under')!;
+    const whole = box.getBoundingClientRect();
+    const [at, of] = [frame.getBoundingClientRect(), mark.getBoundingClientRect()];
+    const half =
+      (Number.parseFloat(getComputedStyle(frame).strokeWidth) / 2) *
+      (whole.width / box.viewBox.baseVal.width);
+    // The line of the frame counts: its outer edge is what the chart's own edge would cut.
+    expect(at.left - half).toBeGreaterThanOrEqual(whole.left - 0.1);
+    expect(at.top - half).toBeGreaterThanOrEqual(whole.top - 0.1);
+    expect(at.right + half).toBeLessThanOrEqual(whole.right + 0.1);
+    expect(at.bottom + half).toBeLessThanOrEqual(whole.bottom + 0.1);
+    for (const side of ['left', 'top', 'right', 'bottom'] as const)
+      expect(Math.abs(at[side] - of[side])).toBeLessThan(5);
+    expect(frame.parentElement!.parentElement).toBe(box);
+    expect(box.lastElementChild).toBe(frame.parentElement);
+  }
+  (root.activeElement as SVGGElement).blur();
+  await drawn(chart);
+  expect(root.querySelector('.frame')).toBeNull();
+});

@@ -27,7 +27,11 @@ test('the wheel is a named group with a description, and each mark an image that
   const svg = chartRoot(wheel).querySelector('svg')!;
   expect(svg.getAttribute('role')).toBe('group');
   expect(svg.getAttribute('aria-label')).toBe('Hue wheel of Regatta bunting and Quayside ledger');
-  expect(chartRoot(wheel).getElementById('about')!.textContent).toContain('Arrow keys move');
+  const about = chartRoot(wheel).getElementById('about')!;
+  expect(about.textContent).toContain('Arrow keys move');
+  // Read as the description of the group, and not once more as text of its own.
+  expect(svg.getAttribute('aria-describedby')).toBe('about');
+  expect(getComputedStyle(about).display).toBe('none');
   for (const mark of chartMarks(wheel)) {
     expect(mark.getAttribute('role')).toBe('img');
     expect(mark.getAttribute('aria-label')).toMatch(/^[A-Z].*\.$/);
@@ -117,4 +121,32 @@ test('the table behind the wheel opens by its button and says each ink', async (
   expect(button.getAttribute('aria-expanded')).toBe('true');
   expect(chartRoot(wheel).querySelectorAll('tbody tr')).toHaveLength(11);
   expect(await axeFinds()).toEqual([]);
+});
+
+test('the focus is a frame around its mark, whole within the chart, above all marks, and gone with the focus', async () => {
+  const chart = await show('qw-wheel', pair);
+  const root = chartRoot(chart);
+  const box = root.querySelector('svg')!;
+  for (const mark of chartMarks(chart).filter((m) => !m.matches('.link'))) {
+    mark.focus();
+    await drawn(chart);
+    const frame = root.querySelector<SVGRectElement>('.frame .under')!;
+    const whole = box.getBoundingClientRect();
+    const [at, of] = [frame.getBoundingClientRect(), mark.getBoundingClientRect()];
+    const half =
+      (Number.parseFloat(getComputedStyle(frame).strokeWidth) / 2) *
+      (whole.width / box.viewBox.baseVal.width);
+    // The line of the frame counts: its outer edge is what the chart's own edge would cut.
+    expect(at.left - half).toBeGreaterThanOrEqual(whole.left - 0.1);
+    expect(at.top - half).toBeGreaterThanOrEqual(whole.top - 0.1);
+    expect(at.right + half).toBeLessThanOrEqual(whole.right + 0.1);
+    expect(at.bottom + half).toBeLessThanOrEqual(whole.bottom + 0.1);
+    for (const side of ['left', 'top', 'right', 'bottom'] as const)
+      expect(Math.abs(at[side] - of[side])).toBeLessThan(5);
+    expect(frame.parentElement!.parentElement).toBe(box);
+    expect(box.lastElementChild).toBe(frame.parentElement);
+  }
+  (root.activeElement as SVGGElement).blur();
+  await drawn(chart);
+  expect(root.querySelector('.frame')).toBeNull();
 });

@@ -14,6 +14,9 @@ export function gapWords(
 /** What the strip shows, as one sentence. */
 export const stripShows = 'CIELAB L* from 0, black, to 100, white; a lane for each paper.';
 
+/** Written on the wheel: what the distance from the hub says. */
+export const furtherOut = 'further out = stronger colour';
+
 export const stripTable = 'Lightness of each ink';
 export const wheelTableTitle = 'Hue and chroma of each ink';
 

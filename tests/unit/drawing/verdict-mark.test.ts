@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import type { SceneNode } from '../../../src/drawing/model.ts';
 import { verdictMark, verdictMarkBox } from '../../../src/drawing/verdict-mark.ts';
 import { verdictOrder } from '../../../src/harmony/rules/verdict.ts';
 
@@ -12,7 +13,11 @@ test('the mark of each verdict, and of none, is told apart by form alone', () =>
     const paints = verdictMark(verdict, 'currentColor').map((node) =>
       node.type === 'path' ? `${node.stroke} ${node.fill}` : '',
     );
-    expect(new Set(paints)).toEqual(new Set(['currentColor none']));
+    expect(paints).toContain('currentColor none');
+    // The strip that bridges is laid on solid; nothing else has a colour of its own.
+    expect(paints.filter((paint) => paint !== 'currentColor none')).toEqual(
+      verdict === 'needs-a-bridge' ? ['currentColor currentColor'] : [],
+    );
   }
 });
 
@@ -27,8 +32,38 @@ test('a mark stays inside its box with the width of its line', () => {
   }
 });
 
-test('a bridge is dotted, and a paper that no verdict was said of is dashed', () => {
+/** Left and right ends of a path of straight lines. */
+function reach(node: SceneNode): [number, number] {
+  const xs =
+    node.type === 'path' ? [...node.d.matchAll(/[ML]([\d.]+) /g)].map((found) => Number(found[1])) : [];
+  return [Math.min(...xs), Math.max(...xs)];
+}
+
+test('stitches cross the seam where two papers meet', () => {
+  const [left, right, ...stitches] = verdictMark('holds-together').map(reach);
+  expect(left![1]).toBe(right![0]);
+  expect(stitches.length).toBeGreaterThan(1);
+  for (const [from, to] of stitches) {
+    expect(from).toBeLessThan(left![1]);
+    expect(to).toBeGreaterThan(right![0]);
+  }
+});
+
+test('a bridge lies on both papers and over the gap between them', () => {
+  const [left, right, strip] = verdictMark('needs-a-bridge').map(reach);
+  expect(left![1]).toBeLessThan(right![0]);
+  expect(strip![0]).toBeLessThan(left![1]);
+  expect(strip![1]).toBeGreaterThan(right![0]);
+});
+
+test('papers that pull apart touch nowhere, and nothing lies between', () => {
+  const papers = verdictMark('pulls-apart').map(reach);
+  expect(papers).toHaveLength(2);
+  expect(papers[0]![1]).toBeLessThan(papers[1]![0]);
+});
+
+test('a paper that no verdict was said of is dashed', () => {
   const dashes = (verdict: (typeof all)[number]) =>
     verdictMark(verdict).filter((node) => node.type === 'path' && node.dash).length;
-  expect(all.map(dashes)).toEqual([0, 1, 0, 1]);
+  expect(all.map(dashes)).toEqual([0, 0, 0, 1]);
 });
