@@ -1,4 +1,5 @@
 import { pngWithDensity } from './png-density.ts';
+import { blankBoard, boardTooLarge } from './words/board-words.ts';
 import { StorageTrouble } from './words/trouble.ts';
 
 /** Above this many pixels some tablets give a blank canvas without an error. */
@@ -12,10 +13,7 @@ const stripRows = 240;
  */
 export async function svgToPng(svg: string, width: number, height: number): Promise<Blob> {
   if (width * height > mostPixels) {
-    throw new StorageTrouble(
-      'large',
-      'This board is larger than a browser can draw. Choose a smaller size, or save it as SVG or PDF.',
-    );
+    throw new StorageTrouble('large', boardTooLarge);
   }
   const url = URL.createObjectURL(new Blob([svg], { type: 'image/svg+xml' }));
   try {
@@ -61,9 +59,5 @@ function isBlank(canvas: HTMLCanvasElement): boolean {
 }
 
 function blank(cause?: unknown): StorageTrouble {
-  return new StorageTrouble(
-    'closed',
-    'The picture of this board came out blank on this device: there may be too little memory. Close other pages and try again, or save it as SVG.',
-    { cause },
-  );
+  return new StorageTrouble('closed', blankBoard, { cause });
 }

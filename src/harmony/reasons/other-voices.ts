@@ -94,7 +94,7 @@ export function lightReasonsOf(
       says: sentences.lightUnknown(unknown.map(({ name }) => name)),
       inks: unknown.map(({ side }) => side.inks[0]!),
       evidence: { sheets: unknown.length },
-      figure: 'no card in the picture',
+      figure: sentences.noCardFigure,
       sources: ['common-practice'],
     }),
   ];

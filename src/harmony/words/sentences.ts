@@ -1,3 +1,4 @@
+import type { Wheel } from '../../colour/model.ts';
 import type { Answers } from '../rules/answer.ts';
 
 export { verdictWords } from './verdict-words.ts';
@@ -83,7 +84,14 @@ export function neighbours(a: Said, b: Said): string {
   return `${both(a, b)} are neighbours on the wheel: near enough to be kin, far enough to be a choice.`;
 }
 
-export type WheelWords = 'on both wheels' | 'on the eye’s wheel' | 'on the painter’s wheel';
+const onWheels = (wheels: readonly Wheel[]): string => {
+  if (wheels.length > 1) return 'on both wheels';
+  return wheels[0] === 'eye' ? 'on the eye’s wheel' : 'on the painter’s wheel';
+};
+
+/** How far two hues are from opposite on each wheel, in degrees, for a margin. */
+export const offOnBothWheels = (eye: number, painter: number): string =>
+  `${number(eye, 0)}° off on the eye’s wheel · ${number(painter, 0)}° on the painter’s`;
 
 /** Where the two wheels come from, short enough for a margin. */
 export const bothWheels = 'Ottosson; ours, after Itten and Kelly';
@@ -91,7 +99,11 @@ export const bothWheels = 'Ottosson; ours, after Itten and Kelly';
 export function opposites(
   a: Said,
   b: Said,
-  { wheels, offDeg, edges }: { wheels: WheelWords; offDeg: number; edges: 'shimmer' | 'uneven' | 'even' },
+  {
+    wheels,
+    offDeg,
+    edges,
+  }: { wheels: readonly Wheel[]; offDeg: number; edges: 'shimmer' | 'uneven' | 'even' },
 ): string {
   const rounded = number(offDeg, 0);
   const how = Number(rounded) < 6 ? 'straight opposite' : `${rounded}° off opposite`;
@@ -101,7 +113,7 @@ export function opposites(
     uneven: `The smaller, ${small.word}, will glow beside the larger.`,
     even: 'Each makes the other look stronger; let one of them lead.',
   }[edges];
-  return `${both(a, b)} lie ${how} ${wheels}. ${tail}`;
+  return `${both(a, b)} lie ${how} ${onWheels(wheels)}. ${tail}`;
 }
 
 /* Troubles */
@@ -171,6 +183,9 @@ const eyes = {
 export function otherEyes(a: Said, b: Said, kind: keyof typeof eyes): string {
   return `To ${eyes[kind]}, ${ink(a)} and ${ink(b)} look nearly the same. If they must be told apart, let form or lightness do it.`;
 }
+
+/** Stands in the margin beside it. */
+export const noCardFigure = 'no card in the picture';
 
 export function lightUnknown(sheets: readonly string[]): string {
   return `${capital(sheets.join(' and '))} ${sheets.length > 1 ? 'were' : 'was'} read without a white or grey card in the picture: what is said of the base, and of warm and cool, may be the lamp’s doing.`;
