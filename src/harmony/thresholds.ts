@@ -5,9 +5,9 @@
 
 /** Which link is it? First test that holds wins. */
 export const linkLimits = {
-  /** ΔE₀₀. O, after ISO 12647-2:2013 (a printed solid may lie 3.5 from its aim) and Mokrzycki & Tatol 2011. */
+  /** ΔE₀₀. O, after a printed solid that may lie 3.5 from its aim. Source: `iso-12647-2`, `mokrzycki-tatol`. */
   repeatApart: 5,
-  /** ΔE₀₀. O: edges that meet show more than edges with a gap (Mirjalili et al. 2019). */
+  /** ΔE₀₀. O: edges that meet show more than edges with a gap. Source: `no-separation`. */
   repeatTouching: 3,
   /** Munsell hue steps of 100. P: Moon & Spencer 1944, first ambiguity 1–7 steps; O: we start at 1.5. */
   nearMissFromSteps: 1.5,
