@@ -32,7 +32,7 @@ export function migrate(file: unknown, by: MigrationSteps = steps, newest = note
   if (!parsed.success) throw new StorageTrouble('torn', noNotebook);
   let { version, notebook } = parsed.output;
   if (version > newest) {
-    throw new StorageTrouble('newer', laterVersion(version, newest));
+    throw new StorageTrouble('later version', laterVersion(version, newest));
   }
   for (; version < newest; version++) {
     const step = by[version];

@@ -73,7 +73,7 @@ export async function walkRaw(
  */
 export async function readRecords({ head, records, aside }: Raw): Promise<Read> {
   if (head.version > notebookVersion) {
-    throw new StorageTrouble('newer', laterVersion(head.version, notebookVersion));
+    throw new StorageTrouble('later version', laterVersion(head.version, notebookVersion));
   }
   const sorted = records.toSorted((a, b) => a.place - b.place || (a.id < b.id ? -1 : 1));
   if (head.version < notebookVersion) return readOlder(head, sorted, aside);

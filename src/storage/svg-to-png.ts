@@ -5,7 +5,7 @@ import { StorageTrouble } from './words/trouble.ts';
 /** Above this many pixels some tablets give a blank canvas without an error. */
 const mostPixels = 16_700_000;
 /** Rows drawn in one go; between them the page gets a turn. */
-const stripRows = 240;
+const rowsAtOnce = 240;
 
 /**
  * A stand-alone SVG as a PNG of width × height pixels at 300 to the inch. The canvas is read back, so a blank picture
@@ -25,10 +25,10 @@ export async function svgToPng(svg: string, width: number, height: number): Prom
     canvas.height = height;
     const context = canvas.getContext('2d', { colorSpace: 'srgb' });
     if (context === null) throw blank();
-    for (let top = 0; top < height; top += stripRows) {
+    for (let top = 0; top < height; top += rowsAtOnce) {
       context.save();
       context.beginPath();
-      context.rect(0, top, width, stripRows);
+      context.rect(0, top, width, rowsAtOnce);
       context.clip();
       context.drawImage(image, 0, 0, width, height);
       context.restore();

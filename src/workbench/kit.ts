@@ -1,6 +1,6 @@
 import { type CutList, cutListOf, type Stock, type Wanted } from '../cutting/cut-list.ts';
 import { partById, plainById, sheetById } from '../drawer/by-id.ts';
-import { nameOfHeld, sideOfHeld } from '../drawer/find.ts';
+import { nameOfHeld, sideOfHeld } from '../drawer/held.ts';
 import type { Drawer, Held } from '../drawer/model.ts';
 import { kitOf } from '../harmony/kit/kit.ts';
 import type { Kit, KitMember } from '../harmony/model.ts';

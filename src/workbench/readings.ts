@@ -1,4 +1,4 @@
-import { heldKey, nameOfHeld } from '../drawer/find.ts';
+import { heldKey, nameOfHeld } from '../drawer/held.ts';
 import type { Held } from '../drawer/model.ts';
 import { applyEdit, type Edit } from '../notebook/edits.ts';
 import type { Notebook } from '../notebook/model.ts';

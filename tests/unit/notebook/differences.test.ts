@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { heldKey } from '../../../src/drawer/find.ts';
+import { heldKey } from '../../../src/drawer/held.ts';
 import type { Comparison, Verdict } from '../../../src/harmony/model.ts';
 import type { Notebook, Opinion } from '../../../src/notebook/model.ts';
 import { findDifferences } from '../../../src/notebook/words/differences.ts';

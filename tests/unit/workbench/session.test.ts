@@ -1,6 +1,6 @@
 import 'fake-indexeddb/auto';
 import { afterEach, describe, expect, it, vi } from 'vitest';
-import { heldKey } from '../../../src/drawer/find.ts';
+import { heldKey } from '../../../src/drawer/held.ts';
 import type { Edit } from '../../../src/notebook/edits.ts';
 import type { StudyLeaf } from '../../../src/notebook/model.ts';
 import type { Shelf } from '../../../src/storage/shelf.ts';
