@@ -19,7 +19,7 @@ import {
 } from './wheel-places.ts';
 import { wheelReach, wheelRing } from './wheel-ring.ts';
 import { wheelTable } from './wheel-table.ts';
-import { outlinedOnWheel, wheelShows, wheelTitle } from './words/chart-words.ts';
+import { outlinedOnWheel, ringNoteWords, wheelShows, wheelTitle } from './words/chart-words.ts';
 import { inkSays, inksOf, shareWords } from './words/says.ts';
 
 /** What the wheel shows: one paper, two with their links, and other candidates as outlines. */
@@ -161,13 +161,13 @@ function outlines(
     });
 }
 
-/** What a ring is worth, low on the left where no mark comes. */
+/** What the rings are for, low on the left where no mark comes. */
 function ringNote(y: number, tones: SurroundTones): SceneNode {
   return {
     type: 'text',
     x: 12,
     y: n(y),
-    text: 'a ring: chroma 0.05',
+    text: ringNoteWords,
     size: 11,
     face: 'sans',
     fill: tones.soft,

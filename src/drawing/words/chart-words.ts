@@ -15,6 +15,8 @@ export function gapWords(
 export const stripShows = 'CIELAB L* from 0, black, to 100, white; a lane for each paper.';
 
 export const stripTable = 'Lightness of each ink';
+/** Stands in the wheel. */
+export const ringNoteWords = 'further out = stronger colour';
 export const wheelTableTitle = 'Hue and chroma of each ink';
 
 /** An ink of a paper that is shown in outline, on the strip (L* 0–100) and on the wheel. */

@@ -14,7 +14,7 @@ export interface RemedyWords {
 }
 
 /** The caution of every remedy that asks for a cut; said once under all of them. */
-export const bladeCaution = 'Mind the blade: a mat below, a metal rule beside it, and the maker’s advice.';
+export const bladeCaution = 'Cutting? Use a cutting mat and a metal ruler, and keep fingers behind the edge.';
 
 /** What a remedy takes away. */
 export const liftsSaid = (lifts: readonly FindingName[]): string =>
@@ -26,7 +26,7 @@ export function cover(it: Said, by: Said, few: boolean): RemedyWords {
   const how = few ? `Dots or leaves punched from ${by.word} paper` : `Pieces of ${by.word} paper`;
   return {
     title: `Cover ${the(it.word)}`,
-    says: `${how} over ${ink(it)} on ${it.of}, wherever it shows once the photograph is down. ${capital(by.word)} is a colour that the page already has.`,
+    says: `${how} over ${ink(it)} on ${it.of}, wherever you still see it beside the photograph. ${capital(by.word)} is a colour that the page already has.`,
     cost: few ? 'a dozen punches' : 'a few pieces to cut and glue',
   };
 }

@@ -17,7 +17,7 @@ export function otherThanItsVersion(version: number): string {
 }
 
 export const unreadableFrame = 'This notebook is not whole: what holds it together can’t be read.';
-export const tornText = 'This notebook is torn: its text breaks off or is not readable.';
+export const tornText = 'This notebook is damaged: its text breaks off or is not readable.';
 
 /** `where`: the field that is amiss, or null where none can be named. */
 export function notWhole(where: string | null): string {

@@ -47,7 +47,7 @@ describe('the page of differences', () => {
       always('needs-a-bridge'),
     );
     expect(twice.patterns).toEqual([
-      'You seem to like near misses of red: 2 times you found more together than the reading did.',
+      'You seem to like near misses of red: 2 times you found more together than Quirewise did.',
     ]);
   });
 

@@ -396,7 +396,7 @@ describe('a bundle', () => {
     expect(await session.openBundle(new File(['PK torn'], 'old.quire'))).toBe(false);
     expect(session.state.notebook).toBe(before);
     expect(session.state.messages[0]?.says).toMatch(
-      /^“old.quire”: This file is torn.*Nothing was changed\.$/,
+      /^“old.quire”: This file is damaged.*Nothing was changed\.$/,
     );
   });
 
