@@ -81,11 +81,11 @@ function element(name: string, attributes: Attributes, inside: string): string {
 function textSvg(node: TextNode, title: string): string {
   const runs = textRuns(node.text);
   const drop = n(node.size * subscript.drop);
-  let lowered = false;
+  let isSubscript = false;
   const inside = runs
     .map((run) => {
-      const dy = run.sub === lowered ? '' : ` dy="${run.sub ? drop : -drop}"`;
-      lowered = run.sub;
+      const dy = run.sub === isSubscript ? '' : ` dy="${run.sub ? drop : -drop}"`;
+      isSubscript = run.sub;
       if (!run.sub && dy === '') return escapeXml(run.text);
       const size = run.sub ? ` font-size="${n(node.size * subscript.size)}"` : '';
       return `<tspan${dy}${size}>${escapeXml(run.text)}</tspan>`;

@@ -3,7 +3,7 @@ import type { Distance } from '../harmony/model.ts';
 import type { Card, Frame } from '../sheet/model.ts';
 import { Refusal } from './refusal.ts';
 import { type StudyVersion, studyVersions } from './study-json.ts';
-import { formatRefused } from './words/study-words.ts';
+import * as refusals from './words/refusals.ts';
 
 /** One picture that was named, and how it is to be read. */
 export interface PictureOrder {
@@ -58,19 +58,17 @@ export function orderOf(args: readonly string[]): StudyOrder | 'help' {
   const { tokens } = parseArgs({ args: [...args], options, strict: false, tokens: true });
   for (const token of tokens) {
     const given = args[token.index]!;
-    if (token.kind !== 'option' || !isOption(token.name))
-      throw new Refusal(`There is no option "${given}"; --help lists what there is.`);
+    if (token.kind !== 'option' || !isOption(token.name)) throw new Refusal(refusals.noSuchOption(given));
     const { name, rawName, value, inlineValue } = token;
     if (options[name].type === 'boolean') {
-      if (value !== undefined) throw new Refusal(`${rawName} takes no value, and "${given}" gives it one.`);
+      if (value !== undefined) throw new Refusal(refusals.takesNoValue(rawName, given));
       if (name === 'help') return 'help';
       json = true;
       continue;
     }
-    if (!value || (!inlineValue && known.includes(value)))
-      throw new Refusal(`${rawName} needs a value after it.`);
+    if (!value || (!inlineValue && known.includes(value))) throw new Refusal(refusals.needsValue(rawName));
     if (name === 'anchor') {
-      if (anchor) throw new Refusal('A study has one anchor, and --anchor was given twice.');
+      if (anchor) throw new Refusal(refusals.secondAnchor);
       last = anchor = { file: value };
     } else if (name === 'candidate') {
       last = { file: value };
@@ -80,19 +78,17 @@ export function orderOf(args: readonly string[]): StudyOrder | 'help' {
     else if (name === 'format') {
       version = versionOf(value);
       json = true;
-    } else if (last === null)
-      throw new Refusal(`${rawName} belongs to the picture before it, and there is none.`);
+    } else if (last === null) throw new Refusal(refusals.noPictureBefore(rawName));
     else read(last, rawName, value);
   }
-  if (!anchor) throw new Refusal('Name the paper to start from with --anchor FILE; --help tells more.');
-  if (candidates.length === 0)
-    throw new Refusal('Name at least one paper to hold against it with --candidate FILE.');
+  if (!anchor) throw new Refusal(refusals.noAnchor);
+  if (candidates.length === 0) throw new Refusal(refusals.noCandidate);
   return { anchor, candidates, distance, json, version, board };
 }
 
 function versionOf(value: string): StudyVersion {
   const version = studyVersions.find((one) => `v${one}` === value);
-  if (version === undefined) throw new Refusal(formatRefused(value));
+  if (version === undefined) throw new Refusal(refusals.noSuchFormat(value));
   return version;
 }
 
@@ -105,20 +101,19 @@ function isOption(name: string): name is keyof typeof options {
 function read(picture: PictureOrder, option: string, value: string): void {
   if (option === '--width-mm') {
     const width = numberOf(value);
-    if (!(width > 0)) throw new Refusal(`--width-mm needs a number of millimetres above 0, not "${value}".`);
+    if (!(width > 0)) throw new Refusal(refusals.noWidth(value));
     picture.widthMm = width;
   } else if (option === '--crop') picture.crop = frameOf(option, value.split(','), value);
   else if (option === '--chart') picture.chart = frameOf(option, value.split(','), value);
   else {
     const parts = value.split(',');
     const frame = frameOf(option, parts.slice(0, 4), value);
-    if (parts.length > 5)
-      throw new Refusal(`--card needs x,y,width,height and perhaps a reflectance, not "${value}".`);
+    if (parts.length > 5) throw new Refusal(refusals.noCard(value));
     if (parts.length < 5) picture.card = frame;
     else {
       const reflectance = numberOf(parts[4]!);
       if (!(reflectance > 0 && reflectance <= 1)) {
-        throw new Refusal(`The reflectance of a card is above 0 and at most 1, not "${parts[4]}".`);
+        throw new Refusal(refusals.noReflectance(parts[4]!));
       }
       picture.card = { ...frame, reflectance };
     }
@@ -128,7 +123,7 @@ function read(picture: PictureOrder, option: string, value: string): void {
 function frameOf(option: string, parts: readonly string[], value: string): Frame {
   const [x, y, width, height] = parts.map(numberOf);
   if (parts.length !== 4 || !(x! >= 0 && y! >= 0 && width! >= 1 && height! >= 1 && x! < 1e9 && y! < 1e9)) {
-    throw new Refusal(`${option} needs x,y,width,height in pixels, not "${value}".`);
+    throw new Refusal(refusals.noFrame(option, value));
   }
   return { x: x!, y: y!, width: width!, height: height! };
 }
@@ -139,11 +134,11 @@ function numberOf(text: string): number {
 
 function distanceOf(value: string): Distance {
   if (value === 'touching' || value === 'apart') return value;
-  throw new Refusal(`--distance is touching or apart, not "${value}".`);
+  throw new Refusal(refusals.noSuchDistance(value));
 }
 
 function boardOf(file: string): StudyOrder['board'] {
   const kind = /\.(svg|png)$/i.exec(file)?.[1]?.toLowerCase();
   if (kind === 'svg' || kind === 'png') return { file, kind };
-  throw new Refusal(`A board is written as .svg or .png, and "${file}" is neither.`);
+  throw new Refusal(refusals.noSuchBoard(file));
 }

@@ -4,6 +4,7 @@ import { crc32 } from '../files/crc32.ts';
 import type { ColourNote } from '../files/raw-picture.ts';
 import type { PixelImage } from '../sheet/model.ts';
 import { UnreadableImage } from '../sheet/unreadable.ts';
+import { unknownColours } from './words/refusals.ts';
 
 /**
  * A picture whose pixels are not sRGB, brought to sRGB: the pixels go through a PNG that carries the profile, as on the
@@ -33,9 +34,7 @@ export async function inSrgbByNote(image: PixelImage, note: ColourNote): Promise
 /** Source: ISO/IEC 23091-2, table 2: 11 and 12 are the primaries of P3, 12 with the white of D65. */
 async function profileOf(primaries: number): Promise<Uint8Array> {
   if (primaries !== 12) {
-    throw new UnreadableImage(
-      'The colours of this picture are of a kind that is not known here. Save it as JPEG and use that.',
-    );
+    throw new UnreadableImage(unknownColours);
   }
   const pixel = { create: { width: 1, height: 1, channels: 3, background: '#000000' } } as const;
   const { icc } = await sharp(await sharp(pixel).withIccProfile('p3').png().toBuffer()).metadata();

@@ -12,6 +12,7 @@ import { UnreadableImage } from '../sheet/unreadable.ts';
 import { inSrgbByNote } from './colour-note.ts';
 import { loadLibheif } from './load-libheif.ts';
 import { Refusal, refusalFor } from './refusal.ts';
+import { isFolder, noSuchFile, notReadable } from './words/refusals.ts';
 
 /** A picture as it is seen: upright, sRGB, alpha kept. */
 export interface Decoded {
@@ -112,9 +113,9 @@ function pixelsOf(picture: Sharp): Promise<Pixels> {
 
 async function bytesOf(file: string, folder: string): Promise<Buffer> {
   return readFile(resolve(folder, file)).catch((error: NodeJS.ErrnoException) => {
-    if (error.code === 'ENOENT') throw new Refusal(`There is no file ${file}.`);
-    if (error.code === 'EISDIR') throw new Refusal(`${file} is a folder, not a picture.`);
-    throw new Refusal(`${file} could not be read (${error.code}).`);
+    if (error.code === 'ENOENT') throw new Refusal(noSuchFile(file));
+    if (error.code === 'EISDIR') throw new Refusal(isFolder(file));
+    throw new Refusal(notReadable(file, error.code));
   });
 }
 

@@ -4,6 +4,7 @@ import { dirname } from 'node:path';
 import { compileFunction } from 'node:vm';
 import type { Libheif } from '../files/heif-picture.ts';
 import { Refusal } from './refusal.ts';
+import { noHeicDecoder } from './words/refusals.ts';
 
 let loading: Promise<Libheif> | undefined;
 
@@ -27,7 +28,7 @@ async function load(): Promise<Libheif> {
     ]);
     return started(code, script)({ wasmBinary });
   } catch {
-    throw new Refusal('What opens HEIC pictures is not installed; save the picture as JPEG and use that.');
+    throw new Refusal(noHeicDecoder);
   }
 }
 

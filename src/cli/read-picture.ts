@@ -4,6 +4,7 @@ import { UnreadableImage } from '../sheet/unreadable.ts';
 import type { PictureOrder } from './arguments.ts';
 import { type Decoded, decode } from './decode.ts';
 import { Refusal, refusalFor } from './refusal.ts';
+import { reachesOutside } from './words/refusals.ts';
 
 /** A picture that was named, its side, and the pixels that were read. */
 export interface ReadPicture {
@@ -29,9 +30,7 @@ export async function readPicture(order: PictureOrder, folder: string): Promise<
     ['chart', chart],
   ] as const) {
     if (frame && !liesIn(frame, decoded)) {
-      throw new Refusal(
-        `The ${what} reaches outside ${order.file}, which has ${decoded.width} × ${decoded.height} pixels.`,
-      );
+      throw new Refusal(reachesOutside(what, order.file, decoded.width, decoded.height));
     }
   }
   const { scale, image } = decoded;

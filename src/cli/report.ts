@@ -5,7 +5,7 @@ import type { Ink } from '../sheet/model.ts';
 import { groundWords } from '../sheet/print/base-sure.ts';
 import { inkWord, repeatWords } from '../sheet/words/side-words.ts';
 import type { Placed } from './study-json.ts';
-import { seenWords } from './words/study-words.ts';
+import { mendsHeading, seenWords } from './words/study-words.ts';
 
 /** Columns that a line of the report fills at most. */
 const columns = 88;
@@ -25,7 +25,7 @@ function told({ candidate, decision, reasons, remedies }: Advised): string {
   if (remedies.length > 0) {
     const cautions = new Set(remedies.flatMap(({ caution }) => caution ?? []));
     const foot = [...cautions].map((caution) => `\n${wrapped(caution, '  ')}`).join('');
-    parts.push(`  What could mend it\n${remedies.map(remedyTold).join('\n')}${foot}`);
+    parts.push(`  ${mendsHeading}\n${remedies.map(remedyTold).join('\n')}${foot}`);
   }
   return parts.filter((part) => part !== '').join('\n\n');
 }

@@ -1,6 +1,7 @@
 import { rename, rm, writeFile } from 'node:fs/promises';
 import { basename, dirname, join, resolve } from 'node:path';
 import { Refusal } from './refusal.ts';
+import { noFolderFor, notWritable } from './words/refusals.ts';
 
 /**
  * Puts a whole file in its place, or leaves what was there.
@@ -15,7 +16,7 @@ export async function writeWhole(file: string, folder: string, content: string |
   } catch (error) {
     await rm(beside, { force: true });
     const { code } = error as NodeJS.ErrnoException;
-    if (code === 'ENOENT') throw new Refusal(`There is no folder for ${file}.`);
-    throw new Refusal(`${file} could not be written (${code}).`);
+    if (code === 'ENOENT') throw new Refusal(noFolderFor(file));
+    throw new Refusal(notWritable(file, code));
   }
 }

@@ -6,7 +6,7 @@ export type AdaptationMethod = 'bradford' | 'cat16';
 /**
  * The colour that looks under `toWhite` as the given one does under `fromWhite`.
  * `degree` 0–1 is how far the eye has adapted (default 1, fully; 0 leaves the colour alone).
- * Source: Bradford: Lam 1985, as in CSS Color 4. CAT16: Li et al., Color Res. Appl. 42(6):703–718 (2017),
+ * Source: `bradford`. For CAT16, which the engine alone offers: Li et al., Color Res. Appl. 42(6):703–718 (2017),
  * doi 10.1002/col.22131, one step, both whites at Y = 1.
  */
 export function adaptXyz(

@@ -52,7 +52,7 @@ export function lightFromCard(
  * Light from the 24-patch chart: `measured` are its patches in reading order, in linear light. Least squares in linear
  * light to the 1976 values, adapted from illuminant C to D65.
  * @throws RangeError where there are not 24 patches, or they do not differ enough to fit a matrix.
- * Source: McCamy, Marcus, Davidson, J. Appl. Photographic Engineering 2(3):95–99 (1976).
+ * Source: `chart-24`.
  */
 export function lightFromChart(measured: readonly Rgb[]): LightFit {
   if (measured.length !== chart24.length)

@@ -5,7 +5,7 @@ import { munsellFromLab } from './munsell.ts';
 
 /**
  * The ISCC-NBS name of a CIELAB D65 colour, as published: "moderate reddish orange", "light bluish gray".
- * Source: Kelly & Judd, NBS Circular 553 (1955); blocks from NBS Special Publication 440 (1976).
+ * Source: `iscc-nbs`.
  */
 export function isccName(lab: Lab): string {
   return isccNameOf(isccNumber(lab));

@@ -36,7 +36,7 @@ export const colourSources: readonly Source[] = [
     short: 'Mirjalili et al. 2019',
     full: 'F. Mirjalili, M. R. Luo, G. Cui, J. Morovic, JOSA A 36(5):789–799 (2019).',
     kind: 'published',
-    what: 'Edges that meet show more than edges apart: why papers that touch are judged more strictly. Its formula is in the engine.',
+    what: 'Edges that meet show more than edges apart: why papers that touch are judged more strictly.',
   },
   {
     id: 'bradford',
@@ -44,14 +44,6 @@ export const colourSources: readonly Source[] = [
     full: 'K. M. Lam, Metamerism and colour constancy, thesis, University of Bradford (1985), as in CSS Color 4.',
     kind: 'published',
     what: 'Adaptation from one white to another, for Munsell’s illuminant C and for light correction.',
-  },
-  {
-    id: 'cat16',
-    short: 'Li et al. 2017',
-    full: 'C. Li et al., Comprehensive color solutions: CAM16, CAT16, and CAM16-UCS, Color Res. Appl. 42(6):703–718 (2017).',
-    doi: '10.1002/col.22131',
-    kind: 'published',
-    what: 'A second adaptation, which may be incomplete: in the engine, beside the first; no leaf uses it.',
   },
   {
     id: 'chart-24',

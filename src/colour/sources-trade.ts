@@ -4,10 +4,10 @@ import type { Source } from './sources.ts';
 export const tradeSources: readonly Source[] = [
   {
     id: 's-cielab',
-    short: 'Zhang & Wandell 1996',
-    full: 'X. Zhang, B. A. Wandell, A spatial extension of CIELAB for digital color image reproduction (1996).',
+    short: 'Zhang & Wandell 1997',
+    full: 'X. Zhang, B. A. Wandell, A spatial extension of CIELAB for digital color-image reproduction, SID Journal 5(1):61–63 (1997).',
     kind: 'published',
-    what: 'How far the eye blurs fine print at 40 cm before inks are read.',
+    what: 'How far the eye blurs a print at arm’s length, 45 cm, before its contrast is measured.',
   },
   {
     id: 'iso-12647-2',
@@ -22,21 +22,6 @@ export const tradeSources: readonly Source[] = [
     full: 'W. S. Mokrzycki, M. Tatol, Colour difference ΔE: a survey, Machine Graphics & Vision (2011).',
     kind: 'published',
     what: 'From which difference on two colours are noticed as different.',
-  },
-  {
-    id: 'pan-westland',
-    short: 'Pan & Westland 2018',
-    full: 'Q. Pan, S. Westland, Comparative evaluation of color differences between color palettes, Proc. IS&T 26th Color and Imaging Conference, 110–115 (2018).',
-    doi: '10.2352/ISSN.2169-2629.2018.26.110',
-    kind: 'published',
-    what: 'How much of one palette finds a partner in the other, both ways.',
-  },
-  {
-    id: 'schloss-palmer',
-    short: 'Schloss & Palmer 2011',
-    full: 'K. B. Schloss, S. E. Palmer, Aesthetic response to color combinations, Attention, Perception & Psychophysics 73:551–571 (2011).',
-    kind: 'published',
-    what: 'Belonging together, standing out and being liked are three different judgements.',
   },
   {
     id: 'common-practice',

@@ -3,7 +3,7 @@ import { tradeSources } from './sources-trade.ts';
 
 /** One formula, table or rule in use, and where it comes from. */
 export interface Source {
-  /** Stable key; stored notebooks and reasons hold it. */
+  /** Stable key: reasons hold it, and comments cite it as "Source: `id`". */
   readonly id: string;
   /** Stands beside a sentence: "Sharma et al. 2005". */
   readonly short: string;

@@ -5,8 +5,7 @@ import { steadyCos, steadyPower, steadySin } from './steady.ts';
 
 /**
  * Conversions of one colour. The white is D65 in all of them; nothing here clips or maps.
- * Source: W3C, CSS Color Module Level 4 (sRGB, XYZ, CIELAB); B. Ottosson, "A perceptual color space for
- * image processing" (2020), for OKLab and OKLCH.
+ * Source: `css-color-4` for sRGB, XYZ and CIELAB; `oklab` for OKLab and OKLCH.
  */
 export {
   labFromRgb,

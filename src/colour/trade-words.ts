@@ -16,7 +16,7 @@ export interface TradeWord {
 /**
  * The everyday word for an OKLCH colour, or null for what has too little colour to be called by one: white, grey, black.
  * Above a chroma of 0.05 every colour has a word.
- * Source: common practice, no source; the regions are ours.
+ * Source: `trade-words`.
  */
 export function tradeWord({ l, c, h }: Oklch): string | null {
   if (c < charcoal.c[1] && l >= charcoal.l[0] && l < charcoal.l[1]) return charcoal.word;

@@ -15,7 +15,7 @@ export interface PainterStep {
  * The hues are ours: each is the OKLCH hue of the ISCC-NBS "strong" centroid that bears the step's name, or the middle
  * of the two where the standard splits the step (numbers 84 and 99, 68, 50, 35, 12, 237 and 255, 207 and 218,
  * 196 and 207, 178 and 196, 160 and 169, 131 and 141, 117). A test computes them again from the published centroids.
- * Source: order and steps: J. Itten, Kunst der Farbe (1961); names: Kelly, J. Res. NBS 61(5):427 (1958).
+ * Source: `itten` for order and steps, `iscc-centroids` for the names.
  */
 export const painterSteps: readonly PainterStep[] = [
   ['yellow', 98.9],

@@ -1,7 +1,7 @@
 import type { BaseKind, Finish, Motif, PrintScale, Side } from '../sheet/model.ts';
 import { inkWord } from '../sheet/words/side-words.ts';
 import { partById, sheetById } from './by-id.ts';
-import { allHeld, nameOfHeld, sideOfHeld } from './find.ts';
+import { allHeld, nameOfHeld, sideOfHeld } from './held.ts';
 import type { Drawer, Held } from './model.ts';
 
 /** What is looked for in the drawer. All that is given must hold; within a list one is enough. */

@@ -5,9 +5,9 @@ import { foundColour } from '../harmony/words/found-words.ts';
 import type { BaseKind, Ink, Motif, PrintScale } from '../sheet/model.ts';
 import { inkWord } from '../sheet/words/side-words.ts';
 import { type DrawerFilter, filterHeld } from './filter.ts';
-import { heldKey, nameOfHeld, sheetKey, sideOfHeld } from './find.ts';
+import { heldKey, nameOfHeld, sheetKey, sideOfHeld } from './held.ts';
+import { rankDrawer, repeatsOfInk } from './matching-papers.ts';
 import type { Drawer, Held } from './model.ts';
-import { rankDrawer, repeatsOfInk } from './search.ts';
 
 /** What is looked for in the drawer. */
 export type Wish =
@@ -60,12 +60,13 @@ export function matchesInDrawer(
   return { places: there.slice(0, most).map(({ held, tell }) => ({ held, ...tell() })), all: there.length };
 }
 
-interface Found {
+/** A paper in its place, put in words when it is asked for. */
+interface UntoldMatch {
   readonly held: Held;
   readonly tell: () => Omit<DrawerMatch, 'held'>;
 }
 
-function findAll(drawer: Drawer, study: HeldAgainst, anchor: Held, wish: Wish): readonly Found[] {
+function findAll(drawer: Drawer, study: HeldAgainst, anchor: Held, wish: Wish): readonly UntoldMatch[] {
   const { distance } = study;
   switch (wish.by) {
     case 'anchor':
@@ -90,7 +91,12 @@ function findAll(drawer: Drawer, study: HeldAgainst, anchor: Held, wish: Wish): 
 }
 
 /** Papers that could stand between two, but for those that lie in the study as it is. */
-function bridges(drawer: Drawer, anchor: Held, candidate: Held, others: readonly Held[]): readonly Found[] {
+function bridges(
+  drawer: Drawer,
+  anchor: Held,
+  candidate: Held,
+  others: readonly Held[],
+): readonly UntoldMatch[] {
   const inPlay = new Set([anchor, candidate, ...others].map(sheetKey));
   const there = filterHeld(drawer, {}).filter((held) => !inPlay.has(sheetKey(held)));
   const ends = [sideOfHeld(drawer, anchor), sideOfHeld(drawer, candidate)] as const;
@@ -105,12 +111,12 @@ function bridges(drawer: Drawer, anchor: Held, candidate: Held, others: readonly
 }
 
 /** What was found last in a drawer, newest last; a drawer that has changed is another one. */
-const memory = new WeakMap<Drawer, Map<string, readonly Found[]>>();
+const memory = new WeakMap<Drawer, Map<string, readonly UntoldMatch[]>>();
 /** Questions that are remembered of one drawer: the three ways to look, for a study or two. Ours. */
 const mostRemembered = 6;
 
-function remembered(drawer: Drawer, key: string, find: () => readonly Found[]): readonly Found[] {
-  const known = memory.get(drawer) ?? new Map<string, readonly Found[]>();
+function remembered(drawer: Drawer, key: string, find: () => readonly UntoldMatch[]): readonly UntoldMatch[] {
+  const known = memory.get(drawer) ?? new Map<string, readonly UntoldMatch[]>();
   memory.set(drawer, known);
   const found = known.get(key) ?? find();
   known.delete(key);

@@ -1,5 +1,5 @@
 import type { Side } from '../sheet/model.ts';
-import { Found } from './found.ts';
+import { LazyComparison } from './lazy-comparison.ts';
 import { measureSide } from './measure/measured.ts';
 import { takeSide } from './measure/take-side.ts';
 import type { CompareOptions, Comparison } from './model.ts';
@@ -12,7 +12,7 @@ import { standingOf } from './whole/standing.ts';
  */
 export function compare(anchorSide: Side, candidateSide: Side, options: CompareOptions = {}): Comparison {
   const anchor = measureSide(takeSide(anchorSide, 'anchor'), 'anchor');
-  const found = new Found(anchor, candidateSide, options);
+  const found = new LazyComparison(anchor, candidateSide, options);
   const { pair, judgement } = found.told;
   return {
     anchor: anchor.side,

@@ -5,9 +5,9 @@
 
 /** Which link is it? First test that holds wins. */
 export const linkLimits = {
-  /** ΔE₀₀. O, after ISO 12647-2:2013 (a printed solid may lie 3.5 from its aim) and Mokrzycki & Tatol 2011. */
+  /** ΔE₀₀. O, after a printed solid that may lie 3.5 from its aim. Source: `iso-12647-2`, `mokrzycki-tatol`. */
   repeatApart: 5,
-  /** ΔE₀₀. O: edges that meet show more than edges with a gap (Mirjalili et al. 2019). */
+  /** ΔE₀₀. O: edges that meet show more than edges with a gap. Source: `no-separation`. */
   repeatTouching: 3,
   /** Munsell hue steps of 100. P: Moon & Spencer 1944, first ambiguity 1–7 steps; O: we start at 1.5. */
   nearMissFromSteps: 1.5,
@@ -59,8 +59,8 @@ export const inkLimits = {
   largeShare: 0.2,
 } as const;
 
-/** Sameness of two inks, for answering: full up to the first, gone from the second. ΔE₀₀. O, after ISO 12647-2. */
-export const sameness = { full: 2, none: 6 } as const;
+/** ΔE₀₀ up to which a repeat ties in full, where the limit is that of papers apart. O, after a printed solid's aim. */
+export const repeatInFull = 2;
 
 /** How far the weight of a trouble grows from the border of its kind to its full size. O: this keeps verdicts steady. */
 export const ramps = {
@@ -92,7 +92,7 @@ export const troubleWeights = {
 } as const;
 
 /** From which weight a link ties, and a trouble stands, for what is offered and sought. O. */
-export const verdictLimits = {
+export const answerLimits = {
   /** Weight from which an unanswered trouble asks for a bridge. */
   trouble: 0.4,
   /** Weight of a tie of colour that holds two papers. */

@@ -1,4 +1,4 @@
-import { heldKey, sideOfHeld } from '../drawer/find.ts';
+import { heldKey, sideOfHeld } from '../drawer/held.ts';
 import type { Held } from '../drawer/model.ts';
 import type { StudyEdit } from './edit-kinds.ts';
 import { withLeafOf } from './leaves.ts';

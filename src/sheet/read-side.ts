@@ -90,9 +90,9 @@ function refuse({ data, width, height }: PixelImage): void {
 }
 
 function lightNote(light: KnownLight | null, uneven: boolean): Light {
-  const shade = uneven ? ` ${lightWords.evenedOut}` : '';
+  const evenedOut = uneven ? ` ${lightWords.evenedOut}` : '';
   const { known, note } = light ?? unknown;
-  return { known, note: note + shade };
+  return { known, note: note + evenedOut };
 }
 
 const unknown: Light = {

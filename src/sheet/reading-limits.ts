@@ -1,7 +1,7 @@
 /**
  * The numbers that judge while a side is read, in one place. Distances are in OKLab with a and b doubled
  * (0.01 ≈ one step of lightness in a hundred). All are our choice, set on drawn sheets with known inks
- * (tests/support/sheets) and reported by the bench on fresh ones.
+ * (tests/support/sheets) and reported by the bench on fresh ones. Source: `reading`.
  */
 export const numbers = {
   /** Side of a histogram cell. */

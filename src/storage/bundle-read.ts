@@ -8,6 +8,7 @@ import { pictureIdsIn } from './pictures-in.ts';
 import { asideWithPictureIds, pictureIdsOf, withPictureIds } from './pictures-of.ts';
 import { idSchema } from './schema-ink.ts';
 import { withoutMetadata } from './without-metadata.ts';
+import * as bundleWords from './words/bundle-words.ts';
 import { StorageTrouble } from './words/trouble.ts';
 import { type Sliced, unzipEntry, type ZipEntry, zipEntries } from './zip-directory.ts';
 
@@ -31,7 +32,7 @@ export interface BundleTaker {
  * @throws StorageTrouble with one clear sentence, or what `put` throws.
  */
 export async function readBundle(file: Sliced, taker: BundleTaker): Promise<Opened> {
-  if (file.size === 0) throw new StorageTrouble('torn', 'This file is empty. Nothing was changed.');
+  if (file.size === 0) throw new StorageTrouble('torn', bundleWords.emptyFile);
   if (file.size > bundleLimits.file) throw tooLarge();
   const entries = new Map<string, ZipEntry>();
   let all = 0;
@@ -78,7 +79,7 @@ async function decoded(picture: Omit<BroughtPicture, 'thumb'>, taker: BundleTake
   try {
     return { ...picture, thumb: await taker.thumb(new Blob([picture.bytes], { type: picture.type })) };
   } catch (error) {
-    throw new StorageTrouble('torn', 'A picture in this file is torn. Nothing was changed.', {
+    throw new StorageTrouble('torn', bundleWords.tornPicture, {
       cause: error,
     });
   }
@@ -87,17 +88,14 @@ async function decoded(picture: Omit<BroughtPicture, 'thumb'>, taker: BundleTake
 async function notebookFrom(file: Sliced, entries: ReadonlyMap<string, ZipEntry>): Promise<unknown> {
   const entry = entries.get(notebookEntry);
   if (entry === undefined) {
-    throw new StorageTrouble(
-      'torn',
-      'This file holds no notebook. Choose a file that ends in .quire. Nothing was changed.',
-    );
+    throw new StorageTrouble('torn', bundleWords.noNotebookInside);
   }
   if (entry.size > bundleLimits.notebook) throw tooLarge();
   const text = new TextDecoder('utf-8').decode(await unzipEntry(file, entry));
   try {
     return JSON.parse(text);
   } catch (error) {
-    throw new StorageTrouble('torn', 'The notebook in this file is torn. Nothing was changed.', {
+    throw new StorageTrouble('torn', bundleWords.tornNotebookInside, {
       cause: error,
     });
   }
@@ -121,7 +119,7 @@ const pictureList = v.object({
 function picturesListed(file: unknown): readonly BundlePicture[] {
   const parsed = v.safeParse(pictureList, file);
   if (parsed.success) return parsed.output.pictures;
-  throw new StorageTrouble('torn', 'The list of pictures in this file is not whole. Nothing was changed.');
+  throw new StorageTrouble('torn', bundleWords.tornPictureList);
 }
 
 async function checkedPicture(
@@ -130,17 +128,14 @@ async function checkedPicture(
   listed: BundlePicture,
 ): Promise<Omit<BroughtPicture, 'id' | 'thumb'>> {
   if (entry === undefined) {
-    throw new StorageTrouble('torn', 'A picture is missing in this file. Nothing was changed.');
+    throw new StorageTrouble('torn', bundleWords.missingPicture);
   }
   if (entry.size > bundleLimits.picture) throw tooLarge();
   const raw = await unzipEntry(file, entry);
   const header = pictureHeader(raw);
   const { type, width, height } = listed;
   if (header?.mime !== type || header.width !== width || header.height !== height) {
-    throw new StorageTrouble(
-      'torn',
-      'A picture in this file is not what the file says it is. Nothing was changed.',
-    );
+    throw new StorageTrouble('torn', bundleWords.otherPictureThanTold);
   }
   return { bytes: withoutMetadata(raw, type).buffer, type, width, height };
 }
@@ -151,15 +146,9 @@ function isPlainName(name: string): boolean {
 }
 
 function hostile(): StorageTrouble {
-  return new StorageTrouble(
-    'torn',
-    'This file is not laid out as a notebook file, and was not opened. Nothing was changed.',
-  );
+  return new StorageTrouble('torn', bundleWords.notLaidOutAsNotebook);
 }
 
 function tooLarge(): StorageTrouble {
-  return new StorageTrouble(
-    'large',
-    'This file holds more than a notebook can, and was not opened. Nothing was changed.',
-  );
+  return new StorageTrouble('large', bundleWords.moreThanNotebookHolds);
 }

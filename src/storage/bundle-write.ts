@@ -7,6 +7,7 @@ import { pictureIdsIn } from './pictures-in.ts';
 import { pictureIdsOf } from './pictures-of.ts';
 import type { RecordKind, SetAside } from './records.ts';
 import { withoutMetadata } from './without-metadata.ts';
+import { tooMuchForOneBackup } from './words/bundle-words.ts';
 import { StorageTrouble } from './words/trouble.ts';
 import { type Write, zipWriter } from './zip-write.ts';
 
@@ -74,10 +75,7 @@ export async function writeBundle(notebook: Notebook, source: BundleSource, writ
   });
   const bytes = new TextEncoder().encode(text);
   if (bytes.length > bundleLimits.notebook) {
-    throw new StorageTrouble(
-      'large',
-      'The words and lists of this notebook are more than one backup file can hold. Take out leaves or sheets that are not needed, and save again.',
-    );
+    throw new StorageTrouble('large', tooMuchForOneBackup);
   }
   await zip.pack(notebookEntry, bytes);
   await zip.end();

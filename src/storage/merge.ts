@@ -1,4 +1,4 @@
-import { heldKey } from '../drawer/find.ts';
+import { heldKey } from '../drawer/held.ts';
 import type { Leaf } from '../notebook/model.ts';
 import type { Choice } from './choice.ts';
 import { isObject } from './is-object.ts';

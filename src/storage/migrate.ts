@@ -1,4 +1,5 @@
 import * as v from 'valibot';
+import { laterVersion, noNotebook, otherThanItsVersion, versionNeverUsed } from './words/notebook-words.ts';
 import { StorageTrouble } from './words/trouble.ts';
 
 export const notebookFormat = 'quirewise-notebook';
@@ -28,30 +29,20 @@ const fileSchema = v.object({
  */
 export function migrate(file: unknown, by: MigrationSteps = steps, newest = notebookVersion): NotebookFile {
   const parsed = v.safeParse(fileSchema, file);
-  if (!parsed.success) throw new StorageTrouble('torn', 'This is not a Quirewise notebook.');
+  if (!parsed.success) throw new StorageTrouble('torn', noNotebook);
   let { version, notebook } = parsed.output;
   if (version > newest) {
-    throw new StorageTrouble(
-      'newer',
-      `This notebook was made by a later version of Quirewise (file version ${version}, this one reads up to ${newest}). Open it there, or update this one.`,
-    );
+    throw new StorageTrouble('later version', laterVersion(version, newest));
   }
   for (; version < newest; version++) {
     const step = by[version];
     if (step === undefined) {
-      throw new StorageTrouble(
-        'torn',
-        `This notebook has a file version, ${version}, that was never in use.`,
-      );
+      throw new StorageTrouble('torn', versionNeverUsed(version));
     }
     try {
       notebook = step(notebook);
     } catch (error) {
-      throw new StorageTrouble(
-        'torn',
-        `This notebook is not whole: its file version is ${version}, but it does not hold what that version holds.`,
-        { cause: error },
-      );
+      throw new StorageTrouble('torn', otherThanItsVersion(version), { cause: error });
     }
   }
   return { format: notebookFormat, version, notebook };

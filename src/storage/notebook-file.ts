@@ -5,6 +5,7 @@ import { migrate, type NotebookFile, notebookFormat, notebookVersion } from './m
 import { type RecordKind, type RecordOf, recordFrom, type SetAside, setAside } from './records.ts';
 import { idSchema, nameSchema } from './schema-ink.ts';
 import { notebookSchema } from './schema-notebook.ts';
+import { notWhole, titleForUnreadable, tornText, unreadableFrame, whyAside } from './words/notebook-words.ts';
 import { StorageTrouble } from './words/trouble.ts';
 import { shortened } from './words/why-not.ts';
 
@@ -29,20 +30,18 @@ export function openNotebookFile(file: unknown): Opened {
   const { notebook } = migrate(file);
   const frame = v.safeParse(frameSchema, notebook);
   if (!frame.success || (!Array.isArray(frame.output.leaves) && !isObject(frame.output.drawer))) {
-    throw new StorageTrouble('torn', 'This notebook is not whole: what holds it together can’t be read.');
+    throw new StorageTrouble('torn', unreadableFrame);
   }
   const { id, title, leaves, drawer } = frame.output;
   const aside: SetAside[] = [];
-  if (!isObject(drawer)) aside.push(setAside('sheet', drawer, 'The drawer can’t be read.'));
+  if (!isObject(drawer)) aside.push(setAside('sheet', drawer, whyAside.drawer));
   const lists: Readonly<Record<string, unknown>> = isObject(drawer) ? drawer : {};
   const read = <K extends RecordKind>(what: K, list: unknown, most: number) =>
     readList(what, list, most, aside);
   return {
     notebook: {
       id,
-      title: v.is(nameSchema, title)
-        ? v.parse(nameSchema, title)
-        : 'A notebook whose title could not be read',
+      title: v.is(nameSchema, title) ? v.parse(nameSchema, title) : titleForUnreadable,
       leaves: read('leaf', leaves, limits.leaves),
       drawer: {
         sheets: read('sheet', lists.sheets, limits.sheets),
@@ -63,10 +62,7 @@ export function notebookFromFile(file: unknown): Notebook {
   const checked = v.safeParse(notebookSchema, current.notebook, { abortEarly: true });
   if (checked.success) return checked.output;
   const where = v.getDotPath(checked.issues[0]);
-  throw new StorageTrouble(
-    'torn',
-    `This notebook is not whole: something in it is not what it should be${where === null ? '' : ` (at ${shortened(where)})`}.`,
-  );
+  throw new StorageTrouble('torn', notWhole(where === null ? null : shortened(where)));
 }
 
 /** JSON text of a notebook. */
@@ -80,7 +76,7 @@ export function parseNotebook(text: string): Notebook {
   try {
     file = JSON.parse(text);
   } catch (error) {
-    throw new StorageTrouble('torn', 'This notebook is torn: its text breaks off or is not readable.', {
+    throw new StorageTrouble('torn', tornText, {
       cause: error,
     });
   }
@@ -105,7 +101,7 @@ function readList<K extends RecordKind>(
   aside: SetAside[],
 ): readonly RecordOf[K][] {
   if (!Array.isArray(list)) {
-    if (list !== undefined) aside.push(setAside(what, list, 'This should be a list, and is none.'));
+    if (list !== undefined) aside.push(setAside(what, list, whyAside.noList));
     return [];
   }
   const sound: RecordOf[K][] = [];
@@ -115,9 +111,9 @@ function readList<K extends RecordKind>(
     const why = !checked.ok
       ? checked.why
       : ids.has(checked.value.id)
-        ? 'Another one has the same name inside the file.'
+        ? whyAside.sameName
         : sound.length >= most
-          ? `There are more than a notebook holds (${most.toLocaleString('en')}).`
+          ? whyAside.tooMany(most)
           : null;
     if (checked.ok && why === null) {
       ids.add(checked.value.id);

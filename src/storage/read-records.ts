@@ -4,6 +4,7 @@ import type { Database, Head, StoredRecord } from './database.ts';
 import { notebookFormat, notebookVersion } from './migrate.ts';
 import { openNotebookFile } from './notebook-file.ts';
 import { recordFrom, type SetAside, setAside } from './records.ts';
+import { laterVersion, whyAside } from './words/notebook-words.ts';
 import { StorageTrouble } from './words/trouble.ts';
 import { type Item, type Lists, type StoredKind, storedKinds, type Written, writtenOf } from './written.ts';
 
@@ -72,10 +73,7 @@ export async function walkRaw(
  */
 export async function readRecords({ head, records, aside }: Raw): Promise<Read> {
   if (head.version > notebookVersion) {
-    throw new StorageTrouble(
-      'newer',
-      `This notebook was made by a later version of Quirewise (file version ${head.version}, this one reads up to ${notebookVersion}). Open it there, or update this one.`,
-    );
+    throw new StorageTrouble('later version', laterVersion(head.version, notebookVersion));
   }
   const sorted = records.toSorted((a, b) => a.place - b.place || (a.id < b.id ? -1 : 1));
   if (head.version < notebookVersion) return readOlder(head, sorted, aside);
@@ -103,13 +101,11 @@ export function itemFrom(
 ): { readonly item: Item } | { readonly why: string } {
   if (kind === 'choice') {
     const choice: Choice | undefined = parseChoice(value);
-    return choice === undefined ? { why: 'This is no choice.' } : { item: choice };
+    return choice === undefined ? { why: whyAside.noChoice } : { item: choice };
   }
   const checked = recordFrom(kind, value);
   if (!checked.ok) return { why: checked.why };
-  return checked.value.id === id
-    ? { item: checked.value }
-    : { why: 'It is not what its place in the store says.' };
+  return checked.value.id === id ? { item: checked.value } : { why: whyAside.otherPlace };
 }
 
 export function emptyLists(): { [K in StoredKind]: Lists[K][number][] } {

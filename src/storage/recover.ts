@@ -56,7 +56,7 @@ async function bringIn(
   const kept = await shelf.notebook(left.notebookId).catch((error: unknown) => troubleFrom(error));
   if (kept instanceof Error) {
     // What can't be read here may be readable to a later version: its notes wait for that.
-    if (kept.kind === 'torn' || kept.kind === 'newer') return 'nothing';
+    if (kept.kind === 'torn' || kept.kind === 'later version') return 'nothing';
     throw kept;
   }
   const written = withNotes(kept, left, newId);

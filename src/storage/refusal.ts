@@ -3,6 +3,7 @@ import { limits } from '../notebook/limits.ts';
 import type { Notebook } from '../notebook/model.ts';
 import { type RecordKind, recordRefused } from './records.ts';
 import { idSchema, nameSchema } from './schema-ink.ts';
+import { whyRefused } from './words/notebook-words.ts';
 
 /**
  * Null where the notebook, stored as it now is, would open again; else why not, as one sentence for the reader. Only
@@ -15,7 +16,7 @@ export function refusalOf(after: Notebook, before: Notebook | null = null): stri
     (hasOnly(after, ['id', 'title', 'leaves', 'drawer']) &&
     hasOnly(after.drawer, ['sheets', 'plains', 'parts'])
       ? null
-      : 'That could not be kept: the notebook has no place for it. Nothing was changed.') ??
+      : whyRefused.noPlace) ??
     (after.id === before?.id && after.title === before.title ? null : titleRefused(after)) ??
     listRefused('leaf', after.leaves, before?.leaves, limits.leaves) ??
     listRefused('sheet', sheets, was?.sheets, limits.sheets) ??
@@ -25,9 +26,7 @@ export function refusalOf(after: Notebook, before: Notebook | null = null): stri
 }
 
 function titleRefused({ id, title }: Notebook): string | null {
-  return v.is(nameSchema, title) && v.is(idSchema, id)
-    ? null
-    : 'The title of the notebook is too long. Nothing was changed.';
+  return v.is(nameSchema, title) && v.is(idSchema, id) ? null : whyRefused.longTitle;
 }
 
 /** What has no place in a notebook would be left out when it is opened. */
@@ -47,24 +46,17 @@ function listRefused(
 ): string | null {
   if (list === before) return null;
   if (list.length > most) {
-    return `A notebook holds up to ${most.toLocaleString('en')} ${manyOf[what]}, and this one is full. Nothing was changed.`;
+    return whyRefused.full(what, most);
   }
   let isLonger = before === undefined || list.length > before.length;
   for (const [at, record] of list.entries()) {
     if (record === before?.[at]) continue;
     const why = recordRefused(what, record);
-    if (why !== null) return `That could not be kept. ${why} Nothing was changed.`;
+    if (why !== null) return whyRefused.unsound(why);
     if (record.id !== before?.[at]?.id) isLonger = true;
   }
   if (isLonger && new Set(list.map((one) => one.id)).size < list.length) {
-    return `That could not be kept: it is in the notebook already. Nothing was changed.`;
+    return whyRefused.sameId;
   }
   return null;
 }
-
-const manyOf: Readonly<Record<RecordKind, string>> = {
-  leaf: 'leaves',
-  sheet: 'sheets of paper',
-  plain: 'plain materials',
-  part: 'cut pieces',
-};

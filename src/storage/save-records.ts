@@ -3,6 +3,7 @@ import type { Database, Head } from './database.ts';
 import { notebookVersion } from './migrate.ts';
 import { type Positions, positionsOf } from './positions.ts';
 import { recordRefused, type SetAside } from './records.ts';
+import { changedElsewhere } from './words/notebook-words.ts';
 import { StorageTrouble } from './words/trouble.ts';
 import {
   type Difference,
@@ -62,7 +63,7 @@ export async function saveRecords(
     const heads = tx.objectStore('heads');
     const [head, last] = await Promise.all([heads.get(id), tx.objectStore('settings').get('last')]);
     if ((head?.revision ?? 0) !== (base?.revision ?? 0)) {
-      throw new StorageTrouble('elsewhere', 'This notebook was changed in another tab meanwhile.');
+      throw new StorageTrouble('elsewhere', changedElsewhere);
     }
     const revision = (head?.revision ?? 0) + 1;
     const records = tx.objectStore('records');

@@ -115,7 +115,7 @@ const listOf = <T extends v.GenericSchema<unknown, WithId>>(item: T, most: numbe
   v.pipe(
     v.array(item),
     v.maxLength(most),
-    v.check((list: v.InferOutput<T>[]) => apart(list), 'two things have the same id'),
+    v.check((list: v.InferOutput<T>[]) => apart(list)),
   );
 
 export const notebookSchema = schemaOf<Notebook>()(

@@ -10,6 +10,7 @@ import { pictureIdsIn } from './pictures-in.ts';
 import { rangeOf, readRaw, readRecords, walkRaw } from './read-records.ts';
 import type { SetAside } from './records.ts';
 import { type Base, fitToStore, isStored, type SaveMore, saveRecords } from './save-records.ts';
+import { changedElsewhere } from './words/notebook-words.ts';
 import { StorageTrouble, troubleFrom } from './words/trouble.ts';
 import { recordName, type Written } from './written.ts';
 
@@ -259,7 +260,7 @@ export function openShelf(options: ShelfOptions = {}): Shelf {
 }
 
 function elsewhere(): StorageTrouble {
-  return new StorageTrouble('elsewhere', 'This notebook was changed in another tab meanwhile.');
+  return new StorageTrouble('elsewhere', changedElsewhere);
 }
 
 function isClosed(error: unknown): boolean {

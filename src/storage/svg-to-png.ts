@@ -1,10 +1,11 @@
 import { pngWithDensity } from './png-density.ts';
+import { blankBoard, boardTooLarge } from './words/board-words.ts';
 import { StorageTrouble } from './words/trouble.ts';
 
 /** Above this many pixels some tablets give a blank canvas without an error. */
 const mostPixels = 16_700_000;
 /** Rows drawn in one go; between them the page gets a turn. */
-const stripRows = 240;
+const rowsAtOnce = 240;
 
 /**
  * A stand-alone SVG as a PNG of width × height pixels at 300 to the inch. The canvas is read back, so a blank picture
@@ -12,10 +13,7 @@ const stripRows = 240;
  */
 export async function svgToPng(svg: string, width: number, height: number): Promise<Blob> {
   if (width * height > mostPixels) {
-    throw new StorageTrouble(
-      'large',
-      'This board is larger than a browser can draw. Choose a smaller size, or save it as SVG or PDF.',
-    );
+    throw new StorageTrouble('large', boardTooLarge);
   }
   const url = URL.createObjectURL(new Blob([svg], { type: 'image/svg+xml' }));
   try {
@@ -27,10 +25,10 @@ export async function svgToPng(svg: string, width: number, height: number): Prom
     canvas.height = height;
     const context = canvas.getContext('2d', { colorSpace: 'srgb' });
     if (context === null) throw blank();
-    for (let top = 0; top < height; top += stripRows) {
+    for (let top = 0; top < height; top += rowsAtOnce) {
       context.save();
       context.beginPath();
-      context.rect(0, top, width, stripRows);
+      context.rect(0, top, width, rowsAtOnce);
       context.clip();
       context.drawImage(image, 0, 0, width, height);
       context.restore();
@@ -61,9 +59,5 @@ function isBlank(canvas: HTMLCanvasElement): boolean {
 }
 
 function blank(cause?: unknown): StorageTrouble {
-  return new StorageTrouble(
-    'closed',
-    'The picture of this board came out blank on this device: there may be too little memory. Close other pages and try again, or save it as SVG.',
-    { cause },
-  );
+  return new StorageTrouble('closed', blankBoard, { cause });
 }

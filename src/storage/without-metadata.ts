@@ -1,13 +1,11 @@
+import { tornOrOtherPicture } from './words/bundle-words.ts';
 import { StorageTrouble } from './words/trouble.ts';
 
 /** The picture's file without anything but what its pixels need: no place, date, camera, words, profile or hidden tail. */
 export function withoutMetadata(bytes: Uint8Array, type: string): Uint8Array<ArrayBuffer> {
   const kept = type === 'image/png' ? png(bytes) : type === 'image/jpeg' ? jpeg(bytes) : null;
   if (kept === null) {
-    throw new StorageTrouble(
-      'torn',
-      'A picture in this file is torn, or not what it says it is. Nothing was changed.',
-    );
+    throw new StorageTrouble('torn', tornOrOtherPicture);
   }
   return joined(kept);
 }

@@ -1,6 +1,7 @@
 import { Inflate } from 'fflate';
 import { crc32 } from '../files/crc32.ts';
 import { breath } from './breath.ts';
+import { noWholeFile, tooManyParts } from './words/bundle-words.ts';
 import { StorageTrouble } from './words/trouble.ts';
 
 /** One file in a zip, as its central directory tells. Source: PKWARE APPNOTE 6.3 §4.3.7, §4.3.12–16, §4.5.3. */
@@ -25,17 +26,13 @@ export interface ZipLimits {
   readonly directory: number;
 }
 
-const torn = () =>
-  new StorageTrouble('torn', 'This file is torn: it is not a whole notebook file. Nothing was changed.');
+const torn = () => new StorageTrouble('torn', noWholeFile);
 
 /** What a zip holds. @throws StorageTrouble where it is torn, no zip, holds more than it may, or two files in it lie on each other. */
 export async function zipEntries(file: Sliced, most: ZipLimits): Promise<readonly ZipEntry[]> {
   const { count, start, end } = await findDirectory(file);
   if (count > most.entries || end - start > most.directory) {
-    throw new StorageTrouble(
-      'large',
-      `This file holds ${count} parts, more than a notebook can. Nothing was changed.`,
-    );
+    throw new StorageTrouble('large', tooManyParts(count));
   }
   if (start > end || count * 46 > end - start) throw torn();
   const bytes = await piece(file, start, end);

@@ -1,4 +1,4 @@
-import { sideOfHeld } from '../drawer/find.ts';
+import { sideOfHeld } from '../drawer/held.ts';
 import type { Drawer, Held } from '../drawer/model.ts';
 import type { Comparison, Remedy } from '../harmony/model.ts';
 import { goesByPlaces } from '../harmony/remedies/remedies.ts';

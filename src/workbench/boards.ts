@@ -1,5 +1,5 @@
 import type { Board } from '../board/model.ts';
-import { pairNames } from '../drawer/find.ts';
+import { pairNames } from '../drawer/held.ts';
 import type { Held } from '../drawer/model.ts';
 import { shownCandidate } from '../notebook/apply-study.ts';
 import type { BoardLeaf, Notebook, StudyLeaf, Surround } from '../notebook/model.ts';

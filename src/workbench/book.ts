@@ -4,6 +4,7 @@ import type { Notebook } from '../notebook/model.ts';
 import { mergeKeyOf, tellEdit } from '../notebook/words/tell.ts';
 import { refusalOf } from '../storage/refusal.ts';
 import type { StateHolder } from './state-holder.ts';
+import { stepNames } from './words/step-names.ts';
 
 /** Whose change it was: hers, another tab's, or nobody's where a notebook was put in place on opening. */
 export type ChangedBy = 'reader' | 'other tab' | 'opening';
@@ -89,7 +90,7 @@ export function openBook(
       if (history.present.leaves.some((leaf) => leaf.id === leafId)) holder.set({ leafId });
     },
     takeFromOtherTab(notebook) {
-      record([{ do: 'replace notebook', notebook }], 'other tab', 'what another tab did', 'another tab');
+      record([{ do: 'replace notebook', notebook }], 'other tab', stepNames.fromOtherTab, 'another tab');
     },
     start(notebook, leafId) {
       const known = notebook.leaves.some((leaf) => leaf.id === leafId);

@@ -8,6 +8,8 @@ import type { Pictures } from './pictures.ts';
 import type { ReadyFile } from './session-types.ts';
 import type { Settings } from './settings.ts';
 import type { StateHolder } from './state-holder.ts';
+import * as backupWords from './words/backup-words.ts';
+import { stepNames } from './words/step-names.ts';
 
 export interface Bundles {
   save(): Promise<ReadyFile | null>;
@@ -44,16 +46,10 @@ export function startBundles({ holder, book, pictures, shelf, settings, take, br
       const { blob, left, unread } = await savedBundle(notebook, picture, holder.state.setAside);
       const now = new Date();
       if (left > 0) {
-        holder.say(
-          'trouble',
-          `This backup holds all but ${left === 1 ? 'one picture' : `${left} pictures`}, which could not be read from this browser’s storage just now. Save another one later, and keep older ones.`,
-        );
+        holder.say('trouble', backupWords.leftOutSays(left));
       }
       if (unread > 0) {
-        holder.say(
-          'trouble',
-          `${unread === 1 ? 'One thing' : `${unread} things`} in this backup will not be read when it is opened: the rest opens, and ${unread === 1 ? 'that one is' : 'those are'} kept aside. Keep older backups too.`,
-        );
+        holder.say('trouble', backupWords.unreadInsideSays(unread));
       }
       if (left === 0 && unread === 0) {
         settings.setBackup(notebook.id, now.toISOString());
@@ -61,10 +57,7 @@ export function startBundles({ holder, book, pictures, shelf, settings, take, br
       }
       return { name: fileName(notebook.title, 'quire', now), blob };
     } catch (error) {
-      const says =
-        error instanceof StorageTrouble
-          ? error.message
-          : 'The backup file could not be made: there may be too little memory. Close other pages and try again.';
+      const says = error instanceof StorageTrouble ? error.message : backupWords.notMadeSays;
       holder.say('trouble', says);
       return null;
     }
@@ -85,17 +78,11 @@ export function startBundles({ holder, book, pictures, shelf, settings, take, br
         const { notebook, setAside, unstored } = await openedBundle(file, shelf);
         if (unstored.length > 0) await pictures.add(unstored);
         brought(notebook.id, setAside);
-        replace(notebook, 'open a backup file');
-        holder.say(
-          'note',
-          `“${notebook.title}” is open. The notebook before it is still kept; Undo brings it back.`,
-        );
+        replace(notebook, stepNames.openBackup);
+        holder.say('note', backupWords.openedSays(notebook.title));
         return true;
       } catch (error) {
-        const says =
-          error instanceof StorageTrouble
-            ? error.message
-            : 'This file could not be opened. Nothing was changed.';
+        const says = error instanceof StorageTrouble ? error.message : backupWords.notOpenedSays;
         holder.say('trouble', `“${file.name.slice(0, 80)}”: ${says}`, { of: 'drop' });
         return false;
       }

@@ -1,5 +1,5 @@
 import { partById } from '../drawer/by-id.ts';
-import { heldKey, otherSideOfHeld, ownedFrom, pairNames, sideOfHeld } from '../drawer/find.ts';
+import { heldKey, otherSideOfHeld, ownedFrom, pairNames, sideOfHeld } from '../drawer/held.ts';
 import type { Drawer, Held } from '../drawer/model.ts';
 import { compare } from '../harmony/compare.ts';
 import type { Comparison, Distance, MendOptions, Remedy } from '../harmony/model.ts';

@@ -44,11 +44,11 @@ export function startDrawerClient(make: () => Worker = makeDrawerWorker): Drawer
   /** One question after the other: each is asked of the drawer that was handed over with it. */
   let last: Promise<unknown> = Promise.resolve();
 
-  const end = (says: string) => {
+  const end = (why: Error) => {
     const ended = lane;
     lane = null;
     ended?.worker.terminate();
-    for (const { reject } of ended?.waiting.values() ?? []) reject(new Error(says));
+    for (const { reject } of ended?.waiting.values() ?? []) reject(why);
   };
 
   const start = (): Lane => {
@@ -58,7 +58,7 @@ export function startDrawerClient(make: () => Worker = makeDrawerWorker): Drawer
       fresh.waiting.delete(id);
     };
     const stopped = () => {
-      if (fresh === lane) end('What looks through the drawer has stopped.');
+      if (fresh === lane) end(new Error('What looks through the drawer has stopped.'));
     };
     fresh.worker.onerror = stopped;
     fresh.worker.onmessageerror = stopped;
@@ -112,7 +112,7 @@ export function startDrawerClient(make: () => Worker = makeDrawerWorker): Drawer
       last = asked.catch(() => {});
       return asked.then(({ answer }) => answer);
     },
-    close: () => end('The page is shut.'),
+    close: () => end(new Error('The page is shut.')),
   };
 }
 

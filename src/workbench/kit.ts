@@ -1,11 +1,12 @@
 import { type CutList, cutListOf, type Stock, type Wanted } from '../cutting/cut-list.ts';
 import { partById, plainById, sheetById } from '../drawer/by-id.ts';
-import { nameOfHeld, sideOfHeld } from '../drawer/find.ts';
+import { nameOfHeld, sideOfHeld } from '../drawer/held.ts';
 import type { Drawer, Held } from '../drawer/model.ts';
 import { kitOf } from '../harmony/kit/kit.ts';
 import type { Kit, KitMember } from '../harmony/model.ts';
 import type { KitLeaf, KitPiece } from '../notebook/model.ts';
 import type { SizeMm } from '../sheet/model.ts';
+import { takenToBeSquareSays } from './words/leaf-words.ts';
 
 /** A kit leaf with what was found of it. Pieces that have left the drawer are left out of all. */
 export interface KitFound {
@@ -53,7 +54,7 @@ function cutsOf(drawer: Drawer, wanted: readonly Wanted[]): CutList {
     cuts.sheets.flatMap(({ stock }) => (plainById(drawer, stock.id) ? [stock.name] : [])),
   );
   if (names.size === 0) return cuts;
-  const assumed = `Taken to be 12 × 12 in, as most plains are sold: ${[...names].join(', ')}. A smaller sheet holds fewer pieces.`;
+  const assumed = takenToBeSquareSays(names);
   return { ...cuts, says: [assumed, ...cuts.says] };
 }
 

@@ -5,6 +5,7 @@ import type { Shelf } from '../storage/shelf.ts';
 import { StorageTrouble } from '../storage/words/trouble.ts';
 import { newId } from './new-id.ts';
 import { startSmallPictures } from './small-picture.ts';
+import { noRoomForPicturesSays } from './words/backup-words.ts';
 
 /** Bytes of pictures that are held in memory where the browser stores nothing. Ours. */
 const mostInMemory = 400_000_000;
@@ -62,9 +63,5 @@ export async function openedBundle(file: Blob, shelf: Shelf): Promise<OpenedBund
 }
 
 function noRoom(cause?: unknown): StorageTrouble {
-  return new StorageTrouble(
-    'full',
-    'This browser has no room for the pictures in it, or does not store them just now. Nothing was changed. Free some space and open it again; the file itself is sound so far.',
-    { cause },
-  );
+  return new StorageTrouble('full', noRoomForPicturesSays, { cause });
 }

@@ -1,4 +1,4 @@
-import { pairNames } from '../drawer/find.ts';
+import { pairNames } from '../drawer/held.ts';
 import type { Drawer, Held } from '../drawer/model.ts';
 import { veilOf } from '../drawing/parts-veil.ts';
 import { judgeParts } from '../harmony/further/judge-parts.ts';

@@ -1,4 +1,4 @@
-import { sideOfHeld } from '../drawer/find.ts';
+import { sideOfHeld } from '../drawer/held.ts';
 import type { Held } from '../drawer/model.ts';
 import { placesForKept } from '../drawer/places.ts';
 import type { Notebook } from '../notebook/model.ts';

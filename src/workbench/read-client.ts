@@ -3,6 +3,7 @@ import { pictureLimits } from '../files/picture-limits.ts';
 import type { Places, Side } from '../sheet/model.ts';
 import { UnreadableImage } from '../sheet/unreadable.ts';
 import type { Look, Looked, ReadAnswer, ReadDone, ReadProgress, ReadRequest } from '../workers/messages.ts';
+import { readerStoppedSays } from './words/picture-words.ts';
 
 export interface ReadResult {
   readonly side: Side;
@@ -75,13 +76,7 @@ export function startReadClient(make: WorkerMaker = makeReadWorker, lanesWanted 
     const crashed = () => {
       if (fresh !== lane.worker) return;
       end(lane);
-      finish(lane, (one) =>
-        one.reject(
-          new UnreadableImage(
-            'This picture could not be read: the reader stopped. Try again, or drop a smaller copy.',
-          ),
-        ),
-      );
+      finish(lane, (one) => one.reject(new UnreadableImage(readerStoppedSays)));
     };
     fresh.onerror = crashed;
     fresh.onmessageerror = crashed;

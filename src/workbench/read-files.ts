@@ -5,6 +5,7 @@ import { type ReadClient, ReadingCancelled, type ReadResult } from './read-clien
 import type { ReadingList } from './reading-list.ts';
 import { digestOf } from './same-picture.ts';
 import type { StateHolder } from './state-holder.ts';
+import { movedSays, tooLargeSays, unreadSays } from './words/picture-words.ts';
 
 /** What is wanted of a reading. */
 export type Wanted = Omit<ReadRequest, 'id' | 'bytes' | 'look'>;
@@ -53,7 +54,7 @@ export function startFileReading(holder: StateHolder, list: ReadingList, client:
       return await work();
     } catch (error) {
       if (!(error instanceof ReadingCancelled)) {
-        const says = error instanceof Error ? error.message : 'This picture could not be read.';
+        const says = error instanceof Error ? error.message : unreadSays;
         tell(name, says);
       }
       return null;
@@ -94,16 +95,12 @@ export function startFileReading(holder: StateHolder, list: ReadingList, client:
 
 async function bytesOf(file: Blob): Promise<ArrayBuffer> {
   if (file.size > pictureLimits.file) {
-    throw new UnreadableImage(
-      'This file is too large to open (over 400 megabytes). Save a smaller copy and drop that.',
-    );
+    throw new UnreadableImage(tooLargeSays);
   }
   try {
     return await file.arrayBuffer();
   } catch {
-    throw new UnreadableImage(
-      'The file could not be opened: it may have been moved or changed. Choose it again.',
-    );
+    throw new UnreadableImage(movedSays);
   }
 }
 

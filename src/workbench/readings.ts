@@ -1,4 +1,4 @@
-import { heldKey, nameOfHeld } from '../drawer/find.ts';
+import { heldKey, nameOfHeld } from '../drawer/held.ts';
 import type { Held } from '../drawer/model.ts';
 import { applyEdit, type Edit } from '../notebook/edits.ts';
 import type { Notebook } from '../notebook/model.ts';
@@ -15,6 +15,7 @@ import { listReadings } from './reading-list.ts';
 import { heldOfDigest } from './same-picture.ts';
 import type { PictureTarget } from './session-types.ts';
 import type { StateHolder } from './state-holder.ts';
+import { alreadyThereSays, inDrawerSays, onTableSays } from './words/picture-words.ts';
 import { gatherNotes, gatherUnread, type ReadingNotes, type UnreadFiles } from './words/reading-notes.ts';
 
 export interface Readings {
@@ -172,7 +173,7 @@ function namesFor(files: readonly File[], { drawer }: Notebook, promised: Set<st
 /** The same picture is in the drawer: that paper goes where the file was to go. */
 function putKnown(holder: StateHolder, book: Book, drop: Drop, fileName: string, known: Held): Held {
   const there = nameOfHeld(book.notebook.drawer, known);
-  holder.say('note', `“${fileName}” is already in your drawer, as ${there}.`, {
+  holder.say('note', alreadyThereSays(fileName, there), {
     of: 'drop',
     ...offerOf(drop, known),
   });
@@ -195,7 +196,7 @@ function sayWhatCame(
   for (const held of drop.fresh.length === 1 ? added : []) {
     const offer = offerOf(drop, held);
     const name = nameOfHeld(book.notebook.drawer, held);
-    if (offer) holder.say('note', `“${name}” is in the drawer.`, { of: 'drop', ...offer });
+    if (offer) holder.say('note', inDrawerSays(name), { of: 'drop', ...offer });
   }
 }
 
@@ -227,10 +228,7 @@ async function findTables(
     const { onTable } = await client.look(newId('look'), bytes.slice(0), 'table');
     if (onTable !== true) continue;
     holder.set({ onTable: [...holder.state.onTable, id] });
-    if (!isSaid) holder.say('note', tableNote, { of: 'drop' });
+    if (!isSaid) holder.say('note', onTableSays, { of: 'drop' });
     isSaid = true;
   }
 }
-
-const tableNote =
-  'In a picture the paper lies on a table, and the table is read with it. Look closer at the paper to straighten and crop it.';

@@ -3,6 +3,7 @@ import type { Picture } from '../storage/database.ts';
 import type { SetAside } from '../storage/records.ts';
 import { StorageTrouble } from '../storage/words/trouble.ts';
 import { startSmallPictures } from './small-picture.ts';
+import { notReadBackSays } from './words/backup-words.ts';
 
 export interface SavedBundle {
   readonly blob: Blob;
@@ -50,11 +51,7 @@ export async function savedBundle(
     if (found !== pictures || lengthOf(back) + aside.length !== lengthOf(notebook) + setAside.length)
       throw new Error('less came back than went in');
   } catch (error) {
-    throw new StorageTrouble(
-      'torn',
-      'The backup file was made, but it could not be read back whole, so it is not handed out. Close other pages, free some space, and save again.',
-      { cause: error },
-    );
+    throw new StorageTrouble('torn', notReadBackSays, { cause: error });
   }
   return { blob, left, unread };
 }

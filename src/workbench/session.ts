@@ -1,5 +1,5 @@
 import { sheetById } from '../drawer/by-id.ts';
-import { nameOfHeld } from '../drawer/find.ts';
+import { nameOfHeld } from '../drawer/held.ts';
 import type { Held } from '../drawer/model.ts';
 import { emptyNotebook, isEmptyNotebook } from '../notebook/empty.ts';
 import type { Notebook } from '../notebook/model.ts';
@@ -28,6 +28,8 @@ import type { SheetWork } from './sheet-work.ts';
 import { startSpotReader } from './spot-reader.ts';
 import { holdState } from './state-holder.ts';
 import { warmTables } from './warm-tables.ts';
+import { boardNotMadeSays, demoNotDrawnSays, noPairForBoardSays } from './words/leaf-words.ts';
+import { nothingToSave } from './words/saving-words.ts';
 import { tellOfSetAside } from './words/set-aside-words.ts';
 import { takenOutWords } from './words/taken-out.ts';
 
@@ -57,7 +59,7 @@ export const Session = {
     const holder = holdState({
       notebook: emptyNotebook(newId('notebook')),
       leafId: null,
-      saving: { status: 'saved', says: 'Nothing to save yet.' },
+      saving: nothingToSave,
       readings: [],
       messages: [],
       canUndo: false,
@@ -249,26 +251,17 @@ export const Session = {
         try {
           book.dispatchAll([{ do: 'replace notebook', notebook: await demo() }], 'open the demo');
         } catch {
-          holder.say('trouble', 'The demo could not be drawn in this browser.');
+          holder.say('trouble', demoNotDrawnSays);
         }
       },
       boardSvg: (leafId) => boards.svg(book.notebook, leafId),
       async exportBoard(leafId, as) {
         try {
           const file = await boards.file(book.notebook, leafId, as);
-          if (file === null)
-            holder.say(
-              'trouble',
-              'There is no pair on this leaf yet: a board needs an anchor and a candidate.',
-            );
+          if (file === null) holder.say('trouble', noPairForBoardSays);
           return file;
         } catch (error) {
-          holder.say(
-            'trouble',
-            error instanceof StorageTrouble
-              ? error.message
-              : 'The board could not be made into a file: there may be too little memory. Close other pages and try again, or choose another kind of file.',
-          );
+          holder.say('trouble', error instanceof StorageTrouble ? error.message : boardNotMadeSays);
           return null;
         }
       },

@@ -29,6 +29,7 @@ import type { PlaceFinder } from './place-finder.ts';
 import type { ReadClient, ReadResult } from './read-client.ts';
 import type { Readings } from './readings.ts';
 import type { FoundOnPicture, PartToCut, SidePreparation } from './session-types.ts';
+import { stepNames } from './words/step-names.ts';
 
 /** Everything that is worked out again from a sheet's picture, off the page's thread; each is one step of undo. */
 export interface SheetWork {
@@ -76,7 +77,7 @@ async function readAgain(
     ...correctedBy(withOwn(result.side, kept.reading), kept.hand),
     options,
   };
-  book.dispatchAll([{ do: 'set side', sheetId, side, kept: after }], 'read a side again');
+  book.dispatchAll([{ do: 'set side', sheetId, side, kept: after }], stepNames.readAgain);
 }
 
 async function prepare(
@@ -138,10 +139,7 @@ async function resize(tools: Tools, sheetId: string, sizeMm: SizeMm): Promise<vo
   const sides = await Promise.all(
     (['A', 'B'] as const).map((side) => sideResized(tools, sheet, side, sizeMm)),
   );
-  book.dispatchAll(
-    [{ do: 'update sheet', sheetId, change: { sizeMm } }, ...sides.flat()],
-    'set a sheet’s size',
-  );
+  book.dispatchAll([{ do: 'update sheet', sheetId, change: { sizeMm } }, ...sides.flat()], stepNames.setSize);
 }
 
 async function sideResized(
@@ -175,7 +173,7 @@ async function cut(tools: Tools, { sheetId, side, name, sizeMm, ...shape }: Part
   const id = newId('part');
   const reading: Side = { ...result.side, light: kept.reading.light };
   const part: Part = { id, name, sheetId, side, ...shape, sizeMm, reading };
-  book.dispatchAll([{ do: 'add part', part }], 'keep a part of a sheet');
+  book.dispatchAll([{ do: 'add part', part }], stepNames.keepPart);
   return { kind: 'part', id };
 }
 
@@ -274,8 +272,8 @@ function takenAfter(pictureId: string, before: Taken | undefined, change: SidePr
 }
 
 function sayWhat({ corners, light }: SidePreparation): string {
-  if (corners !== undefined) return corners === null ? 'leave a sheet as it was taken' : 'straighten a sheet';
-  return light == null ? 'take a light correction back' : 'correct the light';
+  if (corners !== undefined) return corners === null ? stepNames.leaveAsTaken : 'straighten a sheet';
+  return light == null ? stepNames.takeLightBack : 'correct the light';
 }
 
 /** What the user said of a side stays when it is read again. */

@@ -25,11 +25,11 @@ export function startSmallPictures(): SmallPictures {
     waiting.get(data.id)?.resolve(data);
     waiting.delete(data.id);
   };
-  const fail = (why: string) => {
-    for (const { reject } of waiting.values()) reject(new Error(why));
+  const fail = (why: Error) => {
+    for (const { reject } of waiting.values()) reject(why);
     waiting.clear();
   };
-  worker.onerror = () => fail('the worker could not be started, or ended');
+  worker.onerror = () => fail(new Error('the worker could not be started, or ended'));
   const ask = (picture: Blob, wantsSmall: boolean) =>
     new Promise<SmallAnswer>((resolve, reject) => {
       const id = ++count;
@@ -45,7 +45,7 @@ export function startSmallPictures(): SmallPictures {
     isDecodable: async (picture) => (await ask(picture, false)).isSound,
     close() {
       worker.terminate();
-      fail('it was closed');
+      fail(new Error('it was closed'));
     },
   };
 }

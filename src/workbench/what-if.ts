@@ -1,5 +1,5 @@
 import { oklabFromOklch } from '../colour/spaces.ts';
-import { allHeld, heldKey, nameOfHeld, pairNames, sideOfHeld } from '../drawer/find.ts';
+import { allHeld, heldKey, nameOfHeld, pairNames, sideOfHeld } from '../drawer/held.ts';
 import type { Drawer, Held } from '../drawer/model.ts';
 import type { Change, Comparison } from '../harmony/model.ts';
 import { whatIf } from '../harmony/remedies/what-if.ts';

@@ -2,6 +2,7 @@ import type { IFD } from 'utif2';
 import { linearTable } from '../colour/light-tables.ts';
 import { profileNote, type RawPicture } from '../files/raw-picture.ts';
 import { type RowReader, reducedPicture, rowsOfRgba } from '../files/reduced-picture.ts';
+import { planarTiff, sixteenBitsRead } from '../files/words/opening-words.ts';
 import { separated, torn } from '../files/words/picture-refusals.ts';
 import { UnreadableImage } from '../sheet/unreadable.ts';
 import { upright } from './decode-turn.ts';
@@ -41,7 +42,7 @@ export async function tiffPicture(
     fullWidth: onSide ? height : width,
     fullHeight: onSide ? width : height,
     colours: profileNote(icc === undefined ? null : Uint8Array.from(icc)),
-    notes: numberOf(page, 258) === 16 ? ['Read from 16 bits a channel.'] : [],
+    notes: numberOf(page, 258) === 16 ? [sixteenBitsRead] : [],
   };
 }
 
@@ -57,9 +58,7 @@ function refuseSeparations(page: IFD): void {
     throw separated('tiff');
   }
   if (numberOf(page, 284) === 2 && (numberOf(page, 277) ?? 1) > 1) {
-    throw new UnreadableImage(
-      'This TIFF keeps red, green and blue apart (planar), which can’t be opened here. Save it as PNG and use that.',
-    );
+    throw new UnreadableImage(planarTiff);
   }
 }
 

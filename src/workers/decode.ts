@@ -1,6 +1,7 @@
 import type { PictureHeader } from '../files/picture-file.ts';
 import { pictureLimits, reduction } from '../files/picture-limits.ts';
 import type { RawPicture } from '../files/raw-picture.ts';
+import { allTransparent, decoderNotLoaded, noCanvas, reducedFrom } from '../files/words/opening-words.ts';
 import { checkedHeader, checkSize, torn } from '../files/words/picture-refusals.ts';
 import type { PixelImage } from '../sheet/model.ts';
 import { UnreadableImage } from '../sheet/unreadable.ts';
@@ -41,19 +42,18 @@ export async function decodePicture(bytes: ArrayBuffer, options: DecodeOptions =
   checkSize(width, height);
   const canvas = new OffscreenCanvas(width, height);
   const context = canvas.getContext('2d', { willReadFrequently: true, colorSpace: 'srgb' });
-  if (context === null)
-    throw new UnreadableImage('This browser can’t open pictures just now. Close other pages and try again.');
+  if (context === null) throw new UnreadableImage(noCanvas);
   context.imageSmoothingQuality = 'medium';
   context.drawImage(bitmap, 0, 0, width, height);
   bitmap.close();
   const image = context.getImageData(0, 0, width, height);
   const alpha = alphaOf(image);
   if (alpha === 'none') {
-    throw new UnreadableImage('This picture is fully transparent: there is no paper in it to read.');
+    throw new UnreadableImage(allTransparent);
   }
   const told =
     fullWidth * fullHeight > width * height * 1.02
-      ? [...notes, reducedNote(fullWidth, fullHeight, width, height)]
+      ? [...notes, reducedFrom(fullWidth * fullHeight, width * height)]
       : notes;
   return { image, canvas, opaque: alpha === 'all', kind: header.kind, fullWidth, fullHeight, notes: told };
 }
@@ -102,10 +102,7 @@ async function rawPicture(bytes: ArrayBuffer, header: PictureHeader, most: numbe
     return await heicPicture(new Uint8Array(bytes), checkSize, most);
   } catch (error) {
     if (error instanceof UnreadableImage) throw error;
-    throw new UnreadableImage(
-      `What opens ${header.kind.toUpperCase()} pictures could not be loaded, or there is too little memory. Try again, or save the picture as JPEG and use that.`,
-      { cause: error },
-    );
+    throw new UnreadableImage(decoderNotLoaded(header.kind), { cause: error });
   }
 }
 
@@ -116,11 +113,6 @@ async function fromRaw({ image, colours, fullWidth, fullHeight, notes }: RawPict
       ? await createImageBitmap(new ImageData(pixels, image.width, image.height))
       : await bitmapThroughProfile(image, colours);
   return { bitmap, fullWidth, fullHeight, notes };
-}
-
-function reducedNote(fullWidth: number, fullHeight: number, width: number, height: number): string {
-  const millions = (pixels: number) => (pixels / 1e6).toFixed(1);
-  return `Reduced from ${millions(fullWidth * fullHeight)} to ${millions(width * height)} megapixels as it was opened.`;
 }
 
 function alphaOf({ data }: PixelImage): 'all' | 'some' | 'none' {

@@ -1,4 +1,5 @@
 import { pictureLimits } from '../files/picture-limits.ts';
+import { tooLittleMemory } from '../files/words/opening-words.ts';
 import { type ReadPhotograph, readPhotograph } from '../sheet/light/photograph.ts';
 import type { PixelImage } from '../sheet/model.ts';
 import { readWithPlaces } from '../sheet/read-side.ts';
@@ -63,10 +64,7 @@ async function answer(request: ReadRequest): Promise<void> {
       handed as Transferable[],
     );
   } catch (error) {
-    const says =
-      error instanceof UnreadableImage
-        ? error.message
-        : 'This picture could not be read: there may be too little memory. Close other pages, or drop a smaller copy.';
+    const says = error instanceof UnreadableImage ? error.message : tooLittleMemory;
     page.postMessage({ id, kind: 'failed', says });
   }
 }

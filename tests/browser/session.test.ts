@@ -155,7 +155,7 @@ describe('a bundle', () => {
     expect(await session.openBundle(new File(parts, 'bad.quire'))).toBe(false);
     expect(session.state.notebook).toBe(notebook);
     expect(session.state.messages.at(-1)?.says).toContain(
-      'A picture in this file is torn. Nothing was changed.',
+      'A picture in this file is damaged. Nothing was changed.',
     );
   });
 });

@@ -62,8 +62,8 @@ describe('what can’t be read gets a clear sentence', () => {
     ],
     ['a picture of one pixel', () => dots(1, 1, 'image/png'), 'only 1 × 1 pixels: too small'],
     ['a fully transparent picture', () => clear(40, 40), 'fully transparent'],
-    ['a torn PNG', async () => (await dots(200, 200, 'image/png')).slice(0, 900), 'is torn'],
-    ['a head without a body', () => Uint8Array.of(0xff, 0xd8, 0xff, 0xe0, 0, 16).buffer, 'is torn'],
+    ['a torn PNG', async () => (await dots(200, 200, 'image/png')).slice(0, 900), 'is damaged'],
+    ['a head without a body', () => Uint8Array.of(0xff, 0xd8, 0xff, 0xe0, 0, 16).buffer, 'is damaged'],
   ])('%s', async (_, make, says) => {
     await expect(read(await make())).rejects.toThrow(says);
     // And the reader goes on.

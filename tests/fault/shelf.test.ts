@@ -160,9 +160,11 @@ describe('a notebook that is torn in the store', () => {
     const shelf = openShelf();
     await shelf.save(book, 0);
     await spoil(async (db) => db.put('heads', { ...(await db.get('heads', 'n1')), version: 12 }));
-    await expect(openShelf().notebook('n1')).rejects.toMatchObject({ kind: 'newer' });
+    await expect(openShelf().notebook('n1')).rejects.toMatchObject({ kind: 'later version' });
     expect(await openShelf().notebooks()).toMatchObject([{ id: 'n1', title: null, revision: 1 }]);
-    await expect(openShelf().save({ ...book, title: 'Over it' }, 1)).rejects.toMatchObject({ kind: 'newer' });
+    await expect(openShelf().save({ ...book, title: 'Over it' }, 1)).rejects.toMatchObject({
+      kind: 'later version',
+    });
     expect(await (await openDB('quirewise')).get('heads', 'n1')).toMatchObject({ version: 12, revision: 1 });
   });
 });

@@ -87,3 +87,21 @@ function lineAt(text: string, index: number): number {
 function withG(flags: string): string {
   return flags.includes('g') ? flags : `${flags}g`;
 }
+
+/** Every one of these files that a file leads to, however far, by imports and by the workers that it starts. */
+export function reachedFrom(path: string, files: readonly SourceFile[]): string[] {
+  const byPath = new Map(files.map((file) => [file.path, file]));
+  const reached = new Set([path]);
+  for (const at of reached) {
+    const file = byPath.get(at);
+    for (const link of file?.imports ?? []) if (link.file) reached.add(link.file);
+    for (const worker of workersOf(file)) reached.add(worker);
+  }
+  return [...reached];
+}
+
+/** Workers that a file starts: they are named by an address, not imported. */
+function workersOf(file: SourceFile | undefined): string[] {
+  const named = [...(file?.code.matchAll(/new URL\('([^']+\.ts)', import\.meta\.url\)/g) ?? [])];
+  return named.map((match) => join(dirname(file!.path), match[1]!));
+}

@@ -131,7 +131,7 @@ describe('opening a picture in the terminal', () => {
   it('refuses a BMP that is cut short, wherever it breaks off', async () => {
     for (const [way, bytes] of bmpWays) {
       const file = put('torn.bmp', bytes.subarray(0, bytes.length - 12));
-      await expect(decode(file, folder), way).rejects.toThrow('torn.bmp: this picture is torn');
+      await expect(decode(file, folder), way).rejects.toThrow('torn.bmp: this picture is damaged');
     }
   });
 

@@ -135,7 +135,7 @@ describe('the study in the terminal', () => {
     expect(out).toMatch(/^hearts\.jpg: (holds together|needs a bridge|pulls apart)$/m);
     expect(out).toMatch(/ΔE₀₀/);
     for (const line of out.split('\n')) expect(line.length).toBeLessThanOrEqual(100);
-    expect(out.match(/Mind the blade/g) ?? []).toHaveLength(out.includes('one cut') ? 1 : 0);
+    expect(out.match(/Cutting\? Use/g) ?? []).toHaveLength(out.includes('one cut') ? 1 : 0);
     const assumed = await study('--anchor', 'stripe.tiff', '--candidate', 'hearts.jpg');
     expect(assumed.out.replace(/\s+/g, ' ')).toContain('repeat about 38 mm, if the sheet is 12 in');
   });

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { demoLeaves, demoNotebook } from '../../src/demo/notebook.ts';
 import { demoPlains } from '../../src/demo/plains.ts';
 import { demoSheets } from '../../src/demo/sheets.ts';
-import { nameOfHeld, otherSideOfHeld, ownedFrom, sideOfHeld } from '../../src/drawer/find.ts';
+import { nameOfHeld, otherSideOfHeld, ownedFrom, sideOfHeld } from '../../src/drawer/held.ts';
 import type { Held } from '../../src/drawer/model.ts';
 import { advise } from '../../src/harmony/advise.ts';
 import type { Advised } from '../../src/harmony/model.ts';

@@ -1,5 +1,5 @@
 import { readdirSync, readFileSync } from 'node:fs';
-import { dirname, join } from 'node:path';
+import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import {
   blankComments,
@@ -7,6 +7,7 @@ import {
   type Import,
   importsOf,
   matches,
+  reachedFrom,
   root,
   type SourceFile,
   stringsOf,
@@ -164,14 +165,14 @@ describe('the house', () => {
         !from.path.endsWith('/alone.ts'),
     );
     expect(wrong.map(told)).toEqual([]);
-    expect(reachedFrom('components/shell/main.ts').filter((path) => showsElements.test(path))).toEqual([]);
+    expect(leadsTo('components/shell/main.ts').filter((path) => showsElements.test(path))).toEqual([]);
   });
 
   it('has nothing that nothing leads to: all is reached from the page, a worker, the terminal or the engine', () => {
     const doors = ['components/shell/main.ts', 'src/cli/main.ts', 'src/index.ts', ...drawsTheDemo];
     // Pages that show elements alone name these.
     const shown = components.flatMap(({ path }) => (/\/alone|show-charts/.test(path) ? [path] : []));
-    const reached = new Set([...doors, ...shown].flatMap(reachedFrom));
+    const reached = new Set([...doors, ...shown].flatMap(leadsTo));
     const dead = [...src, ...components].filter(({ path }) => !reached.has(path) && !path.endsWith('.d.ts'));
     expect(dead.map(({ path }) => path)).toEqual([]);
   });
@@ -190,7 +191,7 @@ describe('the house', () => {
     const workbench = src.filter(({ path }) => path.startsWith('src/workbench/'));
     const called = workbench.filter(({ path }) => isKeeping(path)).flatMap(({ imports }) => imports);
     expect(called.map(({ file }) => file)).toContain('src/workbench/book.ts');
-    expect(reachedFrom('src/workbench/book.ts').filter(isKeeping)).toEqual([]);
+    expect(leadsTo('src/workbench/book.ts').filter(isKeeping)).toEqual([]);
     // Nor is it called back through what is handed over at the start.
     const session = workbench.find(({ path }) => path.endsWith('/session.ts'));
     expect(callsOf('startKeeper', session).filter((call) => /\bbook\s*(\.|\[)/.test(call))).toEqual([]);
@@ -268,16 +269,7 @@ function told({ from, link }: { from: SourceFile; link: Import }): string {
 }
 
 /** Every file that a file leads to, however far. */
-function reachedFrom(path: string): string[] {
-  const byPath = new Map([...src, ...components].map((file) => [file.path, file]));
-  const reached = new Set([path]);
-  for (const at of reached) {
-    const file = byPath.get(at);
-    for (const link of file?.imports ?? []) if (link.file) reached.add(link.file);
-    for (const worker of workersOf(file)) reached.add(worker);
-  }
-  return [...reached];
-}
+const leadsTo = (path: string): string[] => reachedFrom(path, [...src, ...components]);
 
 /** The texts of all calls of a function in a file, from its name to the bracket that closes it. */
 function callsOf(name: string, file: SourceFile | undefined): string[] {
@@ -292,12 +284,6 @@ function callsOf(name: string, file: SourceFile | undefined): string[] {
     } while (open > 0 && at < code.length);
     return code.slice(index, at);
   });
-}
-
-/** Workers that a file starts: they are named by an address, not imported. */
-function workersOf(file: SourceFile | undefined): string[] {
-  const named = [...(file?.code.matchAll(/new URL\('([^']+\.ts)', import\.meta\.url\)/g) ?? [])];
-  return named.map((match) => join(dirname(file!.path), match[1]!));
 }
 
 /** A template of styles or markup is not prose: its rules, tags and classes say nothing to a reader. */

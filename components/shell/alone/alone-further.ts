@@ -1,5 +1,5 @@
 import { demoNotebook } from '../../../src/demo/notebook.ts';
-import { pairNames, sideOfHeld } from '../../../src/drawer/find.ts';
+import { pairNames, sideOfHeld } from '../../../src/drawer/held.ts';
 import { filterChoices, matchesInDrawer } from '../../../src/drawer/look-through.ts';
 import { compare } from '../../../src/harmony/compare.ts';
 import type { Change } from '../../../src/harmony/model.ts';

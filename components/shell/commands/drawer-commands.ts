@@ -1,4 +1,4 @@
-import { heldOfKey } from '../../../src/drawer/find.ts';
+import { heldOfKey } from '../../../src/drawer/held.ts';
 import type { Held } from '../../../src/drawer/model.ts';
 import type { PictureTarget } from '../../../src/workbench/session-types.ts';
 import { newStudy } from '../open/leaf-kinds.ts';

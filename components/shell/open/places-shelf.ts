@@ -1,4 +1,4 @@
-import { heldKey } from '../../../src/drawer/find.ts';
+import { heldKey } from '../../../src/drawer/held.ts';
 import type { Held } from '../../../src/drawer/model.ts';
 import type { Places, Side } from '../../../src/sheet/model.ts';
 

@@ -1,6 +1,6 @@
 import { html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
-import { pairNames } from '../../../src/drawer/find.ts';
+import { pairNames } from '../../../src/drawer/held.ts';
 import type { Notebook } from '../../../src/notebook/model.ts';
 import { findDifferences } from '../../../src/notebook/words/differences.ts';
 import type { Session } from '../../../src/workbench/session-types.ts';

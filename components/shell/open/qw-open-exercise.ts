@@ -1,6 +1,6 @@
 import { html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
-import { heldKey, pairNames } from '../../../src/drawer/find.ts';
+import { heldKey, pairNames } from '../../../src/drawer/held.ts';
 import type { ExerciseLeaf } from '../../../src/notebook/model.ts';
 import { asks, mark, questions } from '../../../src/notebook/words/exercise.ts';
 import type { Session, SessionState } from '../../../src/workbench/session-types.ts';

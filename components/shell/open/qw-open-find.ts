@@ -1,7 +1,7 @@
 import { html, nothing, type PropertyValues } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { DrawerFilter } from '../../../src/drawer/filter.ts';
-import { heldKey } from '../../../src/drawer/find.ts';
+import { heldKey } from '../../../src/drawer/held.ts';
 import type { Wish } from '../../../src/drawer/look-through.ts';
 import type { Drawer } from '../../../src/drawer/model.ts';
 import type { StudyLeaf } from '../../../src/notebook/model.ts';

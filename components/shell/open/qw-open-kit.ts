@@ -1,6 +1,6 @@
 import { html, nothing, type PropertyValues } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
-import { heldKey } from '../../../src/drawer/find.ts';
+import { heldKey } from '../../../src/drawer/held.ts';
 import type { Drawer } from '../../../src/drawer/model.ts';
 import type { KitLeaf } from '../../../src/notebook/model.ts';
 import { findKit, type KitFound } from '../../../src/workbench/kit.ts';

@@ -1,5 +1,5 @@
 import { html, nothing, type TemplateResult } from 'lit';
-import { heldKey } from '../../../src/drawer/find.ts';
+import { heldKey } from '../../../src/drawer/held.ts';
 import type { StudyLeaf } from '../../../src/notebook/model.ts';
 import type { Session } from '../../../src/workbench/session-types.ts';
 import type { Supposed } from '../../../src/workbench/what-if.ts';

@@ -1,5 +1,5 @@
 import type { ReactiveController } from 'lit';
-import { heldKey } from '../../../src/drawer/find.ts';
+import { heldKey } from '../../../src/drawer/held.ts';
 import type { Held } from '../../../src/drawer/model.ts';
 import type { Change, Comparison } from '../../../src/harmony/model.ts';
 import type { StudyLeaf } from '../../../src/notebook/model.ts';

@@ -1,5 +1,5 @@
 import { partById, plainById, sheetById } from '../../../src/drawer/by-id.ts';
-import { allHeld, heldKey, otherSideOfHeld, sideOfHeld } from '../../../src/drawer/find.ts';
+import { allHeld, heldKey, otherSideOfHeld, sideOfHeld } from '../../../src/drawer/held.ts';
 import type { Drawer, Held } from '../../../src/drawer/model.ts';
 import { familyPlaces } from '../../../src/harmony/measure/family-places.ts';
 import { isGathered, takeSide } from '../../../src/harmony/measure/take-side.ts';

@@ -1,5 +1,6 @@
 /** Stands at the foot of every board. */
-export const caution = 'Judged on a screen: a guide. A snippet in the light of the album decides.';
+export const caution =
+  'This was judged on a screen. Before you cut, lay snippets together where the album is looked at.';
 
 /** Heads the remedies. */
 export const mendHeading = 'What could mend it';
@@ -10,6 +11,6 @@ export const aboutPair = 'both papers, whether they hold together and why';
 /** How the pair was judged and seen, in two lines. */
 export function howSeen(wheel: 'eye' | 'painter', apart: boolean): string {
   const whose = wheel === 'eye' ? "on the eye's wheel" : "on the painter's wheel";
-  const how = apart ? 'held apart on the page' : 'judged as if touching';
+  const how = apart ? 'judged as lying apart' : 'judged as touching';
   return `${how},\nseen ${whose}`;
 }

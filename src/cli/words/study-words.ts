@@ -8,8 +8,8 @@ const roleWords: Readonly<Record<PaperRole, string>> = {
   speaks: 'Speaks',
 };
 
+export const mendsHeading = 'What could mend it';
+
 /** How a paper looks from where it is held. */
 export const seenWords = (role: PaperRole, contrast: number): string =>
   `${roleWords[role]}, contrast ${contrast.toFixed(0)} at arm’s length`;
-
-export const formatRefused = (value: string): string => `--format is v1 or v2, not "${value}".`;

@@ -57,7 +57,7 @@ export function torn(kind: PictureKind, cause?: unknown): UnreadableImage {
 }
 
 const anyTorn =
-  'This picture is torn: it begins as one, but can’t be opened to the end. Copy it again from where it came from.';
+  'This picture is damaged: it begins as one, but can’t be opened to the end. Copy it again from where it came from.';
 
 const tornWords: Partial<Record<PictureKind, string>> = {
   heic: 'This HEIC picture can’t be opened to the end. Copy it again from where it came from, or save it as JPEG.',

@@ -1,8 +1,8 @@
 import type { MeasuredSide } from '../measure/measured.ts';
 import type { Reason } from '../model.ts';
 import { type Draft, reason } from '../reasons/build.ts';
-import { lightReasonsOf } from '../reasons/other-voices.ts';
 import { thinReasons } from '../reasons/tags.ts';
+import { lightReasonsOf } from '../reasons/unknown-light.ts';
 import { adviceWeights, pageLimits } from '../thresholds.ts';
 import * as kitSentences from '../words/kit-sentences.ts';
 import * as sentences from '../words/sentences.ts';

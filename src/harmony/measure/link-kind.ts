@@ -1,12 +1,12 @@
 import type { LinkKind } from '../model.ts';
-import { inkLimits, linkLimits, ramps, sameness, tieWeights, troubleWeights } from '../thresholds.ts';
+import { inkLimits, linkLimits, ramps, repeatInFull, tieWeights, troubleWeights } from '../thresholds.ts';
 import { between, ramp } from './ramp.ts';
 
 /**
  * Two inks that meet, as the few numbers that decide how they relate and what that weighs. Weights fade to nothing at the
  * borders of their kind.
  */
-export interface Meeting {
+export interface LinkNumbers {
   /** CIEDE2000. */
   deltaE00: number;
   /** Munsell hue steps between them, 0–50, or NaN where one has no hue. */
@@ -29,7 +29,7 @@ export interface Meeting {
 }
 
 /** Which link it is: the first test that holds. `limit` is the ΔE₀₀ of a repeat. */
-export function kindOf(m: Meeting, limit: number): LinkKind {
+export function kindOf(m: LinkNumbers, limit: number): LinkKind {
   if (m.deltaE00 <= limit) return 'repeat';
   if (m.whites && m.deltaE00 >= linkLimits.whitesDeltaEMin && m.deltaE00 <= linkLimits.whitesDeltaEMax)
     return 'near miss';
@@ -45,11 +45,11 @@ export function kindOf(m: Meeting, limit: number): LinkKind {
 }
 
 /** What a link weighs as a tie, 0–1; 0 where its kind ties nothing. */
-export function tieOf(m: Meeting, kind: LinkKind, limit: number): number {
+export function tieOf(m: LinkNumbers, kind: LinkKind, limit: number): number {
   switch (kind) {
     case 'repeat': {
       if (!m.chromatic) return (tieWeights.neutral.least + tieWeights.neutral.size * m.size) * m.seen;
-      const fade = ramp(m.deltaE00, (sameness.full * limit) / linkLimits.repeatApart, limit);
+      const fade = ramp(m.deltaE00, (repeatInFull * limit) / linkLimits.repeatApart, limit);
       const whole = (tieWeights.repeat.least + tieWeights.repeat.size * m.size) * m.seen;
       // A colour that hardly counts as one still ties where it comes back.
       return (
@@ -68,7 +68,7 @@ export function tieOf(m: Meeting, kind: LinkKind, limit: number): number {
 }
 
 /** What a near miss weighs, 0–1, if nothing answers it. */
-export function nearMissOf(m: Meeting, limit: number): number {
+export function nearMissOf(m: LinkNumbers, limit: number): number {
   if (!m.chromatic) return troubleWeights.nearWhites * m.missSize * m.seen;
   const { full, leastSize } = troubleWeights.nearMiss;
   const { nearMissFromSteps: from, nearMissToSteps: to, tonalValueSteps } = linkLimits;
@@ -79,11 +79,6 @@ export function nearMissOf(m: Meeting, limit: number): number {
     ramp(m.hueSteps, to, to - ramps.nearMissSteps) *
     ramp(m.valueSteps, tonalValueSteps, tonalValueSteps - ramps.nearMissValue);
   return full * inside * m.strong * between(leastSize, 1, m.missSize) * m.seen;
-}
-
-/** How much the two are one colour to the eye, 0–1, for saying that one answers for the other. */
-export function samenessOf(m: Meeting): number {
-  return m.chromatic ? ramp(m.deltaE00, sameness.none, sameness.full) * m.tint * m.seen : 0;
 }
 
 /** How large a share looks, 0–1: area by its square root, since a small accent counts. */

@@ -4,16 +4,7 @@ import { munsellHueSteps } from '../../colour/munsell.ts';
 import { hueDistanceDeg } from '../../colour/spaces.ts';
 import type { Distance, Link } from '../model.ts';
 import { linkLimits } from '../thresholds.ts';
-import {
-  kindOf,
-  type Meeting,
-  missSizeOf,
-  samenessOf,
-  seenOf,
-  sizeOf,
-  strongOf,
-  tintOf,
-} from './link-kind.ts';
+import { kindOf, type LinkNumbers, missSizeOf, seenOf, sizeOf, strongOf, tintOf } from './link-kind.ts';
 import type { MeasuredInk, MeasuredSide } from './measured.ts';
 
 /** A link with the two measured inks at its ends. */
@@ -21,9 +12,7 @@ export interface Tied {
   readonly link: Link;
   readonly a: MeasuredInk;
   readonly b: MeasuredInk;
-  readonly meeting: Meeting;
-  /** How much the two are one colour to the eye, 0–1. */
-  readonly same: number;
+  readonly linkNumbers: LinkNumbers;
 }
 
 /** How every ink of one side (bases included) relates to every ink of the other: the anchor's order, then the candidate's. */
@@ -33,22 +22,22 @@ export function linksBetween(anchor: MeasuredSide, candidate: MeasuredSide, dist
 
 /** How two inks relate. Differences are the second minus the first. */
 export function tiedOf(a: MeasuredInk, b: MeasuredInk, distance: Distance): Tied {
-  const meeting = meetingOf(a, b);
-  const kind = kindOf(meeting, repeatLimit(distance));
+  const linkNumbers = linkNumbersOf(a, b);
+  const kind = kindOf(linkNumbers, repeatLimit(distance));
   const link: Link = {
     kind,
     anchorInk: a.id,
     candidateInk: b.id,
-    deltaE00: meeting.deltaE00,
+    deltaE00: linkNumbers.deltaE00,
     hueDeg: a.hueDeg === null || b.hueDeg === null ? null : hueDistanceDeg(a.hueDeg, b.hueDeg),
     dL: b.lab.l - a.lab.l,
     dC: b.chroma - a.chroma,
-    hueSteps: Number.isNaN(meeting.hueSteps) ? null : meeting.hueSteps,
+    hueSteps: Number.isNaN(linkNumbers.hueSteps) ? null : linkNumbers.hueSteps,
     dV: b.munsellValue - a.munsellValue,
   };
   // Only opposites have wheels, and a pair of papers has a hundred links that are none.
   const whole = kind === 'opposite' ? { ...link, wheels: oppositeOn(a, b) } : link;
-  return { link: whole, a, b, meeting, same: samenessOf(meeting) };
+  return { link: whole, a, b, linkNumbers };
 }
 
 /** True where both have a hue that counts: neither acts as a neutral. */
@@ -83,7 +72,7 @@ function oppositeOn(a: MeasuredInk, b: MeasuredInk): Wheel[] {
   });
 }
 
-function meetingOf(a: MeasuredInk, b: MeasuredInk): Meeting {
+function linkNumbersOf(a: MeasuredInk, b: MeasuredInk): LinkNumbers {
   const share = Math.min(a.share, b.share);
   const counts = Math.min(a.counts, b.counts);
   const chroma = Math.min(a.chroma, b.chroma);

@@ -1,5 +1,5 @@
 import type { Side } from '../../sheet/model.ts';
-import { Found, namesIn } from '../found.ts';
+import { LazyComparison, namesIn } from '../lazy-comparison.ts';
 import { type MeasuredSide, measureSide } from '../measure/measured.ts';
 import { takeSide } from '../measure/take-side.ts';
 import type { CompareOptions, Comparison, Ranked, Standing } from '../model.ts';
@@ -70,7 +70,7 @@ class Place {
   readonly standing: Standing;
   readonly #ranking: Ranking;
   readonly #side: Side;
-  #found: Found | undefined;
+  #found: LazyComparison | undefined;
 
   constructor(index: number, ranking: Ranking, side: Side, score: Score) {
     this.index = index;
@@ -85,9 +85,9 @@ class Place {
     for (const name of lazyNames) Object.defineProperty(this, name, lazyParts[name]);
   }
 
-  static found(place: Place): Found {
+  static found(place: Place): LazyComparison {
     const { anchor, options } = place.#ranking;
-    return (place.#found ??= new Found(anchor, place.#side, options));
+    return (place.#found ??= new LazyComparison(anchor, place.#side, options));
   }
 }
 
@@ -102,7 +102,7 @@ const lazyParts = {
   reasons: part((found) => found.reasons),
 } as const;
 
-function part<T>(of: (found: Found) => T): PropertyDescriptor {
+function part<T>(of: (found: LazyComparison) => T): PropertyDescriptor {
   return {
     enumerable: true,
     get(this: Place) {

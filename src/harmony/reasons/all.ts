@@ -5,10 +5,12 @@ import { dominanceReasons } from './dominance.ts';
 import { findingReasons } from './from-findings.ts';
 import { neighbourReasons, oppositeReasons } from './kinship.ts';
 import { lightnessReasons } from './lightness.ts';
-import { lightReasons, modelReasons, otherEyesReasons } from './other-voices.ts';
+import { otherEyesReasons } from './other-eyes.ts';
 import { repeatReasons } from './repeat.ts';
 import { repeatedNeutralReasons } from './repeated-neutral.ts';
 import { weightReasons } from './tags.ts';
+import { modelReasons } from './two-colour-model.ts';
+import { lightReasons } from './unknown-light.ts';
 
 /**
  * Every reason of a pair: its findings, those that lead first, and then what is worth knowing and counts for nothing. Nothing

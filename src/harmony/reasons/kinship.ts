@@ -31,18 +31,12 @@ function opposite(told: Told, { link, a, b }: Tied) {
   const eye = offAxisDeg(a, b, 'eye')!;
   const painter = offAxisDeg(a, b, 'painter')!;
   const wheels = link.wheels ?? [];
-  const on =
-    wheels.length > 1
-      ? 'on both wheels'
-      : wheels[0] === 'eye'
-        ? 'on the eye’s wheel'
-        : 'on the painter’s wheel';
   const off = Math.min(...wheels.map((wheel) => (wheel === 'eye' ? eye : painter)));
   return reason({
     kind: 'opposites',
     weighs: 0,
     says: sentences.opposites(say(told, a), say(told, b), {
-      wheels: on,
+      wheels,
       offDeg: off,
       edges: edgesOf(told, a, b),
     }),
@@ -53,7 +47,7 @@ function opposite(told: Told, { link, a, b }: Tied) {
       limitDeg: linkLimits.oppositeWithinSteps * degreesPerStep,
       hueDeg: link.hueDeg ?? 0,
     },
-    figure: `${sentences.number(eye, 0)}° off on the eye’s wheel · ${sentences.number(painter, 0)}° on the painter’s`,
+    figure: sentences.offOnBothWheels(eye, painter),
     // The figure gives both wheels: both are named beside it, and the first to look up is the sentence's own.
     source: sentences.bothWheels,
     sources:

@@ -30,7 +30,7 @@ export const lightnessReasons: ReasonBuilder = (told) => {
       ...common,
       evidence: { ...evidence, gapFrom: gap.from.lab.l, gapTo: gap.to.lab.l },
       weighs: 0,
-      says: sentences.photoGap(gap.from.lab.l, gap.to.lab.l),
+      says: sentences.photoGap(say(told, gap.from), say(told, gap.to)),
       inks: [gap.from, gap.to],
       figure: `empty in both, L* ${sentences.number(gap.from.lab.l, 0)}–${sentences.number(gap.to.lab.l, 0)}`,
     }),

@@ -1,4 +1,4 @@
-import { toldOf } from '../found.ts';
+import { toldOf } from '../lazy-comparison.ts';
 import { familyPlaces } from '../measure/family-places.ts';
 import { measureSide } from '../measure/measured.ts';
 import { pairOf } from '../measure/pair.ts';

@@ -86,22 +86,22 @@ interface About {
   readonly sources: readonly string[];
 }
 
-const trade = ['common-practice'] as const;
-const judged = ['judged-papers'] as const;
+const tradeSources = ['common-practice'] as const;
+const judgedSources = ['judged-papers'] as const;
 const about: Readonly<Record<MeasureName, About>> = {
-  'one rests': { kind: 'rest', standing: 'T', sources: trade },
-  'few colours': { kind: 'rest', standing: 'O', sources: judged },
-  'soft beside loose': { kind: 'print scale', standing: 'T', sources: trade },
+  'one rests': { kind: 'rest', standing: 'T', sources: tradeSources },
+  'few colours': { kind: 'rest', standing: 'O', sources: judgedSources },
+  'soft beside loose': { kind: 'print scale', standing: 'T', sources: tradeSources },
   'grounds agree': { kind: 'grounds', standing: 'T', sources: ['common-practice', 'ciede2000'] },
   'comes back': { kind: 'comes back', standing: 'T', sources: ['common-practice', 'ciede2000'] },
-  'many hues': { kind: 'busy', standing: 'O', sources: judged },
-  'strong contrast of colour': { kind: 'busy', standing: 'O', sources: judged },
-  'strong beside soft': { kind: 'clean or dusty', standing: 'T', sources: trade },
+  'many hues': { kind: 'busy', standing: 'O', sources: judgedSources },
+  'strong contrast of colour': { kind: 'busy', standing: 'O', sources: judgedSources },
+  'strong beside soft': { kind: 'clean or dusty', standing: 'T', sources: tradeSources },
   'nothing shared': { kind: 'comes back', standing: 'O', sources: ['judged-papers', 'ciede2000'] },
   'near miss': { kind: 'near miss', standing: 'O', sources: ['moon-spencer', 'ciede2000'] },
-  'one is greyed': { kind: 'clean or dusty', standing: 'T', sources: trade },
-  'hues far apart': { kind: 'hues', standing: 'O', sources: judged },
-  'hard beside hard': { kind: 'print scale', standing: 'T', sources: trade },
+  'one is greyed': { kind: 'clean or dusty', standing: 'T', sources: tradeSources },
+  'hues far apart': { kind: 'hues', standing: 'O', sources: judgedSources },
+  'hard beside hard': { kind: 'print scale', standing: 'T', sources: tradeSources },
 };
 
 /** A finding that is told and decides nothing. */
@@ -112,7 +112,7 @@ function told(
   numbers: Readonly<Record<string, number>>,
   families: Finding['families'] = [[], []],
   standing: Backing = 'T',
-  sourceIds: readonly string[] = trade,
+  sourceIds: readonly string[] = tradeSources,
 ): Finding {
   return { kind, name, speaks: 'neither', size, counts: 0, numbers, standing, sourceIds, families };
 }

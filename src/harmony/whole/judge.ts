@@ -30,7 +30,7 @@ export function judgeWhole(a: Portrait, b: Portrait, lying?: Lying): Judged {
   };
 }
 
-/** The verdict of a balance. */
+/** The verdict of a balance. Source: `verdict-rules`. */
 export function verdictAt(balance: number): Verdict {
   if (balance >= verdictLimits.holdsFrom) return 'holds-together';
   return balance >= verdictLimits.bridgeFrom ? 'needs-a-bridge' : 'pulls-apart';

@@ -287,13 +287,13 @@ export function arguableOf(verdict: Verdict, turnedBy: FindingName | null): stri
 export const summaries: Readonly<
   Record<Verdict, (forIt: readonly string[], against: readonly string[]) => string>
 > = {
-  'holds-together': (forIt) => forIt[0] ?? 'Nothing in them quarrels much.',
+  'holds-together': (forIt) => forIt[0] ?? 'They hardly clash.',
   'needs-a-bridge': (forIt, against) =>
-    [against[0] ?? 'Little ties them.', forIt[0] === undefined ? '' : `But ${lower(forIt[0])}`]
+    [against[0] ?? 'They have little in common.', forIt[0] === undefined ? '' : `But ${lower(forIt[0])}`]
       .filter(Boolean)
       .join(' '),
   'pulls-apart': (_, against) =>
-    against.length === 0 ? 'Nothing ties them.' : against.slice(0, 2).join(' '),
+    against.length === 0 ? 'They have nothing in common.' : against.slice(0, 2).join(' '),
 };
 
 function lower(text: string): string {

@@ -76,7 +76,7 @@ export const rules = {
 export const summaries = {
   single: () => 'One piece alone agrees with itself.',
   holds: (words: readonly string[], uneasy: boolean) => {
-    const quiet = uneasy ? 'small quarrels do not part it' : 'nothing quarrels';
+    const quiet = uneasy ? 'small clashes are not enough to spoil it' : 'nothing clashes';
     return words.length > 0
       ? `${capital(listed(words))} ${words.length > 1 ? 'run' : 'runs'} through it, and ${quiet}.`
       : `${capital(quiet)}.`;

@@ -11,15 +11,10 @@ export interface RemedyWords {
   readonly cost: string;
   /** True where it asks for a cut or a punch. */
   readonly blade?: boolean;
-  /** True where it asks for ink, paint or mist. */
-  readonly wet?: boolean;
 }
 
 /** The caution of every remedy that asks for a cut; said once under all of them. */
 export const bladeCaution = 'Cutting? Use a cutting mat and a metal ruler, and keep fingers behind the edge.';
-
-/** The caution of every remedy that asks for ink, paint or mist. */
-export const wetCaution = 'Ink, paint or mist? Follow the maker’s label, and work with a window open.';
 
 /** What a remedy takes away. */
 export const liftsSaid = (lifts: readonly FindingName[]): string =>

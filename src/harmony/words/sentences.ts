@@ -1,3 +1,4 @@
+import type { Wheel } from '../../colour/model.ts';
 import type { Answers } from '../rules/answer.ts';
 
 export { verdictWords } from './verdict-words.ts';
@@ -83,7 +84,14 @@ export function neighbours(a: Said, b: Said): string {
   return `${both(a, b)} are neighbours on the wheel: near enough to be kin, far enough to be a choice.`;
 }
 
-export type WheelWords = 'on both wheels' | 'on the eye’s wheel' | 'on the painter’s wheel';
+const onWheels = (wheels: readonly Wheel[]): string => {
+  if (wheels.length > 1) return 'on both wheels';
+  return wheels[0] === 'eye' ? 'on the eye’s wheel' : 'on the painter’s wheel';
+};
+
+/** How far two hues are from opposite on each wheel, in degrees, for a margin. */
+export const offOnBothWheels = (eye: number, painter: number): string =>
+  `${number(eye, 0)}° off on the eye’s wheel · ${number(painter, 0)}° on the painter’s`;
 
 /** Where the two wheels come from, short enough for a margin. */
 export const bothWheels = 'Ottosson; ours, after Itten and Kelly';
@@ -91,27 +99,30 @@ export const bothWheels = 'Ottosson; ours, after Itten and Kelly';
 export function opposites(
   a: Said,
   b: Said,
-  { wheels, offDeg, edges }: { wheels: WheelWords; offDeg: number; edges: 'shimmer' | 'uneven' | 'even' },
+  {
+    wheels,
+    offDeg,
+    edges,
+  }: { wheels: readonly Wheel[]; offDeg: number; edges: 'shimmer' | 'uneven' | 'even' },
 ): string {
-  const rounded = number(offDeg, 0);
-  const how = Number(rounded) < 6 ? 'straight opposite' : `${rounded}° off opposite`;
+  const how = Number(number(offDeg, 0)) < 6 ? 'opposite' : 'almost opposite';
   const [small] = a.share <= b.share ? [a] : [b];
   const tail = {
     shimmer: 'Both are strong and their edges meet, so the line between them will shimmer: let one lead.',
     uneven: `The smaller, ${small.word}, will glow beside the larger.`,
     even: 'Each makes the other look stronger; let one of them lead.',
   }[edges];
-  return `${both(a, b)} lie ${how} ${wheels}. ${tail}`;
+  return `${both(a, b)} are ${how} ${onWheels(wheels)}. ${tail}`;
 }
 
 /* Troubles */
 
-export function photoGap(from: number, to: number): string {
-  return `Neither sheet has anything between L* ${Math.round(from)} and ${Math.round(to)}: a photograph of that lightness will stand out here.`;
+export function photoGap(dark: Said, light: Said): string {
+  return `Neither paper has a tone between ${ink(dark)} and ${ink(light)}, so a photograph of such tones will stand out.`;
 }
 
 export function fullRange(dark: Said, light: Said): string {
-  return `From ${ink(dark)} to ${ink(light)} the two cover light and dark without a hole: a photograph will need a mat to stand out.`;
+  return `From ${ink(dark)} to ${ink(light)} the two together have every step from dark to light: a photograph will need a mat to stand out.`;
 }
 
 export function flatRange(dark: Said, light: Said): string {
@@ -136,7 +147,7 @@ export function tiedDominant(a: Said, b: Said, shareA: number, shareB: number): 
 }
 
 export function overDominant(it: Said, share: number): string {
-  return `With both sheets laid out alike, ${ink(it)} and what matches it take ${percent(share)}: more than the 60 of 60–30–10, so the small colours must do the talking.`;
+  return `With both sheets laid out alike, ${ink(it)} and what matches it take ${percent(share)}: more than the usual 60 %, so let small colours add interest.`;
 }
 
 export function extension(a: Said, b: Said, ideal: string, actual: string): string {
@@ -151,26 +162,29 @@ export const thin = (sheet: string, gsm: number): string =>
 /* Other voices */
 
 export function modelAgainstWheel(a: Said, b: Said, link: string): string {
-  return `A two-colour model gives ${ink(a)} with ${ink(b)} a low mark, although by hue they are ${link}. It was made from touching plain patches, where like hues and light colours please most and opposites least; the wheel speaks of a whole page.`;
+  return `A published formula rates ${ink(a)} with ${ink(b)} low, although by hue they are ${link}. It was made for plain patches that touch, so it says little about a patterned page.`;
 }
 
 export function modelForAgainstWheel(a: Said, b: Said, link: string): string {
-  return `A two-colour model gives ${ink(a)} with ${ink(b)} a high mark, although by hue they are ${link}. It was made from touching plain patches, where lightness counts for much; the wheel looks at hue alone.`;
+  return `A published formula rates ${ink(a)} with ${ink(b)} high, although by hue they are ${link}. It was made for plain patches that touch, so it says little about a patterned page.`;
 }
 
 export function modelAgrees(a: Said, b: Said, how: 'high' | 'low'): string {
-  return `A two-colour model, made from touching plain patches, gives ${ink(a)} with ${ink(b)} a ${how} mark. On this the wheel and the model agree.`;
+  return `A published formula, made for plain patches that touch, rates ${ink(a)} with ${ink(b)} ${how}. On this the wheel agrees with it.`;
 }
 
-const eyes = {
-  protan: 'eyes with weak red cones',
-  deutan: 'eyes with weak green cones',
-  tritan: 'eyes with weak blue cones',
+const seenWeakly = {
+  protan: 'red',
+  deutan: 'green',
+  tritan: 'blue',
 } as const;
 
-export function otherEyes(a: Said, b: Said, kind: keyof typeof eyes): string {
-  return `To ${eyes[kind]}, ${ink(a)} and ${ink(b)} look nearly the same. If they must be told apart, let form or lightness do it.`;
+export function otherEyes(a: Said, b: Said, kind: keyof typeof seenWeakly): string {
+  return `People who see ${seenWeakly[kind]} weakly may not tell ${ink(a)} and ${ink(b)} apart. Use shape, or light and dark, as well.`;
 }
+
+/** Stands in the margin beside it. */
+export const noCardFigure = 'no card in the picture';
 
 export function lightUnknown(sheets: readonly string[]): string {
   return `${capital(sheets.join(' and '))} ${sheets.length > 1 ? 'were' : 'was'} read without a white or grey card in the picture: what is said of the base, and of warm and cool, may be the lamp’s doing.`;

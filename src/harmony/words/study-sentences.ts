@@ -19,7 +19,7 @@ function inSquares({ count, of, sideMm, assumed }: Counted): string {
 }
 
 export const squaresAnswer = (counted: Counted, words: readonly Said[]): string =>
-  `${inSquares(counted)} ${listed(words.map(ink))} ${words.length > 1 ? 'are' : 'is'} answered and nothing quarrels: worth cutting out.`;
+  `${inSquares(counted)} ${listed(words.map(ink))} ${words.length > 1 ? 'are' : 'is'} answered and nothing clashes: worth cutting out.`;
 
 export const squaresAlone = (counted: Counted, it: Said): string =>
   `${inSquares(counted)} ${ink(it)} is alone or nearly misses: leave ${counted.count === 1 ? 'it' : 'them'}, or cover the colour.`;
@@ -37,7 +37,8 @@ export const noneAnswer = (): string => 'Taken by itself, no part has a colour t
 export const colourIt = (word: string, answers: readonly Said[]): string =>
   `${capital(word)} would tie most together: it answers ${listed(answers.map(ink))}.`;
 
-export const colourItNothing = (): string => 'No one colour answers both without nearly missing another.';
+export const colourItNothing = (): string =>
+  'No one colour suits both: it would almost match a third, and look like a mistake.';
 
 export const colourItNearest = (plain: string, deltaE00: number, ground: string): string =>
   `Of what you have, ${plain} comes nearest on ${ground} (ΔE₀₀ ${number(deltaE00)}).`;

@@ -76,12 +76,12 @@ function patternsOf(differ: readonly Difference[], all: readonly Difference[]): 
     .sort((one, other) => other.times - one.times)
     .map(
       ({ kind, hue, times }) =>
-        `You seem to like ${passedOver[kind] ?? `what the reading holds against a pair as “${kind}”`}${hue ? ` of ${hue}` : ''}: ${times} times you found more together than the reading did.`,
+        `You seem to like ${passedOver[kind] ?? `what Quirewise holds against a pair as “${kind}”`}${hue ? ` of ${hue}` : ''}: ${times} times you found more together than Quirewise did.`,
     );
   const sterner = differ.filter((one) => !isMilder(one)).length;
   const stern =
     sterner >= leastTimes
-      ? [`${sterner} times you were sterner than the reading: you may ask for more than a colour in common.`]
+      ? [`${sterner} times you were sterner than Quirewise: you may ask for more than a colour in common.`]
       : [];
   const liked = all.filter(({ likes, comparison }) => likes && comparison.verdict === 'pulls-apart').length;
   const taste =

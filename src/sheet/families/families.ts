@@ -13,7 +13,7 @@ import { steadyExp } from '../../colour/steady.ts';
 import { tradeWord } from '../../colour/trade-words.ts';
 import { idAt } from '../ink.ts';
 import type { Ramp, Seen, Side } from '../model.ts';
-import { familyNumbers as numbers } from './family-numbers.ts';
+import { familyNumbers } from './family-numbers.ts';
 import type { Family } from './model.ts';
 import { namesThatDiffer } from './names-that-differ.ts';
 import { isOneTexture } from './one-texture.ts';
@@ -64,14 +64,15 @@ function memberOf(
 /** Joins the two nearest groups until all are apart and few enough. */
 function gathered(members: readonly Member[], washes: readonly Ramp[]): Group[] {
   let groups = members.map((one) => gather([one]));
-  const most = members.length > numbers.manyInks ? numbers.mostOfMany : numbers.most;
+  const most = members.length > familyNumbers.manyInks ? familyNumbers.mostOfMany : familyNumbers.most;
   while (groups.length > 1) {
     let best = Number.POSITIVE_INFINITY;
     let pair: readonly [number, number] = [0, 1];
     for (let i = 0; i < groups.length; i++)
       for (let j = i + 1; j < groups.length; j++) {
         const d =
-          apart(groups[i]!, groups[j]!) * (inOneWash(groups[i]!, groups[j]!, washes) ? numbers.wash : 1);
+          apart(groups[i]!, groups[j]!) *
+          (inOneWash(groups[i]!, groups[j]!, washes) ? familyNumbers.wash : 1);
         if (d < best) {
           best = d;
           pair = [i, j];
@@ -94,18 +95,20 @@ function inOneWash(p: Group, q: Group, washes: readonly Ramp[]): boolean {
 function apart(p: Group, q: Group): number {
   const [one, other] = [p.place, q.place];
   const strength = (one.strength + other.strength) / 2;
-  const dl = (numbers.lightnessOfColours + numbers.lightnessOfNeutrals * (1 - strength)) * (one.l - other.l);
-  const dc = numbers.chroma * (one.chroma - other.chroma);
+  const dl =
+    (familyNumbers.lightnessOfColours + familyNumbers.lightnessOfNeutrals * (1 - strength)) *
+    (one.l - other.l);
+  const dc = familyNumbers.chroma * (one.chroma - other.chroma);
   const d = Math.hypot(dl, dc, one.x - other.x, one.y - other.y);
-  return d / (p.base || q.base ? numbers.apartFromBase : numbers.apart);
+  return d / (p.base || q.base ? familyNumbers.apartFromBase : familyNumbers.apart);
 }
 
 /** A colour by its hue, as far as it has one: strength 0 for a grey, towards 1 for any full colour, be it pale or deep. */
 function placeOf({ l, a, b }: OkLab): Place {
   const chroma = Math.hypot(a, b);
-  const [black, seen] = numbers.hueFromLightness;
+  const [black, seen] = familyNumbers.hueFromLightness;
   const strength =
-    (1 - 2 / (steadyExp((2 * chroma) / numbers.hueFromChroma) + 1)) *
+    (1 - 2 / (steadyExp((2 * chroma) / familyNumbers.hueFromChroma) + 1)) *
     Math.min(1, Math.max(0, (l - black) / (seen - black)));
   const per = chroma > 0 ? strength / chroma : 0;
   return { l, chroma, x: a * per, y: b * per, strength };

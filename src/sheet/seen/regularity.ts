@@ -1,4 +1,4 @@
-import { seenNumbers as numbers } from './seen-numbers.ts';
+import { seenNumbers } from './seen-numbers.ts';
 
 /**
  * How exactly a side comes back on itself, 0–1, and after how many mm: L*, a* and b* of lines against the same lines moved
@@ -33,7 +33,7 @@ function agreementOf(
 ): number[] {
   const [along, lines] = across ? [width, height] : [height, width];
   const [step, next] = across ? [1, width] : [width, 1];
-  const most = Math.min(Math.floor(along / 2), Math.ceil(numbers.repeatMm[1] / mm) + 1);
+  const most = Math.min(Math.floor(along / 2), Math.ceil(seenNumbers.repeatMm[1] / mm) + 1);
   const means = channels.map((plane) => plane.reduce((s, v) => s + v, 0) / plane.length);
   const out: number[] = [];
   for (let shift = 0; shift <= most; shift++) {
@@ -62,13 +62,13 @@ function topOf(agree: readonly number[], mm: number): Top | null {
     const here = agree[shift]!;
     low = Math.min(low, here);
     const [before, after] = [agree[shift - 1]!, agree[shift + 1]!];
-    if (shift * mm < numbers.repeatMm[0] || here < before || here < after) continue;
+    if (shift * mm < seenNumbers.repeatMm[0] || here < before || here < after) continue;
     // The top lies between squares: through the three highest, a parabola.
     const bend = before - 2 * here + after;
     const wayMm = mm * (shift + (bend < 0 ? (0.5 * (before - after)) / bend : 0));
-    const height = ramp(here, numbers.regularFrom, numbers.regularFull);
+    const height = ramp(here, seenNumbers.regularFrom, seenNumbers.regularFull);
     const dip = ramp(here - low, 0.1, 0.3);
-    const short = 1 - ramp(wayMm, numbers.shortFullMm, numbers.shortNoneMm);
+    const short = 1 - ramp(wayMm, seenNumbers.shortFullMm, seenNumbers.shortNoneMm);
     const regular = height * dip * short;
     if (regular > 0 && (best === null || regular > best.regular + 0.1)) best = { regular, wayMm };
   }

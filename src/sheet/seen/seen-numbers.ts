@@ -1,6 +1,6 @@
 /**
- * The numbers by which a side is seen at arm's length. The weights and spreads of the three channels are published: S-CIELAB,
- * X. Zhang, B. A. Wandell, SID Journal 5(1):61–63 (1997), after A. B. Poirson, B. A. Wandell (1993): w · exp(−x²/σ²), σ in
+ * The numbers by which a side is seen at arm's length. The weights and spreads of the three channels are published.
+ * Source: `s-cielab`, after A. B. Poirson, B. A. Wandell (1993): w · exp(−x²/σ²), σ in
  * degrees of visual angle; the third part of the lightness channel, wider than 4° and negative, is left out, as it only
  * shifts a whole sheet. The rest is ours.
  */

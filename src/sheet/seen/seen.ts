@@ -2,7 +2,7 @@ import type { Seen } from '../model.ts';
 import type { Planes } from '../planes.ts';
 import { blurred } from './blurred.ts';
 import { regularityOf } from './regularity.ts';
-import { seenNumbers as numbers } from './seen-numbers.ts';
+import { seenNumbers } from './seen-numbers.ts';
 import { squaresOf } from './squares.ts';
 
 /**
@@ -12,23 +12,23 @@ import { squaresOf } from './squares.ts';
  */
 export function seenOf(planes: Planes, mmPerPixel: number): Seen {
   const { width, height, mm, channels, on } = squaresOf(planes, mmPerPixel);
-  const [l, a, b] = [numbers.lightness, numbers.redGreen, numbers.blueYellow].map((parts, k) =>
+  const [l, a, b] = [seenNumbers.lightness, seenNumbers.redGreen, seenNumbers.blueYellow].map((parts, k) =>
     asSeen(channels[k]!, width, height, parts, mm),
   ) as [Float64Array, Float64Array, Float64Array];
   const ladder = (plane: Float64Array): Float64Array[] => {
     const steps: Float64Array[] = [plane];
-    for (let k = 1; k < numbers.patternMm.length; k++) {
-      const further = blurMm(numbers.patternMm[k]!, numbers.patternMm[k - 1]!);
+    for (let k = 1; k < seenNumbers.patternMm.length; k++) {
+      const further = blurMm(seenNumbers.patternMm[k]!, seenNumbers.patternMm[k - 1]!);
       steps.push(blurred(steps[k - 1]!, width, height, further / mm));
     }
     return steps;
   };
   const ladders = [l, a, b].map(ladder);
-  const last = numbers.patternMm.length - 1;
+  const last = seenNumbers.patternMm.length - 1;
   const lost = ladders.map((steps) => power(steps[0]!, steps[last]!, on));
   const fine = ladders.map((steps) => power(steps[0]!, steps[1]!, on));
   // Larger bodies and pools of paint, but not what runs once over the sheet: an ombre is at rest.
-  const beyond = blurMm(numbers.largeMm, numbers.patternMm[last]!);
+  const beyond = blurMm(seenNumbers.largeMm, seenNumbers.patternMm[last]!);
   const kept = ladders.map((steps) =>
     power(steps[last]!, blurred(steps[last]!, width, height, beyond / mm), on),
   );
@@ -52,7 +52,7 @@ function asSeen(
   parts: readonly (readonly [weight: number, degrees: number])[],
   mm: number,
 ): Float64Array {
-  const perDegree = (numbers.distanceMm * Math.PI) / 180;
+  const perDegree = (seenNumbers.distanceMm * Math.PI) / 180;
   const whole = parts.reduce((sum, [weight]) => sum + weight, 0);
   const out = new Float64Array(plane.length);
   for (const [weight, degrees] of parts) {

@@ -11,7 +11,7 @@ export const refusals = {
   offChart: (patches: number) =>
     `This frame does not lie on the ${patches} patches of a chart: lay it on their outer edges, so that each square holds one patch.`,
   noInk: (ink: string) => `There is no ink ${ink} in this reading.`,
-  noColour: (hex: string) => `This is no colour: ${hex}.`,
+  noColour: (hex: string) => `Quirewise does not know this colour code: ${hex}.`,
   noPicture: 'Without the picture, the colour at this spot is not known.',
   tooStrongForMunsell:
     'No paper and no ink is that strong. Check the last number: Munsell chroma seldom goes past 20.',

@@ -10,11 +10,11 @@ export class StorageTrouble extends Error {
 }
 
 /**
- * `full`: no room is left. `torn`: not whole, or not what it says it is. `newer`: made by a later version.
+ * `full`: no room is left. `torn`: not whole, or not what it says it is. `later version`: made by a later version.
  * `large`: more than is accepted. `elsewhere`: changed by another tab. `closed`: the browser's storage is not there.
  * `unfit`: it could not be opened again as it is.
  */
-export type TroubleKind = 'full' | 'torn' | 'newer' | 'large' | 'elsewhere' | 'closed' | 'unfit';
+export type TroubleKind = 'full' | 'torn' | 'later version' | 'large' | 'elsewhere' | 'closed' | 'unfit';
 
 /** What went wrong in storing, as a sentence that says what to do. */
 export function troubleFrom(error: unknown): StorageTrouble {

@@ -40,7 +40,7 @@ async function openKept({ shelf, known, say }: Tools, id: string | null): Promis
     return kept.notebook;
   } catch (error) {
     const { kind, message } = troubleFrom(error);
-    if (kind !== 'torn' && kind !== 'newer') throw error;
+    if (kind !== 'torn' && kind !== 'later version') throw error;
     say('trouble', otherOpenedSays(message));
     return null;
   }

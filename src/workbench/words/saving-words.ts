@@ -12,3 +12,5 @@ export function sayingOf(status: SaveStatus, isNoted: boolean): Saving {
 }
 
 export const savedSaying: Saving = { status: 'saved', says: 'Saved in this browser.' };
+
+export const nothingToSave: Saving = { status: 'saved', says: 'Nothing to save yet.' };

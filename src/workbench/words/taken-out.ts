@@ -1,5 +1,5 @@
 import { sheetById } from '../../drawer/by-id.ts';
-import { nameOfHeld } from '../../drawer/find.ts';
+import { nameOfHeld } from '../../drawer/held.ts';
 import type { Held } from '../../drawer/model.ts';
 import type { Edit } from '../../notebook/edits.ts';
 import type { Notebook } from '../../notebook/model.ts';

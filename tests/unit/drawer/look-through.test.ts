@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { heldKey, sideOfHeld } from '../../../src/drawer/find.ts';
+import { heldKey, sideOfHeld } from '../../../src/drawer/held.ts';
 import { filterChoices, matchesInDrawer } from '../../../src/drawer/look-through.ts';
 import { compare } from '../../../src/harmony/compare.ts';
 import type { StudyLeaf } from '../../../src/notebook/model.ts';

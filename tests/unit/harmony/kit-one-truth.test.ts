@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { demoNotebook } from '../../../src/demo/notebook.ts';
-import { allHeld, nameOfHeld, sideOfHeld } from '../../../src/drawer/find.ts';
+import { allHeld, nameOfHeld, sideOfHeld } from '../../../src/drawer/held.ts';
 import { compare } from '../../../src/harmony/compare.ts';
 import { kitOf } from '../../../src/harmony/kit/kit.ts';
 import type { Comparison, Kit, KitMember, ReasonKind } from '../../../src/harmony/model.ts';

@@ -1,13 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import { compare } from '../../../src/harmony/compare.ts';
 import { kindOf } from '../../../src/harmony/measure/link-kind.ts';
-import { farMeeting } from '../../support/meetings.ts';
+import { farColours } from '../../support/far-colours.ts';
 import { handInk, handSide } from '../../support/sides.ts';
 import { colour as c } from './trade-colours.ts';
 
 describe('the kind of a link', () => {
   it('is a near miss from 1.5 to 7 hue steps below 2 value steps, as far as ΔE₀₀ 16, and beyond it kin', () => {
-    const near = { ...farMeeting, deltaE00: 10 };
+    const near = { ...farColours, deltaE00: 10 };
     for (const hueSteps of [1.5, 4, 7]) {
       expect(kindOf({ ...near, hueSteps, valueSteps: 1.99 }, 5)).toBe('near miss');
       expect(kindOf({ ...near, hueSteps, valueSteps: 1.99, deltaE00: 16.1 }, 5)).toBe('neighbour');
@@ -17,28 +17,28 @@ describe('the kind of a link', () => {
   });
 
   it('is a repeat up to 5 apart and up to 3 touching, whatever else is true of the two', () => {
-    expect(kindOf({ ...farMeeting, deltaE00: 5 }, 5)).toBe('repeat');
-    expect(kindOf({ ...farMeeting, deltaE00: 5.01 }, 5)).toBe('unrelated');
-    expect(kindOf({ ...farMeeting, deltaE00: 4, chromatic: false }, 5)).toBe('repeat');
-    expect(kindOf({ ...farMeeting, deltaE00: 4, hueSteps: 2 }, 3)).toBe('near miss');
+    expect(kindOf({ ...farColours, deltaE00: 5 }, 5)).toBe('repeat');
+    expect(kindOf({ ...farColours, deltaE00: 5.01 }, 5)).toBe('unrelated');
+    expect(kindOf({ ...farColours, deltaE00: 4, chromatic: false }, 5)).toBe('repeat');
+    expect(kindOf({ ...farColours, deltaE00: 4, hueSteps: 2 }, 3)).toBe('near miss');
   });
 
   it('is tonal under 1.5 hue steps, and up to 7 where one is 2 values lighter', () => {
-    expect(kindOf({ ...farMeeting, hueSteps: 0 }, 5)).toBe('tonal');
-    expect(kindOf({ ...farMeeting, hueSteps: 7, valueSteps: 2 }, 5)).toBe('tonal');
-    expect(kindOf({ ...farMeeting, hueSteps: 7.1, valueSteps: 2 }, 5)).toBe('neighbour');
+    expect(kindOf({ ...farColours, hueSteps: 0 }, 5)).toBe('tonal');
+    expect(kindOf({ ...farColours, hueSteps: 7, valueSteps: 2 }, 5)).toBe('tonal');
+    expect(kindOf({ ...farColours, hueSteps: 7.1, valueSteps: 2 }, 5)).toBe('neighbour');
   });
 
   it('is a neighbour up to 17 hue steps, then an opposite within 5 of half the circle, else unrelated', () => {
-    expect(kindOf({ ...farMeeting, hueSteps: 17 }, 5)).toBe('neighbour');
-    expect(kindOf({ ...farMeeting, hueSteps: 17.1 }, 5)).toBe('unrelated');
-    expect(kindOf({ ...farMeeting, hueSteps: 40, offSteps: 5 }, 5)).toBe('opposite');
-    expect(kindOf({ ...farMeeting, hueSteps: 40, offSteps: 5.01 }, 5)).toBe('unrelated');
+    expect(kindOf({ ...farColours, hueSteps: 17 }, 5)).toBe('neighbour');
+    expect(kindOf({ ...farColours, hueSteps: 17.1 }, 5)).toBe('unrelated');
+    expect(kindOf({ ...farColours, hueSteps: 40, offSteps: 5 }, 5)).toBe('opposite');
+    expect(kindOf({ ...farColours, hueSteps: 40, offSteps: 5.01 }, 5)).toBe('unrelated');
   });
 
   it('is unrelated where either has no hue that counts', () => {
-    expect(kindOf({ ...farMeeting, chromatic: false, hueSteps: 3 }, 5)).toBe('unrelated');
-    expect(kindOf({ ...farMeeting, hueSteps: Number.NaN }, 5)).toBe('unrelated');
+    expect(kindOf({ ...farColours, chromatic: false, hueSteps: 3 }, 5)).toBe('unrelated');
+    expect(kindOf({ ...farColours, hueSteps: Number.NaN }, 5)).toBe('unrelated');
   });
 });
 

@@ -1,27 +1,26 @@
 import { describe, expect, it } from 'vitest';
 import {
-  type Meeting,
+  type LinkNumbers,
   missSizeOf,
   nearMissOf,
-  samenessOf,
   seenOf,
   sizeOf,
   tieOf,
 } from '../../../src/harmony/measure/link-kind.ts';
-import { farMeeting } from '../../support/meetings.ts';
+import { farColours } from '../../support/far-colours.ts';
 
 describe('what a tie weighs', () => {
   it('is most for a repeat, then tone on tone, opposites, neighbours; nothing for the rest', () => {
     const weights = (['repeat', 'tonal', 'opposite', 'neighbour'] as const).map((kind) =>
-      tieOf({ ...farMeeting, deltaE00: 0 }, kind, 5),
+      tieOf({ ...farColours, deltaE00: 0 }, kind, 5),
     );
     expect(weights).toEqual([0.9, 0.6000000000000001, 0.55, 0.5]);
-    expect(tieOf(farMeeting, 'unrelated', 5)).toBe(0);
-    expect(tieOf(farMeeting, 'near miss', 5)).toBe(0);
+    expect(tieOf(farColours, 'unrelated', 5)).toBe(0);
+    expect(tieOf(farColours, 'near miss', 5)).toBe(0);
   });
 
   it('fades for a repeat from 2 ΔE₀₀ to three fifths at 5, and in proportion where edges touch', () => {
-    const at = (deltaE00: number, limit = 5) => tieOf({ ...farMeeting, deltaE00 }, 'repeat', limit);
+    const at = (deltaE00: number, limit = 5) => tieOf({ ...farColours, deltaE00 }, 'repeat', limit);
     expect(at(2)).toBeCloseTo(0.9, 12);
     expect(at(3.5)).toBeCloseTo(0.72, 12);
     expect(at(5)).toBeCloseTo(0.54, 12);
@@ -30,27 +29,27 @@ describe('what a tie weighs', () => {
   });
 
   it('grows with size and falls with what is not seen', () => {
-    expect(tieOf({ ...farMeeting, size: 0 }, 'tonal', 5)).toBeCloseTo(0.4, 12);
-    expect(tieOf({ ...farMeeting, size: 0.5 }, 'neighbour', 5)).toBeCloseTo(0.425, 12);
-    expect(tieOf({ ...farMeeting, seen: 0.5 }, 'opposite', 5)).toBeCloseTo(0.275, 12);
-    expect(tieOf({ ...farMeeting, tint: 0.5 }, 'tonal', 5)).toBeCloseTo(0.3, 12);
+    expect(tieOf({ ...farColours, size: 0 }, 'tonal', 5)).toBeCloseTo(0.4, 12);
+    expect(tieOf({ ...farColours, size: 0.5 }, 'neighbour', 5)).toBeCloseTo(0.425, 12);
+    expect(tieOf({ ...farColours, seen: 0.5 }, 'opposite', 5)).toBeCloseTo(0.275, 12);
+    expect(tieOf({ ...farColours, tint: 0.5 }, 'tonal', 5)).toBeCloseTo(0.3, 12);
   });
 
   it('keeps three fifths for a repeat whose hue hardly counts, and little for a neutral', () => {
-    expect(tieOf({ ...farMeeting, deltaE00: 0, tint: 0 }, 'repeat', 5)).toBeCloseTo(0.54, 12);
-    expect(tieOf({ ...farMeeting, deltaE00: 0, tint: 0.5 }, 'repeat', 5)).toBeCloseTo(0.72, 12);
-    expect(tieOf({ ...farMeeting, deltaE00: 0, chromatic: false }, 'repeat', 5)).toBeCloseTo(0.32, 12);
+    expect(tieOf({ ...farColours, deltaE00: 0, tint: 0 }, 'repeat', 5)).toBeCloseTo(0.54, 12);
+    expect(tieOf({ ...farColours, deltaE00: 0, tint: 0.5 }, 'repeat', 5)).toBeCloseTo(0.72, 12);
+    expect(tieOf({ ...farColours, deltaE00: 0, chromatic: false }, 'repeat', 5)).toBeCloseTo(0.32, 12);
     expect(
-      tieOf({ ...farMeeting, deltaE00: 0, chromatic: false, size: 0, seen: 0.5 }, 'repeat', 5),
+      tieOf({ ...farColours, deltaE00: 0, chromatic: false, size: 0, seen: 0.5 }, 'repeat', 5),
     ).toBeCloseTo(0.06, 12);
   });
 });
 
 describe('what a near miss weighs', () => {
-  const miss = { ...farMeeting, deltaE00: 12, hueSteps: 4 };
+  const miss = { ...farColours, deltaE00: 12, hueSteps: 4 };
 
   it('is 0.85 in the midst of its band, and grows from nothing at every border', () => {
-    const at = (more: Partial<Meeting>) => nearMissOf({ ...miss, ...more }, 5);
+    const at = (more: Partial<LinkNumbers>) => nearMissOf({ ...miss, ...more }, 5);
     expect(at({})).toBeCloseTo(0.85, 12);
     expect(at({ deltaE00: 5 })).toBe(0);
     expect(at({ deltaE00: 6.5 })).toBeCloseTo(0.425, 12);
@@ -74,16 +73,6 @@ describe('what a near miss weighs', () => {
 
   it('is a quarter at most for two whites', () => {
     expect(nearMissOf({ ...miss, chromatic: false, missSize: 0.5, seen: 0.5 }, 5)).toBeCloseTo(0.0625, 12);
-  });
-});
-
-describe('what answers an ink', () => {
-  it('is the same colour, whole up to 2 ΔE₀₀ and gone at 6', () => {
-    const at = (deltaE00: number, more: Partial<Meeting> = {}) =>
-      samenessOf({ ...farMeeting, deltaE00, ...more });
-    expect([at(0), at(2), at(4), at(6), at(9)]).toEqual([1, 1, 0.5, 0, 0]);
-    expect(at(0, { tint: 0.5, seen: 0.5 })).toBe(0.25);
-    expect(at(0, { chromatic: false })).toBe(0);
   });
 });
 

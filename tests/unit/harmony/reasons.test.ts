@@ -91,17 +91,17 @@ describe('what a reason says', () => {
   it('of areas: whether one colour leads', () => {
     const say = (one: HandSide, other: HandSide) => reason(judged(one, other), 'dominance').says;
     expect(say(onCream([c.navy, 0.35]), onCream([c.navy, 0.35]))).toContain('one colour leads');
-    expect(say(onCream([c.navy, 0.1]), onCream([c.navy, 0.1]))).toContain('more than the 60');
+    expect(say(onCream([c.navy, 0.1]), onCream([c.navy, 0.1]))).toContain('more than the usual 60');
     expect(say(onCream([c.navy, 0.3]), onWhite([c.navy, 0.3]))).toContain('no colour leads');
   });
 
   it('of other eyes: for whom two inks fall together', () => {
     const red = reason(judged(onWhite([c.red, 0.2]), onWhite([c.forest, 0.25])), 'other eyes');
-    expect(red.says).toContain('weak red cones');
+    expect(red.says).toContain('see red weakly');
     expect(red.evidence.deltaE00Seen).toBeLessThan(8);
     expect(red.sourceIds).toEqual(['machado']);
     const blue = reason(judged(onWhite(['#5aa9d6', 0.3]), onWhite(['#5fb39b', 0.3])), 'other eyes');
-    expect(blue.says).toContain('weak blue cones');
+    expect(blue.says).toContain('see blue weakly');
     expect(blue.sourceIds).toEqual(['brettel']);
   });
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { heldKey } from '../../../src/drawer/find.ts';
+import { heldKey } from '../../../src/drawer/held.ts';
 import type { Comparison, Verdict } from '../../../src/harmony/model.ts';
 import type { Notebook, Opinion } from '../../../src/notebook/model.ts';
 import { findDifferences } from '../../../src/notebook/words/differences.ts';
@@ -47,7 +47,7 @@ describe('the page of differences', () => {
       always('needs-a-bridge'),
     );
     expect(twice.patterns).toEqual([
-      'You seem to like near misses of red: 2 times you found more together than the reading did.',
+      'You seem to like near misses of red: 2 times you found more together than Quirewise did.',
     ]);
   });
 

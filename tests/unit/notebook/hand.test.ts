@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { sideOfHeld } from '../../../src/drawer/find.ts';
+import { sideOfHeld } from '../../../src/drawer/held.ts';
 import { correctedBy } from '../../../src/notebook/apply-hand.ts';
 import { applyEdit, type HandEdit } from '../../../src/notebook/edits.ts';
 import type { HandChange, HandMade, Ink, Side } from '../../../src/sheet/model.ts';

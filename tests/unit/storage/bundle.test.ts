@@ -114,12 +114,12 @@ describe('a bundle by a hostile hand', () => {
     RegExp,
   ][] = [
     ['that is empty', () => new Uint8Array(), /file is empty/],
-    ['that is a picture', () => png, /torn/],
+    ['that is a picture', () => png, /damaged/],
     ['without a notebook', ({ 'notebook.json': _, ...rest }) => zipSync(rest), /holds no notebook/],
     [
       'whose notebook is no JSON',
       (files) => zipSync({ ...files, 'notebook.json': strToU8('{"format":') }),
-      /is torn/,
+      /is damaged/,
     ],
     [
       'with a way out of its folder',
@@ -274,22 +274,22 @@ describe('a bundle by a hostile hand', () => {
     await expect(open(bomb)).rejects.toThrow(/more than a notebook can/);
     // A directory that says it is more than so few bytes can make: no memory is asked for.
     patchSize(bomb, 'notebook.json', bundleLimits.notebook);
-    await expect(open(bomb)).rejects.toThrow(/torn/);
+    await expect(open(bomb)).rejects.toThrow(/damaged/);
     // And a directory that says it is 100 bytes.
     patchSize(bomb, 'notebook.json', 100);
-    await expect(open(bomb)).rejects.toThrow(/torn/);
+    await expect(open(bomb)).rejects.toThrow(/damaged/);
   });
 
   it('whose files lie on each other, so that few bytes count many times, is refused', async () => {
     const bomb = zipSync({ ...unzipSync(await bundled()), 'x/1': png, 'x/2': png, 'x/3': png }, { level: 0 });
     // All of the last three say that they are where the first of them is, and as long as the file.
     for (const name of ['x/1', 'x/2', 'x/3']) patchField(bomb, name, 20, bomb.length / 2);
-    await expect(open(bomb)).rejects.toThrow(/torn/);
+    await expect(open(bomb)).rejects.toThrow(/damaged/);
   });
 
   it('with a picture that no decoder opens is refused', async () => {
     await expect(opened(await bundled(), false)).rejects.toThrow(
-      'A picture in this file is torn. Nothing was changed.',
+      'A picture in this file is damaged. Nothing was changed.',
     );
   });
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { heldKey } from '../../../src/drawer/find.ts';
+import { heldKey } from '../../../src/drawer/held.ts';
 import { filterChoices, matchesInDrawer } from '../../../src/drawer/look-through.ts';
 import { DrawerMirror } from '../../../src/drawer/mirror.ts';
 import type { Drawer } from '../../../src/drawer/model.ts';

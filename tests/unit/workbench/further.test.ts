@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { readsAsNeutral } from '../../../src/colour/neutral.ts';
 import { labFromOklch, oklchFromTuple } from '../../../src/colour/spaces.ts';
-import { sideOfHeld } from '../../../src/drawer/find.ts';
+import { sideOfHeld } from '../../../src/drawer/held.ts';
 import { compare } from '../../../src/harmony/compare.ts';
 import { colourIt } from '../../../src/harmony/further/colour-it.ts';
 import { cellStates, judgeParts } from '../../../src/harmony/further/judge-parts.ts';

@@ -60,7 +60,7 @@ describe('a kit leaf', () => {
     expect(mat!.stock.name).toBe('kraft');
     const { width, height } = mat!.layout.placed[0]!;
     expect([width / 25.4, height / 25.4]).toEqual([expect.closeTo(4.25, 6), expect.closeTo(6.25, 6)]);
-    expect(cuts!.says.at(-1)).toMatch(/blade/i);
+    expect(cuts!.says.at(-1)).toMatch(/cutting mat/);
     // Nobody said how large the kraft is.
     expect(cuts!.says[0]).toMatch(/^Taken to be 12 × 12 in, as most plains are sold: kraft\./);
     const paperOnly = findKit(drawer, kitWith({ held: bunting, areaMm2: null, sizeMm: inches(5, 7) }));

@@ -5,7 +5,7 @@ import sharp from 'sharp';
 import { afterAll, describe, expect, it } from 'vitest';
 import { main } from '../../../src/cli/main.ts';
 import { demoNotebook } from '../../../src/demo/notebook.ts';
-import { allHeld, heldKey, sideOfHeld } from '../../../src/drawer/find.ts';
+import { allHeld, heldKey, sideOfHeld } from '../../../src/drawer/held.ts';
 import type { Drawer, Held } from '../../../src/drawer/model.ts';
 import { advise } from '../../../src/harmony/advise.ts';
 import type { Notebook } from '../../../src/notebook/model.ts';

@@ -1,6 +1,6 @@
 import 'fake-indexeddb/auto';
 import { afterEach, describe, expect, it, vi } from 'vitest';
-import { heldKey } from '../../../src/drawer/find.ts';
+import { heldKey } from '../../../src/drawer/held.ts';
 import type { Edit } from '../../../src/notebook/edits.ts';
 import type { StudyLeaf } from '../../../src/notebook/model.ts';
 import type { Shelf } from '../../../src/storage/shelf.ts';
@@ -396,7 +396,7 @@ describe('a bundle', () => {
     expect(await session.openBundle(new File(['PK torn'], 'old.quire'))).toBe(false);
     expect(session.state.notebook).toBe(before);
     expect(session.state.messages[0]?.says).toMatch(
-      /^“old.quire”: This file is torn.*Nothing was changed\.$/,
+      /^“old.quire”: This file is damaged.*Nothing was changed\.$/,
     );
   });
 

@@ -7,7 +7,7 @@ import { fitness, rank } from '../harmony/ranking/rank.ts';
 import { verdictOrder } from '../harmony/rules/verdict.ts';
 import type { Ink } from '../sheet/model.ts';
 import { type DrawerFilter, filterHeld } from './filter.ts';
-import { sheetKey, sideOfHeld } from './find.ts';
+import { sheetKey, sideOfHeld } from './held.ts';
 import type { Drawer, Held } from './model.ts';
 
 export interface SearchOptions {

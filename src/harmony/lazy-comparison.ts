@@ -10,7 +10,7 @@ import { judge } from './rules/verdict.ts';
 import type { Names } from './words/ink-word.ts';
 
 /** What is found of a candidate beside an anchor that was measured before: each part once, when it is first asked for. */
-export class Found {
+export class LazyComparison {
   readonly told: Told;
   private saidReasons: Comparison['reasons'] | undefined;
   private saidDecision: Comparison['decision'] | undefined;
@@ -41,7 +41,7 @@ export class Found {
 
 /** All that reasons and remedies are told from, of a pair that was compared before. */
 export function toldOf({ anchor, candidate, distance, strip, names }: Comparison): Told {
-  return new Found(measureSide(anchor, 'anchor'), candidate, { distance, strip, names }).told;
+  return new LazyComparison(measureSide(anchor, 'anchor'), candidate, { distance, strip, names }).told;
 }
 
 /** The names that sentences use. */

@@ -9,7 +9,7 @@ import {
   ownedFrom,
   pairNames,
   sideOfHeld,
-} from '../../../src/drawer/find.ts';
+} from '../../../src/drawer/held.ts';
 import { placesForKept } from '../../../src/drawer/places.ts';
 import { handSide } from '../../support/sides.ts';
 import { bunting, corner, kraft, ledger, ledgerBack, sampleNotebook } from '../notebook/sample-notebook.ts';

@@ -1,7 +1,7 @@
-import type { Meeting } from '../../src/harmony/measure/link-kind.ts';
+import type { LinkNumbers } from '../../src/harmony/measure/link-kind.ts';
 
 /** Two full, strong colours with nothing in common: each check changes what it asks about. */
-export const farMeeting: Meeting = {
+export const farColours: LinkNumbers = {
   deltaE00: 30,
   hueSteps: 25,
   valueSteps: 0,

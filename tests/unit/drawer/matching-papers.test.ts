@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { filterHeld } from '../../../src/drawer/filter.ts';
-import { heldKey } from '../../../src/drawer/find.ts';
+import { heldKey } from '../../../src/drawer/held.ts';
+import { bridgesBetween, rankDrawer, repeatsOfInk } from '../../../src/drawer/matching-papers.ts';
 import type { Drawer } from '../../../src/drawer/model.ts';
-import { bridgesBetween, rankDrawer, repeatsOfInk } from '../../../src/drawer/search.ts';
 import { verdictOrder } from '../../../src/harmony/rules/verdict.ts';
 import type { Sheet, Side } from '../../../src/sheet/model.ts';
 import { plainOf } from '../../../src/sheet/plain.ts';
