@@ -59,11 +59,10 @@ export const inkLimits = {
   largeShare: 0.2,
 } as const;
 
-/** Sameness of two inks, for answering: full up to the first, gone from the second. ΔE₀₀. O, after ISO 12647-2. */
-export const sameness = { full: 2, none: 6 } as const;
-
 /** How far the weight of a trouble grows from the border of its kind to its full size. O: this keeps verdicts steady. */
 export const ramps = {
+  /** ΔE₀₀ up to which a repeat weighs in full, where papers lie apart; less in proportion where they touch. After ISO 12647-2. */
+  repeatFullDeltaE: 2,
   /** ΔE₀₀ beyond the repeat limit. */
   nearMissDeltaE: 3,
   /** ΔE₀₀ inside the outer end of a near miss. */
@@ -92,7 +91,7 @@ export const troubleWeights = {
 } as const;
 
 /** From which weight a link ties, and a trouble stands, for what is offered and sought. O. */
-export const verdictLimits = {
+export const answerLimits = {
   /** Weight from which an unanswered trouble asks for a bridge. */
   trouble: 0.4,
   /** Weight of a tie of colour that holds two papers. */

@@ -16,7 +16,7 @@ import { type MeasuredInk, type MeasuredSide, measureColour, measureSide } from 
 import { takeSide } from '../measure/take-side.ts';
 import type { ColourIt, ColourRegion } from '../model.ts';
 import { nearMissWeight, tieWeight } from '../rules/weights.ts';
-import { carriedShare, colourItGrid, verdictLimits } from '../thresholds.ts';
+import { answerLimits, carriedShare, colourItGrid } from '../thresholds.ts';
 import { said } from '../words/ink-word.ts';
 import * as sentences from '../words/study-sentences.ts';
 
@@ -87,13 +87,13 @@ function tryColour(oklch: OklchTuple, sides: readonly MeasuredSide[]): Tried | n
         of: 'anchor',
       };
       const tied = tiedOf(a, b, 'apart');
-      if (tied.link.kind === 'near miss' && nearMissWeight(tied, 'apart') >= verdictLimits.trouble / 2)
+      if (tied.link.kind === 'near miss' && nearMissWeight(tied, 'apart') >= answerLimits.trouble / 2)
         return null;
       const weight = tieWeight(tied, 'apart');
       tie = Math.max(tie, weight);
-      if (weight >= verdictLimits.tie) answers.push(b);
+      if (weight >= answerLimits.tie) answers.push(b);
     }
-    if (tie < verdictLimits.tie && !quiet) return null;
+    if (tie < answerLimits.tie && !quiet) return null;
   }
   return { oklch, answers };
 }

@@ -9,7 +9,7 @@ import type { FoundBridge, FoundColour } from '../model.ts';
 import { type Answered, answersOf } from '../rules/answer.ts';
 import { judge } from '../rules/verdict.ts';
 import { tieWeight } from '../rules/weights.ts';
-import { inkLimits, linkLimits, verdictLimits } from '../thresholds.ts';
+import { answerLimits, inkLimits, linkLimits } from '../thresholds.ts';
 import { said } from '../words/ink-word.ts';
 import * as sentences from '../words/study-sentences.ts';
 
@@ -69,7 +69,7 @@ function bridgeOf(
   if (a.verdict !== 'holds-together' || b.verdict !== 'holds-together') return null;
   const [ties, others] = [tiesOf(one), tiesOf(other)];
   const weaker = Math.min(ties[0]?.weight ?? 0, others[0]?.weight ?? 0);
-  if (weaker < verdictLimits.tie && !middle.quiet) return null;
+  if (weaker < answerLimits.tie && !middle.quiet) return null;
   const told = (found: readonly Answer[]) =>
     found.slice(0, 2).map(({ ink, how }) => ({ it: said(ink, unnamed), how }));
   return {
@@ -95,7 +95,7 @@ function tiesOf(pair: Pair): Answer[] {
     .flatMap((tied): Answer[] => {
       const how = answersOf(tied);
       const weight = tieWeight(tied, pair.distance);
-      return how === null || how === 'opposite' || weight < verdictLimits.tie
+      return how === null || how === 'opposite' || weight < answerLimits.tie
         ? []
         : [{ ink: tied.a, how, weight }];
     })

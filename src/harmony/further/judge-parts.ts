@@ -8,7 +8,7 @@ import { isGathered, takeSide } from '../measure/take-side.ts';
 import type { CompareOptions, FamilySide, JudgedParts, JudgedSquare } from '../model.ts';
 import { judge } from '../rules/verdict.ts';
 import { tieWeight } from '../rules/weights.ts';
-import { inkLimits, troubleWeights, verdictLimits } from '../thresholds.ts';
+import { answerLimits, inkLimits, troubleWeights } from '../thresholds.ts';
 import { said } from '../words/ink-word.ts';
 import { bladeCaution } from '../words/remedy-sentences.ts';
 import * as sentences from '../words/study-sentences.ts';
@@ -90,11 +90,11 @@ function squareOf(
   const ties = pair.tied
     .filter(({ link, a, b }) => link.kind !== 'unrelated' && link.kind !== 'near miss' && bothChromatic(a, b))
     .map((tied) => ({ id: tied.a.id, weight: tieWeight(tied, pair.distance) }))
-    .filter(({ weight }) => weight >= verdictLimits.tie)
+    .filter(({ weight }) => weight >= answerLimits.tie)
     .sort((one, other) => other.weight - one.weight);
   const answers = [...new Set(ties.map(({ id }) => id))];
   const alone = [...new Set(troubledInks(pair))];
-  const quarrels = troubles.some(({ inks, weight }) => inks.length > 0 && weight >= verdictLimits.trouble);
+  const quarrels = troubles.some(({ inks, weight }) => inks.length > 0 && weight >= answerLimits.trouble);
   return {
     frame: {
       x: frame.x / places.width,

@@ -1,5 +1,5 @@
 import type { LinkKind } from '../model.ts';
-import { inkLimits, linkLimits, ramps, sameness, tieWeights, troubleWeights } from '../thresholds.ts';
+import { inkLimits, linkLimits, ramps, tieWeights, troubleWeights } from '../thresholds.ts';
 import { between, ramp } from './ramp.ts';
 
 /**
@@ -49,7 +49,7 @@ export function tieOf(m: Meeting, kind: LinkKind, limit: number): number {
   switch (kind) {
     case 'repeat': {
       if (!m.chromatic) return (tieWeights.neutral.least + tieWeights.neutral.size * m.size) * m.seen;
-      const fade = ramp(m.deltaE00, (sameness.full * limit) / linkLimits.repeatApart, limit);
+      const fade = ramp(m.deltaE00, (ramps.repeatFullDeltaE * limit) / linkLimits.repeatApart, limit);
       const whole = (tieWeights.repeat.least + tieWeights.repeat.size * m.size) * m.seen;
       // A colour that hardly counts as one still ties where it comes back.
       return (
@@ -79,11 +79,6 @@ export function nearMissOf(m: Meeting, limit: number): number {
     ramp(m.hueSteps, to, to - ramps.nearMissSteps) *
     ramp(m.valueSteps, tonalValueSteps, tonalValueSteps - ramps.nearMissValue);
   return full * inside * m.strong * between(leastSize, 1, m.missSize) * m.seen;
-}
-
-/** How much the two are one colour to the eye, 0–1, for saying that one answers for the other. */
-export function samenessOf(m: Meeting): number {
-  return m.chromatic ? ramp(m.deltaE00, sameness.none, sameness.full) * m.tint * m.seen : 0;
 }
 
 /** How large a share looks, 0–1: area by its square root, since a small accent counts. */

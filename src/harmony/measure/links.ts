@@ -4,16 +4,7 @@ import { munsellHueSteps } from '../../colour/munsell.ts';
 import { hueDistanceDeg } from '../../colour/spaces.ts';
 import type { Distance, Link } from '../model.ts';
 import { linkLimits } from '../thresholds.ts';
-import {
-  kindOf,
-  type Meeting,
-  missSizeOf,
-  samenessOf,
-  seenOf,
-  sizeOf,
-  strongOf,
-  tintOf,
-} from './link-kind.ts';
+import { kindOf, type Meeting, missSizeOf, seenOf, sizeOf, strongOf, tintOf } from './link-kind.ts';
 import type { MeasuredInk, MeasuredSide } from './measured.ts';
 
 /** A link with the two measured inks at its ends. */
@@ -22,8 +13,6 @@ export interface Tied {
   readonly a: MeasuredInk;
   readonly b: MeasuredInk;
   readonly meeting: Meeting;
-  /** How much the two are one colour to the eye, 0–1. */
-  readonly same: number;
 }
 
 /** How every ink of one side (bases included) relates to every ink of the other: the anchor's order, then the candidate's. */
@@ -48,7 +37,7 @@ export function tiedOf(a: MeasuredInk, b: MeasuredInk, distance: Distance): Tied
   };
   // Only opposites have wheels, and a pair of papers has a hundred links that are none.
   const whole = kind === 'opposite' ? { ...link, wheels: oppositeOn(a, b) } : link;
-  return { link: whole, a, b, meeting, same: samenessOf(meeting) };
+  return { link: whole, a, b, meeting };
 }
 
 /** True where both have a hue that counts: neither acts as a neutral. */

@@ -12,8 +12,6 @@ export interface Pair {
   readonly tied: readonly Tied[];
   /** The links of each ink to the other side. */
   readonly byInk: ReadonlyMap<MeasuredInk, readonly Tied[]>;
-  /** How strongly a colour repeats across the pair, 0–1. */
-  readonly repeated: number;
 }
 
 /** Holds two measured sides together. Papers with a strip between them lie apart. */
@@ -25,8 +23,7 @@ export function pairOf(
 ): Pair {
   const at = strip ? 'apart' : distance;
   const tied = linksBetween(anchor, candidate, at);
-  const repeated = tied.reduce((most, { same }) => Math.max(most, same), 0);
-  return { anchor, candidate, distance: at, strip, tied, byInk: byInkOf(tied), repeated };
+  return { anchor, candidate, distance: at, strip, tied, byInk: byInkOf(tied) };
 }
 
 /** The links of one ink to the other side. */

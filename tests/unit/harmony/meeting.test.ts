@@ -3,7 +3,6 @@ import {
   type Meeting,
   missSizeOf,
   nearMissOf,
-  samenessOf,
   seenOf,
   sizeOf,
   tieOf,
@@ -74,16 +73,6 @@ describe('what a near miss weighs', () => {
 
   it('is a quarter at most for two whites', () => {
     expect(nearMissOf({ ...miss, chromatic: false, missSize: 0.5, seen: 0.5 }, 5)).toBeCloseTo(0.0625, 12);
-  });
-});
-
-describe('what answers an ink', () => {
-  it('is the same colour, whole up to 2 ΔE₀₀ and gone at 6', () => {
-    const at = (deltaE00: number, more: Partial<Meeting> = {}) =>
-      samenessOf({ ...farMeeting, deltaE00, ...more });
-    expect([at(0), at(2), at(4), at(6), at(9)]).toEqual([1, 1, 0.5, 0, 0]);
-    expect(at(0, { tint: 0.5, seen: 0.5 })).toBe(0.25);
-    expect(at(0, { chromatic: false })).toBe(0);
   });
 });
 
