@@ -52,9 +52,11 @@ process.on('message', async ({ file, text, tests, bail }) => {
   vitest.config.bail = bail;
   for (const project of vitest.projects) project.config.bail = bail;
   const project = vitest.projects[0];
-  const { testModules, unhandledErrors } = await vitest.runTestSpecifications(
+  const { testModules: known, unhandledErrors } = await vitest.runTestSpecifications(
     tests.map((test) => project.createSpecification(test)),
   );
+  // What is known from earlier turns comes along.
+  const testModules = known.filter(({ moduleId }) => tests.includes(moduleId));
   const failed = testModules.filter((module) => module.state() === 'failed').map(({ moduleId }) => moduleId);
   const times = testModules.map((module) => [module.moduleId, module.diagnostic().duration]);
   const why = testModules.flatMap((module) => [

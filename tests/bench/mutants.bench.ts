@@ -74,7 +74,7 @@ async function measureRoom(
   try {
     const clean = await runner.run('', '', tests, 0, 900_000);
     if (clean === null) throw new Error('The tests do not end before anything is changed.');
-    if (clean.failed.length > 0)
+    if (clean.failed.length > 0 || clean.isBroken)
       throw new Error(`Before anything is changed ${clean.failed.join(', ')} fail: ${clean.why}`);
     const times = new Map(clean.times);
     const survivors: Mutant[] = [];
