@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { Held } from '../../../src/drawer/model.ts';
 import { opinionOf, shownCandidate } from '../../../src/notebook/apply-study.ts';
 import { applyEdit, type Edit } from '../../../src/notebook/edits.ts';
+import { isEmptyNotebook } from '../../../src/notebook/empty.ts';
 import { limits } from '../../../src/notebook/limits.ts';
 import { bunting, corner, dots, kraft, ledger, sampleNotebook, studyOf } from './sample-notebook.ts';
 
@@ -128,5 +129,35 @@ describe('a study', () => {
     expect(opinionOf(studyOf(said), dots)).toEqual({ verdict: null, likes: true });
     expect(applyEdit(said, likes(true))).toBe(said);
     expect(opinionOf(studyOf(applyEdit(said, likes(false))), dots).likes).toBe(false);
+  });
+});
+
+describe('how a study looks at its papers', () => {
+  it('changes, and is the same notebook where it is so already', () => {
+    const { distance, wheel, asksFirst } = studyOf(book);
+    expect(bookAfter({ do: 'set distance', leafId: 's1', distance })).toBe(book);
+    expect(bookAfter({ do: 'set wheel', leafId: 's1', wheel })).toBe(book);
+    expect(bookAfter({ do: 'set asks first', leafId: 's1', asksFirst })).toBe(book);
+    const other = distance === 'apart' ? 'touching' : 'apart';
+    expect(studyOf(bookAfter({ do: 'set distance', leafId: 's1', distance: other })).distance).toBe(other);
+    const otherWheel = wheel === 'eye' ? 'painter' : 'eye';
+    expect(studyOf(bookAfter({ do: 'set wheel', leafId: 's1', wheel: otherWheel })).wheel).toBe(otherWheel);
+  });
+});
+
+describe('what is kept', () => {
+  it('is no more than a drawer may hold', () => {
+    const [plain] = book.drawer.plains;
+    const plains = Array.from({ length: limits.plains - 1 }, (_, n) => ({ ...plain!, id: `p${n}` }));
+    const almost = { ...book, drawer: { ...book.drawer, plains } };
+    const full = applyEdit(almost, { do: 'add plain', plain: { ...plain!, id: 'last' } });
+    expect(full.drawer.plains).toHaveLength(limits.plains);
+    expect(applyEdit(full, { do: 'add plain', plain: { ...plain!, id: 'one more' } })).toBe(full);
+  });
+
+  it('makes a notebook that is not empty: a sheet with a part cut of it alone', () => {
+    const { sheets, parts } = book.drawer;
+    const alone = { ...book, leaves: [], drawer: { sheets: sheets.slice(0, 1), plains: [], parts } };
+    expect(isEmptyNotebook(alone)).toBe(false);
   });
 });
