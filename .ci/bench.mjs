@@ -1,13 +1,16 @@
-// Runs tests/bench/*.bench.ts, all or those whose names hold one of the arguments; each prints its own lines.
+// Runs tests/bench/*.bench.ts, all or those whose names hold one of the arguments; each prints its own lines. `mutants` takes
+// hours: it runs only when asked for by name, and what follows its name is its own.
 import { readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { build } from 'vite';
 import { root } from './fresh.mjs';
 
-const wanted = process.argv.slice(2);
+const given = process.argv.slice(2);
+const isMutants = given[0] === 'mutants';
+const wanted = isMutants ? ['mutants'] : given;
 const names = readdirSync(join(root, 'tests', 'bench'))
-  .filter((name) => name.endsWith('.bench.ts'))
+  .filter((name) => name.endsWith('.bench.ts') && name.startsWith('mutants') === isMutants)
   .filter((name) => wanted.length === 0 || wanted.some((word) => name.includes(word)))
   .sort();
 if (names.length === 0) {
@@ -32,5 +35,5 @@ await build({
 for (const name of names) {
   process.stdout.write(`\n${name.replace(/\.bench\.ts$/, '')}\n`);
   const { bench } = await import(pathToFileURL(join(outDir, name.replace(/\.ts$/, '.js'))).href);
-  await bench((line) => process.stdout.write(`  ${line}\n`));
+  await bench((line) => process.stdout.write(`  ${line}\n`), isMutants ? given.slice(1) : []);
 }

@@ -59,11 +59,10 @@ export const inkLimits = {
   largeShare: 0.2,
 } as const;
 
-/** ΔE₀₀ up to which a repeat ties in full, where the limit is that of papers apart. O, after a printed solid's aim. */
-export const repeatInFull = 2;
-
 /** How far the weight of a trouble grows from the border of its kind to its full size. O: this keeps verdicts steady. */
 export const ramps = {
+  /** ΔE₀₀ up to which a repeat weighs in full, where papers lie apart; less in proportion where they touch. After ISO 12647-2. */
+  repeatFullDeltaE: 2,
   /** ΔE₀₀ beyond the repeat limit. */
   nearMissDeltaE: 3,
   /** ΔE₀₀ inside the outer end of a near miss. */

@@ -1,4 +1,4 @@
-import { heldKey } from '../../../src/drawer/find.ts';
+import { heldKey } from '../../../src/drawer/held.ts';
 import type { PaperChange } from '../../../src/drawing/tried/changed-paper.ts';
 import { kindWords } from '../../../src/drawing/words/kind-words.ts';
 import { isGathered } from '../../../src/harmony/measure/take-side.ts';

@@ -1,5 +1,5 @@
 import type { LinkKind } from '../model.ts';
-import { inkLimits, linkLimits, ramps, repeatInFull, tieWeights, troubleWeights } from '../thresholds.ts';
+import { inkLimits, linkLimits, ramps, tieWeights, troubleWeights } from '../thresholds.ts';
 import { between, ramp } from './ramp.ts';
 
 /**
@@ -49,7 +49,7 @@ export function tieOf(m: LinkNumbers, kind: LinkKind, limit: number): number {
   switch (kind) {
     case 'repeat': {
       if (!m.chromatic) return (tieWeights.neutral.least + tieWeights.neutral.size * m.size) * m.seen;
-      const fade = ramp(m.deltaE00, (repeatInFull * limit) / linkLimits.repeatApart, limit);
+      const fade = ramp(m.deltaE00, (ramps.repeatFullDeltaE * limit) / linkLimits.repeatApart, limit);
       const whole = (tieWeights.repeat.least + tieWeights.repeat.size * m.size) * m.seen;
       // A colour that hardly counts as one still ties where it comes back.
       return (
