@@ -16,6 +16,8 @@ export interface PictureOrder {
   card?: Card;
   /** A chart of 24 patches, by their outer edges. */
   chart?: Frame;
+  /** True where the whole picture is the paper, whatever it looks like. */
+  whole?: true;
 }
 
 export interface StudyOrder {
@@ -41,6 +43,7 @@ const options = {
   crop: { type: 'string', multiple: true },
   card: { type: 'string', multiple: true },
   chart: { type: 'string', multiple: true },
+  whole: { type: 'boolean', multiple: true },
 } as const;
 
 /**
@@ -64,7 +67,8 @@ export function orderOf(args: readonly string[]): StudyOrder | 'help' {
     if (options[name].type === 'boolean') {
       if (value !== undefined) throw new Refusal(`${rawName} takes no value, and "${given}" gives it one.`);
       if (name === 'help') return 'help';
-      json = true;
+      if (name === 'json') json = true;
+      else orderBefore(last, rawName).whole = true;
       continue;
     }
     if (!value || (!inlineValue && known.includes(value)))
@@ -80,14 +84,17 @@ export function orderOf(args: readonly string[]): StudyOrder | 'help' {
     else if (name === 'format') {
       version = versionOf(value);
       json = true;
-    } else if (last === null)
-      throw new Refusal(`${rawName} belongs to the picture before it, and there is none.`);
-    else read(last, rawName, value);
+    } else read(orderBefore(last, rawName), rawName, value);
   }
   if (!anchor) throw new Refusal('Name the paper to start from with --anchor FILE; --help tells more.');
   if (candidates.length === 0)
     throw new Refusal('Name at least one paper to hold against it with --candidate FILE.');
   return { anchor, candidates, distance, json, version, board };
+}
+
+function orderBefore(last: PictureOrder | null, option: string): PictureOrder {
+  if (last === null) throw new Refusal(`${option} belongs to the picture before it, and there is none.`);
+  return last;
 }
 
 function versionOf(value: string): StudyVersion {

@@ -1,7 +1,9 @@
 import { pictureLimits } from '../files/picture-limits.ts';
 import { type ReadPhotograph, readPhotograph } from '../sheet/light/photograph.ts';
 import type { PixelImage } from '../sheet/model.ts';
+import { findPaper } from '../sheet/outline/find-paper.ts';
 import { readWithPlaces } from '../sheet/read-side.ts';
+import { sizeOfCorners } from '../sheet/sold-sizes.ts';
 import { UnreadableImage } from '../sheet/unreadable.ts';
 import { type Decoded, decodePicture } from './decode.ts';
 import { encodedPicture } from './encode.ts';
@@ -34,17 +36,30 @@ async function answer(request: ReadRequest): Promise<void> {
     }
     const { fullWidth, fullHeight, notes } = decoded;
     tell('reading', 0.4);
-    const { side, places, image } = readAs(decoded, request);
+    const found = request.findsPaper === true ? paperOn(decoded.image) : null;
+    const { side, places, image } = readAs(
+      decoded,
+      found?.cut ? { ...request, prepare: found.cut } : request,
+    );
     const { width, height } = image;
     const spotColours = (request.spots ?? []).map((spot) => colourAtSpot(image, spot));
     tell('keeping', 0.85);
     const canvas = request.withPicture ? canvasOf(decoded, image) : null;
-    const drawn = request.prepare === undefined && decoded.kind !== 'jpeg' && decoded.kind !== 'heic';
+    const drawn = image === decoded.image && decoded.kind !== 'jpeg' && decoded.kind !== 'heic';
     const encode = (longest: number) =>
       canvas === null ? null : encodedPicture(canvas, longest, decoded.opaque, drawn);
     const picture = await encode(pictureLimits.keptSide);
     const thumb = await encode(pictureLimits.thumbSide);
-    const handed = [places.labels.buffer, picture?.bytes, thumb?.bytes].filter((part) => part !== undefined);
+    const paper = found && {
+      corners: found.corners,
+      sizeMm: found.sizeMm,
+      taken: found.cut
+        ? await encodedPicture(decoded.canvas, pictureLimits.keptSide, decoded.opaque, false)
+        : null,
+    };
+    const handed = [places.labels.buffer, picture?.bytes, thumb?.bytes, paper?.taken?.bytes].filter(
+      (part) => part !== undefined,
+    );
     page.postMessage(
       {
         id,
@@ -59,6 +74,7 @@ async function answer(request: ReadRequest): Promise<void> {
         spotColours,
         picture,
         thumb,
+        ...(paper ? { paper } : {}),
       },
       handed as Transferable[],
     );
@@ -69,6 +85,15 @@ async function answer(request: ReadRequest): Promise<void> {
         : 'This picture could not be read: there may be too little memory. Close other pages, or drop a smaller copy.';
     page.postMessage({ id, kind: 'failed', says });
   }
+}
+
+/** The paper that lies on a table, the size that it has, and how it is cut out; that only where its corners are sure. */
+function paperOn(image: PixelImage) {
+  const found = findPaper(image);
+  if (found === null) return null;
+  const { corners, isSure } = found;
+  const sizeMm = sizeOfCorners(corners, image.width / image.height);
+  return { corners, sizeMm, cut: isSure ? { corners, sizeMm } : null };
 }
 
 /** The reading of a picture, as the request wants it, and the picture to be kept. */

@@ -25,9 +25,9 @@ const atPair = startingFrom(url, async (options) => {
     await photographOf('press-ledger', 'ledger.jpg', 800),
   ]);
   await page.locator('qw-verdict h3').waitFor();
-  // Both lie on a table, which is said where each of them is.
+  // Both lay on a table, which is said where each of them is.
   for (const name of ['Bough', 'Ledger'])
-    await page.getByRole('button', { name: `Straighten ${name} first` }).waitFor();
+    await page.getByRole('button', { name: `Cut out of its table: not right? ${name}` }).waitFor();
   return reader;
 });
 
@@ -36,7 +36,10 @@ describe('the page of a sheet', () => {
     const reader = await atSheet();
     const { page } = reader;
     expect(await light(page)).toContain('unknown');
+    await expectSquare(page);
     await open(page, 'straighten');
+    await page.getByRole('button', { name: 'Leave it as it was taken' }).click();
+    await page.locator('#straighten summary', { hasText: /as it was taken/ }).waitFor();
     await page.locator('qw-straighten .says', { hasText: /found against the table/ }).waitFor();
     const handles = page.locator('qw-straighten [role=slider]');
     for (const [i, { x, y }] of onPhotograph.corners.entries()) {
@@ -162,6 +165,32 @@ describe('the page of a sheet', () => {
       await reader.close();
     },
   );
+});
+
+describe('a paper on a table', () => {
+  it('is put back and asked about where it was cut out wrongly; the verdict waits for one tap', async () => {
+    const reader = await atPair();
+    const { page } = reader;
+    const notRight = page.getByRole('button', { name: 'Cut out of its table: not right? Bough' });
+    await notRight.click();
+    const question = page.getByRole('group', { name: 'Is this the paper?' });
+    await question.waitFor();
+    await settled(page);
+    expect(await page.locator('qw-verdict').count()).toBe(0);
+    expect(await troubles(page)).toEqual([]);
+    await page.reload();
+    await question.getByRole('button', { name: 'No, the whole picture is the paper' }).click();
+    await page.locator('qw-verdict h3').waitFor();
+    expect(await notRight.count()).toBe(0);
+    await undo(page);
+    await question.getByRole('button', { name: 'Yes, cut it out' }).click();
+    await page.locator('qw-verdict h3').waitFor();
+    await expectSquare(page);
+    // She said so herself: nothing needs to be told.
+    expect(await notRight.count()).toBe(0);
+    expect(reader.errors).toEqual([]);
+    await reader.close();
+  });
 });
 
 describe('a chart on a photograph', () => {

@@ -9,6 +9,9 @@ import type { CommandMap, Scene } from './command.ts';
 /** The way to a sheet's own page, and plains put into the drawer. */
 export const sheetCommands = {
   'qw-look-closer': (scene, { held }) => lookCloser(scene, held),
+  'qw-paper-is': ({ session }, { held, is }) => {
+    if (held.kind === 'sheet') void session.settlePaper(held.id, held.side, is);
+  },
   'qw-plain': ({ session }, detail) =>
     session.dispatch({ do: 'add plain', plain: plainFrom(session.newId('plain'), detail) }),
   'qw-remove-part': ({ session }, { key }) =>

@@ -3,9 +3,11 @@ import { customElement, property, state } from 'lit/decorators.js';
 import { sheetById } from '../../../src/drawer/by-id.ts';
 import type { Held } from '../../../src/drawer/model.ts';
 import type { SheetLeaf } from '../../../src/notebook/model.ts';
+import { sizeOfCorners } from '../../../src/sheet/sold-sizes.ts';
 import type { Session, SessionState } from '../../../src/workbench/session-types.ts';
 import '../../notebook/qw-sheet-leaf.ts';
 import type { KnownColour } from '../../picture/known-colour.ts';
+import '../../picture/qw-is-paper.ts';
 import '../../picture/qw-sheet-tools.ts';
 import { QwElement } from '../../support/element.ts';
 import type { QwEvent } from '../../support/events.ts';
@@ -14,7 +16,7 @@ import { colourOfText, knownColour } from './known-colours.ts';
 import { studiesWith } from './lies-on.ts';
 import type { PlacesShelf } from './places-shelf.ts';
 import { type Deed, sheetDeeds } from './sheet-deeds.ts';
-import { type SeenOnPictures, sheetView, sizeOfCorners } from './sheet-views.ts';
+import { type SeenOnPictures, sheetView } from './sheet-views.ts';
 import { paperView } from './views.ts';
 
 const unknown: SeenOnPictures = { corners: undefined, blocks: [] };
@@ -59,7 +61,11 @@ export class QwOpenSheet extends QwElement {
     const held = this.held(leaf);
     const paper = paperView(session, shelf, held, 'alone');
     const view = sheetView(session, leaf.sheetId, held.side, this.found, paper?.places ?? null);
-    return html`<qw-sheet-leaf .leaf=${leaf} .margin=${this.margin} .paper=${paper} .studies=${studiesWith(book.notebook, leaf.sheetId)} .surround=${book.look.surround}>
+    return html`${
+      paper?.asks
+        ? html`<qw-is-paper .held=${held} .name=${paper.name} .picture=${paper.picture} .corners=${paper.asks}></qw-is-paper>`
+        : nothing
+    }<qw-sheet-leaf .leaf=${leaf} .margin=${this.margin} .paper=${paper} .studies=${studiesWith(book.notebook, leaf.sheetId)} .surround=${book.look.surround}>
       <qw-sheet-tools
         slot="tools"
         .view=${view && { ...view, spotReads: this.spotReads }}
