@@ -17,6 +17,7 @@ import '../support/qw-writing.ts';
 export class QwSheetLeaf extends QwElement {
   static override styles = [controls, ruled, styles()];
 
+  /** Null where it is looked at over another leaf. */
   @property({ attribute: false }) leaf: SheetLeaf | null = null;
   @property({ attribute: false }) margin: readonly string[] = [];
   /** The side that is looked at; null where the sheet has left the drawer. */
@@ -28,17 +29,14 @@ export class QwSheetLeaf extends QwElement {
 
   override render() {
     const { leaf, paper } = this;
-    if (!leaf) return nothing;
+    if (!leaf) return this.near(paper);
     return html`<div class="row head">
         <div class="margin">${this.margin.map((line) => html`<span>${line}</span>`)}</div>
         <div class="text"><qw-title .value=${leaf.title} ?given=${leaf.title === paper?.name}></qw-title>${this.studies.length ? this.ways() : nothing}</div>
       </div>
       ${
         paper
-          ? html`<div class="wide" @qw-point=${this.onPoint}>
-              <qw-mats alone .anchor=${paper} .surround=${this.surround} .lit=${this.lit}></qw-mats>
-            </div>
-            ${this.inks(paper)}
+          ? html`${this.mats(paper)} ${this.inks(paper)}
             <slot name="tools"></slot>`
           : html`<div class="row"><div class="margin"></div><p class="text">This sheet is no longer in the drawer.</p></div>`
       }
@@ -48,6 +46,18 @@ export class QwSheetLeaf extends QwElement {
           <qw-writing label="Your words on this sheet" prompt="Where it came from, how much is left, what it was kept for." .value=${leaf.text}></qw-writing>
         </div>
       </div>`;
+  }
+
+  /** Over another leaf: first what can be done to it, then what was read. */
+  private near(paper: PaperView | null) {
+    if (!paper) return html`<p class="text">This sheet is no longer in the drawer.</p>`;
+    return html`<slot name="tools"></slot>${this.inks(paper)} ${this.mats(paper)}`;
+  }
+
+  private mats(paper: PaperView) {
+    return html`<div class="wide" @qw-point=${this.onPoint}>
+      <qw-mats alone .anchor=${paper} .surround=${this.surround} .lit=${this.lit}></qw-mats>
+    </div>`;
   }
 
   private ways() {

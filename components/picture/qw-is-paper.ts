@@ -10,6 +10,7 @@ import { stageStyles, toolStyles } from './stage-styles.ts';
 /**
  * A photograph with an outline drawn where its paper may lie, and the question whether it does.
  * @fires qw-paper-is - `{ held, is }`, `cut out` or `whole`
+ * @fires qw-look-closer - `{ held, tool }`, where the outline is not quite right
  */
 @customElement('qw-is-paper')
 export class QwIsPaper extends PictureStage {
@@ -41,6 +42,7 @@ export class QwIsPaper extends PictureStage {
       <div class="fields" role="group" aria-labelledby="asks">
         <button type="button" class="slip main" ?disabled=${this.isSaid} @click=${() => this.say(held, 'cut out')}>Yes, cut it out</button>
         <button type="button" class="slip" ?disabled=${this.isSaid} @click=${() => this.say(held, 'whole')}>No, the whole picture is the paper</button>
+        <button type="button" class="word" ?disabled=${this.isSaid} @click=${() => emit(this, 'qw-look-closer', { held, tool: 'straighten' })}><span>Move its corners</span></button>
       </div>`;
   }
 

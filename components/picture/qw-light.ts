@@ -43,6 +43,8 @@ export class QwLight extends QwElement {
   @property({ type: Number }) reflectance: number | null = null;
   /** What is known of the light now: one sentence. */
   @property() says = '';
+  /** True where the light is known; else it is said what follows from that. */
+  @property({ type: Boolean }) known = false;
   @state() private looksAfter = true;
   @query('qw-framing') private readonly framing!: QwFraming | null;
 
@@ -55,7 +57,7 @@ export class QwLight extends QwElement {
         .value=${kind}
         @qw-choose=${this.onKind}
       ></qw-choice>
-      <p class="hint">${hints()[kind]}</p>
+      ${kind === 'none' && this.known ? nothing : html`<p class="hint">${hints()[kind]}</p>`}
       ${kind === 'none' ? this.pictures() : this.frameOn(kind)}
       ${this.says ? html`<p class="says" role="status">${this.says}</p>` : nothing}
       <div class="fields">

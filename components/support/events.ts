@@ -86,7 +86,9 @@ export interface QwEvents {
   /** `index`: of the candidate. */
   'qw-turn-over': { readonly as: Role; readonly index: number; readonly side: 'A' | 'B' };
   'qw-rename-paper': { readonly held: Held; readonly name: string };
-  'qw-look-closer': { readonly held: Held };
+  /** `tool`: the one that is open then. */
+  'qw-look-closer': { readonly held: Held; readonly tool?: 'inks' | 'light' | 'straighten' | 'parts' };
+  'qw-done-looking': Nothing;
   'qw-paper-is': { readonly held: Held; readonly is: PaperIs };
   'qw-look-further': { readonly way: string };
   'qw-make-board': Nothing;

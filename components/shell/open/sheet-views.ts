@@ -44,7 +44,7 @@ export function sheetView(
     side,
     picture: session.pictureUrl({ kind: 'sheet', id: sheetId, side: face }),
     taken: session.takenUrl(sheetId, face),
-    corners: kept.taken?.corners ?? found.corners ?? null,
+    corners: kept.taken?.corners ?? kept.asks ?? found.corners ?? null,
     straightSize: straightened || !isGuess(sheet) ? sheet.sizeMm : (found.sizeMm ?? usualSize),
     cornersSay: cornersSay(straightened, found),
     straightened,
