@@ -25,17 +25,14 @@ export class QwAskingStudy extends QwElement {
       }
       .papers {
         display: grid;
-        grid-template-columns: repeat(auto-fit, minmax(min(100%, 320px), 1fr));
+        grid-template-columns: repeat(auto-fit, minmax(min(100%, 280px), 1fr));
         gap: 24px;
         align-items: start;
-        margin: 18px 40px 26px 28px;
+        margin-top: 14px;
       }
       @container (max-width: 620px) {
         :host {
           padding-top: 18px;
-        }
-        .papers {
-          margin: 14px 18px 20px;
         }
       }
     `,
@@ -53,13 +50,13 @@ export class QwAskingStudy extends QwElement {
         <div class="text">
           <qw-title .value=${this.leaf.title} empty="What do you want to know?"></qw-title>
           <p class="lede">One thing first: only the paper is judged, not the table round it.</p>
+          <div class="papers">
+            ${this.papers.map(
+              ({ held, name, picture, asks }) =>
+                html`<qw-is-paper .held=${held} .name=${name} .picture=${picture} .corners=${asks ?? null}></qw-is-paper>`,
+            )}
+          </div>
         </div>
-      </div>
-      <div class="papers">
-        ${this.papers.map(
-          ({ held, name, picture, asks }) =>
-            html`<qw-is-paper .held=${held} .name=${name} .picture=${picture} .corners=${asks ?? null}></qw-is-paper>`,
-        )}
       </div>`;
   }
 }

@@ -25,11 +25,14 @@ export class QwSheetLeaf extends QwElement {
   /** The studies on which it lies: ways back to them stand at the head. */
   @property({ attribute: false }) studies: readonly { readonly id: string; readonly title: string }[] = [];
   @property() surround: Surround = 'grey';
+  /** Over another leaf: first what can be done to it, then what was read. */
+  @property({ type: Boolean, reflect: true }) near = false;
   @state() private lit: readonly string[] = [];
 
   override render() {
     const { leaf, paper } = this;
-    if (!leaf) return this.near(paper);
+    if (this.near) return this.overLeaf(paper);
+    if (!leaf) return nothing;
     return html`<div class="row head">
         <div class="margin">${this.margin.map((line) => html`<span>${line}</span>`)}</div>
         <div class="text"><qw-title .value=${leaf.title} ?given=${leaf.title === paper?.name}></qw-title>${this.studies.length ? this.ways() : nothing}</div>
@@ -48,8 +51,7 @@ export class QwSheetLeaf extends QwElement {
       </div>`;
   }
 
-  /** Over another leaf: first what can be done to it, then what was read. */
-  private near(paper: PaperView | null) {
+  private overLeaf(paper: PaperView | null) {
     if (!paper) return html`<p class="text">This sheet is no longer in the drawer.</p>`;
     return html`<slot name="tools"></slot>${this.inks(paper)} ${this.mats(paper)}`;
   }
@@ -90,6 +92,9 @@ function styles() {
   return css`
     :host {
       padding: 34px 0 60px;
+    }
+    :host([near]) {
+      padding-top: 8px;
     }
     .head .margin {
       padding-top: 8px;
@@ -138,7 +143,7 @@ function styles() {
       text-align: right;
     }
     @container (max-width: 620px) {
-      :host {
+      :host(:not([near])) {
         padding-top: 18px;
       }
       .wide {

@@ -19,6 +19,9 @@ export class QwIsPaper extends PictureStage {
     stageStyles,
     toolStyles,
     css`
+      :host {
+        --tall: 46vh;
+      }
       h3 {
         margin-top: 12px;
         font: 600 18px/1.25 var(--qw-serif);

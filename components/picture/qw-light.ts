@@ -173,7 +173,7 @@ const whatWords = { white: 'the white card', grey: 'the grey card', chart: 'the 
 
 /** What is said of cards here is common practice, no source. */
 const hints = (): Readonly<Record<CardKind, string>> => ({
-  none: 'Without a card the light is unknown: whites and creams are as the camera gave them, and every judgement that depends on the light says so.',
+  none: 'A white card in the picture tells the light, so that whites and creams can be put right.',
   white: `${byHand('Draw a frame inside the white card, or tap it.', 'Tap the white card.')} Plain white printer paper in the same light will do, but it often glows bluish; a card made for the purpose is better.`,
   grey: `${byHand('Draw a frame inside the grey card, or tap it.', 'Tap the grey card.')} Cards made for photographers reflect 18 % of the light; what is printed on yours counts.`,
   chart: 'Lay the frame on the outer edges of the 24 patches, so that each square of it holds one patch.',

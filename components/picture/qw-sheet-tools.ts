@@ -33,7 +33,7 @@ export class QwSheetTools extends QwElement {
   @property({ attribute: false }) view: SheetView | null = null;
   @property({ attribute: false }) colourOf: ColourOf = () => undefined;
   /** Over another leaf: one tool at a time on a picture that is as large as can be, in place of one line each. */
-  @property({ type: Boolean }) near = false;
+  @property({ type: Boolean, reflect: true }) near = false;
   /** The tool that is open, where it is one at a time; '' to look only. */
   @property() tool = '';
   private readonly opened = new Set<string>();

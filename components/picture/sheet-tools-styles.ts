@@ -57,6 +57,9 @@ export const sheetToolsStyles = css`
   .hint {
     margin: 6px 0 14px;
   }
+  :host([near]) {
+    margin-top: 0;
+  }
   .near {
     padding: 0 28px;
   }
@@ -93,6 +96,9 @@ export const sheetToolsStyles = css`
     }
     .tabs small {
       display: none;
+    }
+    .tabs button {
+      padding-inline: 9px;
     }
     .margin {
       padding-bottom: 6px;

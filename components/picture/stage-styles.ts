@@ -37,7 +37,7 @@ export const stageStyles = css`
   .stage {
     position: relative;
     flex: none;
-    width: calc(min(100%, calc(min(64vh, 620px) * var(--ratio))) * var(--zoom));
+    width: calc(min(100%, calc(min(var(--tall, 64vh), 620px) * var(--ratio))) * var(--zoom));
     user-select: none;
     -webkit-user-select: none;
     -webkit-touch-callout: none;

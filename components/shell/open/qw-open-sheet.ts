@@ -70,7 +70,7 @@ export class QwOpenSheet extends QwElement {
       paper?.asks && this.tool === ''
         ? html`<qw-is-paper .held=${held} .name=${paper.name} .picture=${paper.picture} .corners=${paper.asks}></qw-is-paper>`
         : nothing
-    }<qw-sheet-leaf .leaf=${leaf} .margin=${this.margin} .paper=${paper} .studies=${studiesWith(book.notebook, sheetId)} .surround=${book.look.surround}>
+    }<qw-sheet-leaf ?near=${this.near} .leaf=${leaf} .margin=${this.margin} .paper=${paper} .studies=${studiesWith(book.notebook, sheetId)} .surround=${book.look.surround}>
       <qw-sheet-tools
         slot="tools"
         ?near=${this.near}
