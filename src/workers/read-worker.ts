@@ -18,8 +18,13 @@ const page = self as unknown as {
   onmessage: ((event: MessageEvent<ReadRequest>) => void) | null;
 };
 
+/** Wait before the reader is run in, in ms: a picture that is there already goes first. */
+const runInAfterMs = 300;
+const runningIn = setTimeout(runIn, runInAfterMs);
+
 let turn: Promise<void> = Promise.resolve();
 page.onmessage = ({ data }) => {
+  clearTimeout(runningIn);
   turn = turn.then(() => answer(data));
 };
 
@@ -84,6 +89,30 @@ async function answer(request: ReadRequest): Promise<void> {
         ? error.message
         : 'This picture could not be read: there may be too little memory. Close other pages, or drop a smaller copy.';
     page.postMessage({ id, kind: 'failed', says });
+  }
+}
+
+/**
+ * Reads a made picture of a sheet that lies askew, so that a first real one finds what reads it compiled: a first reading
+ * took about twice as long as a fifth.
+ */
+function runIn(): void {
+  const [width, height] = [640, 480];
+  const data = new Uint8ClampedArray(width * height * 4);
+  for (let y = 0; y < height; y++)
+    for (let x = 0; x < width; x++) {
+      const [u, v] = [(x - 320 + 0.2 * (y - 240)) / 150, (y - 240 - 0.2 * (x - 320)) / 150];
+      const isPaper = Math.abs(u) < 1 && Math.abs(v) < 1;
+      const isDot = Math.hypot(u - Math.round(u * 3) / 3, v - Math.round(v * 3) / 3) < 0.1;
+      data.set(
+        isPaper ? (isDot ? [196, 60, 70, 255] : [244, 232, 205, 255]) : [90, 70, 55, 255],
+        (y * width + x) * 4,
+      );
+    }
+  const image = { data, width, height };
+  for (let round = 0; round < 2; round++) {
+    const found = paperOn(image);
+    if (found?.cut) readPhotograph(image, found.cut);
   }
 }
 

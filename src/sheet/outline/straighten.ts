@@ -64,16 +64,11 @@ function resampled(image: PixelImage, h: Homography, width: number, height: numb
   const out = new Uint8ClampedArray(width * height * 4);
   const encoded = encodedTable();
   const linear = linearOfByte;
-  const isSolid = allOpaque(from);
   for (let y = 0; y < height; y++)
     for (let start = 0; start < width; start += stretch) {
       const end = Math.min(width, start + stretch);
       const [nx, ny] = samples(h, (start + end) / 2, y + 0.5);
       const n = nx * ny;
-      if (n === 1 && isSolid) {
-        oneEach(image, h, out, { y, start, end, width });
-        continue;
-      }
       for (let x = start; x < end; x++) {
         let r = 0;
         let g = 0;
@@ -120,52 +115,6 @@ function resampled(image: PixelImage, h: Homography, width: number, height: numb
       }
     }
   return { data: out, width, height };
-}
-
-/** Where the photograph is opaque and one sample a pixel is enough, as mostly: the same, with nothing to weigh. */
-function oneEach(
-  { data: from, width: w, height: tall }: PixelImage,
-  h: Homography,
-  out: Uint8ClampedArray,
-  { y, start, end, width }: { y: number; start: number; end: number; width: number },
-): void {
-  const encoded = encodedTable();
-  const linear = linearOfByte;
-  const [h0, h1, h2, h3, h4, h5, h6, h7] = h;
-  const v = y + 0.5;
-  for (let x = start; x < end; x++) {
-    const u = x + 0.5;
-    const z = 1 / (h6 * u + h7 * v + 1);
-    const sx = (h0 * u + h1 * v + h2) * z - 0.5;
-    const sy = (h3 * u + h4 * v + h5) * z - 0.5;
-    if (!(sx >= -0.5 && sy >= -0.5 && sx <= w - 0.5 && sy <= tall - 0.5)) continue;
-    const x0 = sx > 0 ? sx | 0 : 0;
-    const y0 = sy > 0 ? sy | 0 : 0;
-    const tx = sx > 0 ? sx - x0 : 0;
-    const ty = sy > 0 ? sy - y0 : 0;
-    const p = (y0 * w + x0) * 4;
-    const q = x0 + 1 < w ? p + 4 : p;
-    const below = y0 + 1 < tall ? w * 4 : 0;
-    const w11 = tx * ty;
-    const w10 = tx - w11;
-    const w01 = ty - w11;
-    const w00 = 1 - w10 - w01 - w11;
-    const o = (y * width + x) * 4;
-    for (let c = 0; c < 3; c++) {
-      const light =
-        linear[from[p + c]!]! * w00 +
-        linear[from[q + c]!]! * w10 +
-        linear[from[p + below + c]!]! * w01 +
-        linear[from[q + below + c]!]! * w11;
-      out[o + c] = encoded[(light * 65535 + 0.5) | 0]!;
-    }
-    out[o + 3] = 255;
-  }
-}
-
-function allOpaque(data: Uint8ClampedArray): boolean {
-  for (let i = 3; i < data.length; i += 4) if (data[i] !== 255) return false;
-  return true;
 }
 
 /** How many samples across and down one pixel needs, so that they lie at most about one pixel of the photograph apart. */
