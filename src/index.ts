@@ -82,6 +82,8 @@ export type {
 } from './sheet/model.ts';
 export type { FoundCorners } from './sheet/outline/corners.ts';
 export { findCorners } from './sheet/outline/corners.ts';
+export type { PaperOnTable } from './sheet/outline/find-paper.ts';
+export { findPaper } from './sheet/outline/find-paper.ts';
 export type { Homography } from './sheet/outline/homography.ts';
 export { homographyOf, movedBy } from './sheet/outline/homography.ts';
 export type { Straightened, StraightenOptions } from './sheet/outline/straighten.ts';

@@ -17,6 +17,7 @@ import '../support/qw-writing.ts';
 export class QwSheetLeaf extends QwElement {
   static override styles = [controls, ruled, styles()];
 
+  /** Null where it is looked at over another leaf. */
   @property({ attribute: false }) leaf: SheetLeaf | null = null;
   @property({ attribute: false }) margin: readonly string[] = [];
   /** The side that is looked at; null where the sheet has left the drawer. */
@@ -24,10 +25,13 @@ export class QwSheetLeaf extends QwElement {
   /** The studies on which it lies: ways back to them stand at the head. */
   @property({ attribute: false }) studies: readonly { readonly id: string; readonly title: string }[] = [];
   @property() surround: Surround = 'grey';
+  /** Over another leaf: first what can be done to it, then what was read. */
+  @property({ type: Boolean, reflect: true }) near = false;
   @state() private lit: readonly string[] = [];
 
   override render() {
     const { leaf, paper } = this;
+    if (this.near) return this.overLeaf(paper);
     if (!leaf) return nothing;
     return html`<div class="row head">
         <div class="margin">${this.margin.map((line) => html`<span>${line}</span>`)}</div>
@@ -35,10 +39,7 @@ export class QwSheetLeaf extends QwElement {
       </div>
       ${
         paper
-          ? html`<div class="wide" @qw-point=${this.onPoint}>
-              <qw-mats alone .anchor=${paper} .surround=${this.surround} .lit=${this.lit}></qw-mats>
-            </div>
-            ${this.inks(paper)}
+          ? html`${this.mats(paper)} ${this.inks(paper)}
             <slot name="tools"></slot>`
           : html`<div class="row"><div class="margin"></div><p class="text">This sheet is no longer in the drawer.</p></div>`
       }
@@ -48,6 +49,17 @@ export class QwSheetLeaf extends QwElement {
           <qw-writing label="Your words on this sheet" prompt="Where it came from, how much is left, what it was kept for." .value=${leaf.text}></qw-writing>
         </div>
       </div>`;
+  }
+
+  private overLeaf(paper: PaperView | null) {
+    if (!paper) return html`<p class="text">This sheet is no longer in the drawer.</p>`;
+    return html`<slot name="tools"></slot>${this.inks(paper)} ${this.mats(paper)}`;
+  }
+
+  private mats(paper: PaperView) {
+    return html`<div class="wide" @qw-point=${this.onPoint}>
+      <qw-mats alone .anchor=${paper} .surround=${this.surround} .lit=${this.lit}></qw-mats>
+    </div>`;
   }
 
   private ways() {
@@ -80,6 +92,9 @@ function styles() {
   return css`
     :host {
       padding: 34px 0 60px;
+    }
+    :host([near]) {
+      padding-top: 8px;
     }
     .head .margin {
       padding-top: 8px;
@@ -128,7 +143,7 @@ function styles() {
       text-align: right;
     }
     @container (max-width: 620px) {
-      :host {
+      :host(:not([near])) {
         padding-top: 18px;
       }
       .wide {

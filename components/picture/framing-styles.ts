@@ -6,7 +6,7 @@ export const framingStyles = css`
     position: absolute;
     inset: 0;
     cursor: crosshair;
-    touch-action: pan-y pinch-zoom;
+    touch-action: pan-x pan-y;
   }
   .ground.drawn {
     touch-action: none;

@@ -1,17 +1,18 @@
 import type { SizeMm } from '../../src/sheet/model.ts';
+import { soldSizes } from '../../src/sheet/sold-sizes.ts';
 
 export type LengthUnit = 'in' | 'mm';
 
 /** Millimetres of an inch, exactly. Source: International yard and pound agreement, 1959. */
 export const mmPerInch = 25.4;
 
-/** The sizes that papers are sold in. Source: A4 of ISO 216; the others in inches, common practice. */
+/** The sizes that papers are sold in, by what they are called. */
 export const paperSizes: readonly { readonly label: string; readonly size: SizeMm }[] = [
-  { label: '12 × 12 in', size: inches(12, 12) },
-  { label: '8 × 8 in', size: inches(8, 8) },
-  { label: '6 × 6 in', size: inches(6, 6) },
-  { label: '8½ × 11 in', size: inches(8.5, 11) },
-  { label: 'A4', size: { width: 210, height: 297 } },
+  { label: '12 × 12 in', size: soldSizes.twelve },
+  { label: '8 × 8 in', size: soldSizes.eight },
+  { label: '6 × 6 in', size: soldSizes.six },
+  { label: '8½ × 11 in', size: soldSizes.letter },
+  { label: 'A4', size: soldSizes.a4 },
 ];
 
 /** Where a size stands in `paperSizes`, upright or on its side; −1 where it is another. */
@@ -55,11 +56,6 @@ export function lengthSpan(
 ): { readonly what: string; readonly least: number; readonly most: number; readonly unit: string } {
   const perUnit = unit === 'in' ? mmPerInch : 1;
   return { what, least: least / perUnit, most: most / perUnit, unit };
-}
-
-function inches(width: number, height: number): SizeMm {
-  // In tenths, so that twelve inches are 304.8 and not a bit less.
-  return { width: (width * 254) / 10, height: (height * 254) / 10 };
 }
 
 /** Within a millimetre: a stored 305 and 304.8 are one size. */

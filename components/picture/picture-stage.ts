@@ -3,6 +3,7 @@ import { property, query, state } from 'lit/decorators.js';
 import type { Spot } from '../../src/sheet/model.ts';
 import { QwElement } from '../support/element.ts';
 import { within } from './spots.ts';
+import { mostZoom, Zooming } from './zooming.ts';
 
 /** What every tool that works on a sheet's picture starts from: the picture on its mat, and a glass that enlarges. */
 export abstract class PictureStage extends QwElement {
@@ -15,11 +16,17 @@ export abstract class PictureStage extends QwElement {
   /** Where the glass looks, while something is moved. */
   @state() protected looking: Spot | null = null;
   @query('.stage') protected readonly stageBox!: HTMLElement;
+  @query('.mat') private readonly mat!: HTMLElement;
+  protected readonly zooming: Zooming = new Zooming(this, () => ({
+    frame: this.mat,
+    picture: this.stageBox,
+  }));
 
   /** The picture with something over it. */
   protected stage(over: unknown, alt: string): TemplateResult {
-    return html`<div class="mat">
-      <div class="stage" style="--ratio:${this.ratio}">
+    const { zoom } = this.zooming;
+    return html`<div class="mat ${zoom > 1 ? 'near' : ''}" tabindex=${this.picture ? 0 : -1} role="group" aria-label=${`${alt}: + and − enlarge it, arrow keys move it`}>
+      <div class="stage" style="--ratio:${this.ratio};--zoom:${zoom}">
         ${
           this.picture
             ? html`<img src=${this.picture} alt=${alt} draggable="false" @load=${this.onLoad} />`
@@ -27,6 +34,15 @@ export abstract class PictureStage extends QwElement {
         }
         ${this.picture ? over : nothing} ${this.glass()}
       </div>
+    </div>
+    ${this.picture ? this.zoomKeys(zoom) : nothing}`;
+  }
+
+  private zoomKeys(zoom: number) {
+    return html`<div class="zoom">
+      <button type="button" aria-label="Smaller" ?disabled=${zoom === 1} @click=${this.zooming.out}>−</button>
+      <button type="button" aria-label="Larger" ?disabled=${zoom === mostZoom} @click=${this.zooming.in}>+</button>
+      <output aria-label="Size of the picture">${zoom === 1 ? 'whole picture' : `${zoom.toFixed(1)} ×`}</output>
     </div>`;
   }
 
@@ -43,8 +59,10 @@ export abstract class PictureStage extends QwElement {
       ? within(px, glassSize / 2, box.width - glassSize / 2)
       : px + aside * (glassSize / 2 + 44);
     const top = above ? py - glassSize / 2 - 44 : Math.max(py, glassSize / 2 - 20);
-    const wide = box.width * zoom;
-    const tall = box.height * zoom;
+    // What is enlarged already needs less of it.
+    const glass = Math.max(1.5, glassZoom / this.zooming.zoom);
+    const wide = box.width * glass;
+    const tall = box.height * glass;
     const style = [
       `left:${left}px`,
       `top:${top}px`,
@@ -61,5 +79,5 @@ export abstract class PictureStage extends QwElement {
   }
 }
 
-const zoom = 4;
+const glassZoom = 4;
 const glassSize = 120;

@@ -150,6 +150,7 @@ export class QwFraming extends PictureStage {
   private draw(event: PointerEvent): void {
     // A click of some browsers does not say what clicked.
     this.touched = event.pointerType === 'touch';
+    if (event.button === 1) this.zooming.move(event);
     if (event.button !== 0 || this.touched) return;
     const box = this.stageBox.getBoundingClientRect();
     const start = spotAt(event, box);

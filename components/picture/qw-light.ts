@@ -43,6 +43,8 @@ export class QwLight extends QwElement {
   @property({ type: Number }) reflectance: number | null = null;
   /** What is known of the light now: one sentence. */
   @property() says = '';
+  /** True where the light is known; else it is said what follows from that. */
+  @property({ type: Boolean }) known = false;
   @state() private looksAfter = true;
   @query('qw-framing') private readonly framing!: QwFraming | null;
 
@@ -55,7 +57,7 @@ export class QwLight extends QwElement {
         .value=${kind}
         @qw-choose=${this.onKind}
       ></qw-choice>
-      <p class="hint">${hints()[kind]}</p>
+      ${kind === 'none' && this.known ? nothing : html`<p class="hint">${hints()[kind]}</p>`}
       ${kind === 'none' ? this.pictures() : this.frameOn(kind)}
       ${this.says ? html`<p class="says" role="status">${this.says}</p>` : nothing}
       <div class="fields">
@@ -171,7 +173,7 @@ const whatWords = { white: 'the white card', grey: 'the grey card', chart: 'the 
 
 /** What is said of cards here is common practice, no source. */
 const hints = (): Readonly<Record<CardKind, string>> => ({
-  none: 'Without a card the light is unknown: whites and creams are as the camera gave them, and every judgement that depends on the light says so.',
+  none: 'A white card in the picture tells the light, so that whites and creams can be put right.',
   white: `${byHand('Draw a frame inside the white card, or tap it.', 'Tap the white card.')} Plain white printer paper in the same light will do, but it often glows bluish; a card made for the purpose is better.`,
   grey: `${byHand('Draw a frame inside the grey card, or tap it.', 'Tap the grey card.')} Cards made for photographers reflect 18 % of the light; what is printed on yours counts.`,
   chart: 'Lay the frame on the outer edges of the 24 patches, so that each square of it holds one patch.',

@@ -1,5 +1,6 @@
-import { html, nothing, type TemplateResult } from 'lit';
+import { html, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
+import { keyed } from 'lit/directives/keyed.js';
 import { controls, ruled } from '../support/controls.ts';
 import { QwElement } from '../support/element.ts';
 import { emit } from '../support/emit.ts';
@@ -7,6 +8,7 @@ import { handOf } from './hand-view.ts';
 import type { ColourOf } from './known-colour.ts';
 import './qw-inks-by-hand.ts';
 import './qw-light.ts';
+import './qw-near.ts';
 import './qw-part.ts';
 import './qw-plain-form.ts';
 import './qw-sheet-form.ts';
@@ -30,6 +32,10 @@ export class QwSheetTools extends QwElement {
 
   @property({ attribute: false }) view: SheetView | null = null;
   @property({ attribute: false }) colourOf: ColourOf = () => undefined;
+  /** Over another leaf: one tool at a time on a picture that is as large as can be, in place of one line each. */
+  @property({ type: Boolean, reflect: true }) near = false;
+  /** The tool that is open, where it is one at a time; '' to look only. */
+  @property() tool = '';
   private readonly opened = new Set<string>();
 
   override render() {
@@ -75,10 +81,39 @@ export class QwSheetTools extends QwElement {
         tool: () => html`<qw-sheet-form .sheet=${view.sheet} .weightSays=${view.weightSays}></qw-sheet-form>`,
       },
     ];
+    if (this.near) return this.oneOf(view, name, lines);
     return html`<div class="row">
       <div class="margin" aria-hidden="true"><b>this picture</b><span>side ${view.face}</span></div>
       <div class="text">${lines.map((line) => this.line(line))}</div>
     </div>`;
+  }
+
+  private oneOf(view: SheetView, name: string, lines: readonly Line[]) {
+    const look = () => html`<qw-near .picture=${view.picture} .name=${name}></qw-near>`;
+    const all: readonly Line[] = [
+      { id: '', title: 'Look', says: 'as near as you like', tool: look },
+      ...lines,
+    ];
+    const open = all.find(({ id }) => id === this.tool) ?? all[0]!;
+    return html`<div class="near">
+      <div class="tabs" role="group" aria-label="What to do with this picture">
+        ${all.map(
+          ({ id, title, says }) =>
+            html`<button type="button" data-tool=${id} aria-pressed=${open.id === id} @click=${() => this.choose(id)}>
+              <b>${title}</b><small>${says}</small>
+            </button>`,
+        )}
+      </div>
+      <div class="tool">${keyed(open.id, open.tool())}</div>
+    </div>`;
+  }
+
+  private choose(id: string): void {
+    this.tool = id;
+  }
+
+  protected override updated(changed: PropertyValues<this>): void {
+    if (this.near && (changed.has('tool') || changed.has('near'))) this.lookFor(this.tool);
   }
 
   private line({ id, title, says, tool }: Line) {
@@ -116,6 +151,7 @@ export class QwSheetTools extends QwElement {
       .kind=${view.light?.kind ?? 'none'}
       .frame=${view.light?.frame ?? null}
       .reflectance=${view.light && 'reflectance' in view.light ? view.light.reflectance : null}
+      ?known=${view.side.light.known}
       .says=${view.side.light.note}
     ></qw-light>`;
   }
@@ -165,6 +201,10 @@ export class QwSheetTools extends QwElement {
     if (!(event.target as HTMLDetailsElement).open || this.opened.has(id)) return;
     this.opened.add(id);
     this.requestUpdate();
+    this.lookFor(id);
+  }
+
+  private lookFor(id: string): void {
     if (id === 'straighten') emit(this, 'qw-look-for', { what: 'corners' });
     if (id === 'parts') emit(this, 'qw-look-for', { what: 'blocks' });
   }

@@ -12,6 +12,10 @@ export interface SpotDetail {
   readonly spot: Spot;
 }
 
+/** What is averaged at a spot, as a part of the picture's longer side. Source: `windowPart` of src/sheet/hand, to both hands. */
+const averagedPart = 0.008;
+const leastRingPx = 9;
+
 /**
  * A picture with one spot to read a colour from: tapped, dragged or moved by the arrow keys, with a glass that enlarges.
  * @fires qw-spot - `{ spot }` in fractions of the picture, whenever it comes to rest somewhere else
@@ -26,7 +30,11 @@ export class QwSpotting extends PictureStage {
         position: absolute;
         inset: 0;
         cursor: crosshair;
-        touch-action: pan-y pinch-zoom;
+        touch-action: pan-x pan-y;
+      }
+      .handle::before {
+        inset: calc(22px - var(--ring) / 2 - 2px);
+        border-width: 2px;
       }
     `,
   ];
@@ -35,7 +43,7 @@ export class QwSpotting extends PictureStage {
 
   override render() {
     return this.stage(
-      html`<div class="ground" @click=${this.tap}></div>
+      html`<div class="ground" @pointerdown=${this.zooming.move} @click=${this.tap}></div>
         ${this.spot ? this.handle(this.spot) : nothing}`,
       `Picture of ${this.name}`,
     );
@@ -51,14 +59,21 @@ export class QwSpotting extends PictureStage {
       aria-valuemax="100"
       aria-valuenow=${Math.round(spot.x * 100)}
       aria-valuetext=${placeWords(spot)}
-      style="left:${spot.x * 100}%;top:${spot.y * 100}%"
+      style="left:${spot.x * 100}%;top:${spot.y * 100}%;--ring:${this.ringPx()}px"
       @pointerdown=${(event: PointerEvent) => this.grab(event, spot)}
       @keydown=${(event: KeyboardEvent) => this.onKey(event, spot)}
       @blur=${this.lookAway}
     ></span>`;
   }
 
+  /** As wide as what is averaged there, but never so small that it is not seen. */
+  private ringPx(): number {
+    const wide = this.stageBox?.getBoundingClientRect().width ?? 0;
+    return Math.max(leastRingPx, averagedPart * Math.max(wide, wide / this.ratio));
+  }
+
   private tap(event: MouseEvent): void {
+    if (this.zooming.wasMoved) return;
     this.rest(spotAt(event, this.stageBox.getBoundingClientRect()));
   }
 

@@ -96,7 +96,8 @@ export class QwStraighten extends PictureStage {
     // The short thick line is the sheet's top edge, so that a turned sheet can be told.
     const [a, b] = corners;
     const top = `M${a.x * 100} ${a.y * 100}L${b.x * 100} ${b.y * 100}`;
-    return html`<svg class="over" viewBox="0 0 100 100" preserveAspectRatio="none" aria-hidden="true">
+    return html`<div class="ground" @pointerdown=${this.zooming.move}></div>
+      <svg class="over" viewBox="0 0 100 100" preserveAspectRatio="none" aria-hidden="true">
         ${svg`<path class="veil" d="M0 0H100V100H0ZM${points}Z" />
         <path class="edge under" d="M${points}Z" /><path class="edge upper" d="M${points}Z" />
         <path class="edge upper" style="stroke-width:5px" d=${top} />`}

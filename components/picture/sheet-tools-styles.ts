@@ -57,7 +57,49 @@ export const sheetToolsStyles = css`
   .hint {
     margin: 6px 0 14px;
   }
+  :host([near]) {
+    margin-top: 0;
+  }
+  .near {
+    padding: 0 28px;
+  }
+  .tabs {
+    display: flex;
+    flex-wrap: wrap;
+    gap: 0 4px;
+    margin: 0 -12px 12px;
+    border-bottom: 1px solid var(--qw-rule);
+  }
+  .tabs button {
+    min-height: 44px;
+    padding: 9px 12px 7px;
+    border-bottom: 3px solid transparent;
+    font: 14px/1.3 var(--qw-sans);
+  }
+  .tabs button[aria-pressed='true'] {
+    border-color: var(--qw-ink);
+  }
+  .tabs b,
+  .tabs small {
+    display: block;
+  }
+  .tabs b {
+    font-weight: 600;
+  }
+  .tabs small {
+    color: var(--qw-soft);
+    font-size: 13px;
+  }
   @container (max-width: 620px) {
+    .near {
+      padding: 0 18px;
+    }
+    .tabs small {
+      display: none;
+    }
+    .tabs button {
+      padding-inline: 9px;
+    }
     .margin {
       padding-bottom: 6px;
     }

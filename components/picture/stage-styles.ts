@@ -4,13 +4,40 @@ import { css } from 'lit';
 export const stageStyles = css`
   .mat {
     display: flex;
-    justify-content: center;
+    justify-content: safe center;
     padding: 26px;
     background: var(--qw-mat);
   }
+  .mat.near {
+    display: block;
+    overflow: auto;
+    overscroll-behavior: contain;
+    scrollbar-width: thin;
+    cursor: grab;
+  }
+  .near .stage {
+    margin-inline: auto;
+  }
+  .zoom {
+    display: flex;
+    align-items: center;
+    font: 14px/1.3 var(--qw-sans);
+    font-variant-numeric: tabular-nums;
+  }
+  .zoom button {
+    width: 44px;
+    height: 44px;
+    font-size: 20px;
+    text-align: center;
+  }
+  .zoom output {
+    padding-left: 8px;
+    color: var(--qw-soft);
+  }
   .stage {
     position: relative;
-    width: min(100%, calc(min(64vh, 620px) * var(--ratio)));
+    flex: none;
+    width: calc(min(100%, calc(min(var(--tall, 64vh), 620px) * var(--ratio))) * var(--zoom));
     user-select: none;
     -webkit-user-select: none;
     -webkit-touch-callout: none;
@@ -33,6 +60,11 @@ export const stageStyles = css`
     height: 100%;
     overflow: visible;
     pointer-events: none;
+  }
+  .ground {
+    position: absolute;
+    inset: 0;
+    touch-action: pan-x pan-y;
   }
   .veil {
     fill: oklch(0 0 0 / 0.42);

@@ -14,8 +14,10 @@ export interface AppHost extends LitElement {
   readonly opened: Opened;
   readonly supposing: Supposing;
   readonly keyboard: FocusKeeper;
-  /** The side that a sheet's page opens on next, by the sheet's id. */
+  /** The side that a sheet opens on next, by the sheet's id. */
   readonly faces: Map<string, 'A' | 'B'>;
+  /** The sheet that is looked at over the open leaf, and with which tool. */
+  near: { readonly sheetId: string; readonly tool: string } | null;
   /** Ways to look further that are open under the study. */
   further: readonly string[];
   /** What a study or a kit has asked a paper for; the drawer shows it. */

@@ -39,6 +39,7 @@ export class QwApp extends QwElement implements AppHost {
   @state() wanted: AppHost['wanted'] = null;
   @state() kept: AppHost['kept'] = [];
   @state() further: readonly string[] = [];
+  @state() near: AppHost['near'] = null;
   session: Session | null = null;
   private shelf: PlacesShelf | null = null;
   readonly route: Route = new Route(this, () => this.turn());
@@ -160,9 +161,21 @@ export class QwApp extends QwElement implements AppHost {
           <qw-open-plain></qw-open-plain>
         </details>
       </qw-drawer>
-      <qw-messages .messages=${[...book.messages, ...this.newer.messages]} .readings=${book.readings}></qw-messages>
+      ${this.near ? this.closeView(this.near, book, shelf) : this.told(book)}
       ${this.zone.over ? html`<div class="zone" aria-hidden="true"><p>Let go: the pictures are read here, and stay on this device.</p></div>` : nothing}
     </div>`;
+  }
+
+  private told(book: SessionState) {
+    return html`<qw-messages .messages=${[...book.messages, ...this.newer.messages]} .readings=${book.readings}></qw-messages>`;
+  }
+
+  /** What is told stands in it: what lies under it can't be reached meanwhile. */
+  private closeView({ sheetId, tool }: NonNullable<AppHost['near']>, book: SessionState, shelf: PlacesShelf) {
+    void import('./open/qw-close-view.ts');
+    return html`<qw-close-view .sheetId=${sheetId} .tool=${tool} .faces=${this.faces} .session=${this.session} .shelf=${shelf} .book=${book} .placed=${shelf.version}>
+      ${this.told(book)}
+    </qw-close-view>`;
   }
 
   open(what: Opened): void {
@@ -193,6 +206,7 @@ export class QwApp extends QwElement implements AppHost {
     const onKit = place.at === 'leaf' && session.leaf(place.id)?.kind === 'kit';
     if (this.opened === 'leaves' || (this.opened === 'drawer' && !onKit)) this.open(null);
     this.further = [];
+    this.near = null;
     window.scrollTo(0, 0);
   }
 

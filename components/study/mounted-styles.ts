@@ -69,10 +69,6 @@ export const mountedStyles = css`
   }
   figcaption .table {
     margin-block: 2px 8px;
-    font-weight: 600;
-  }
-  .table .turn {
-    font-weight: inherit;
   }
   .turn {
     position: relative;

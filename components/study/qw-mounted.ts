@@ -18,6 +18,7 @@ import type { PaperView } from './study-view.ts';
 /**
  * One paper on the mat with what is known of it and its torn chips; or the empty place where one can be put.
  * @fires qw-turn-over - `{ as, index, side }` · qw-look-closer - `{ held }`
+ * @fires qw-paper-is - `{ held, is: 'ask' }`
  * @fires qw-choose-paper - `{ as }` · qw-drop-paper - `{ key, as }` · qw-remove-candidate - `{ index }`
  * @fires qw-rename-paper - `{ held, name }`, the caption was written over
  */
@@ -86,12 +87,11 @@ export class QwMounted extends QwElement {
     else emit(this, 'qw-rename-paper', { held, name: title });
   }
 
-  /** A reading of a table is no reading of a paper: what to do about it stands where the paper is. */
-  private table({ onTable, held, name }: PaperView) {
-    if (!onTable || this.alone) return nothing;
-    const look = () => emit(this, 'qw-look-closer', { held });
-    return html`<span class="table">The table round it is read with it.
-      <button type="button" class="turn" aria-label="Straighten ${name} first" @click=${look}>Straighten it first</button></span>`;
+  /** What was done unasked is told where the paper is, with the way back. */
+  private table({ cutOut, held, name }: PaperView) {
+    if (!cutOut) return nothing;
+    const ask = () => emit(this, 'qw-paper-is', { held, is: 'ask' });
+    return html`<span class="table">Cut out of its table · <button type="button" class="turn" aria-label="Cut out of its table: not right? ${name}" @click=${ask}>not right?</button></span>`;
   }
 
   /** What can be done with it, on a line of its own: two that stood above each other would be hard to hit apart. */

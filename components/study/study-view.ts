@@ -1,7 +1,7 @@
 import type { Held } from '../../src/drawer/model.ts';
 import type { Comparison, DecidingColours, Remedy } from '../../src/harmony/model.ts';
 import type { Opinion } from '../../src/notebook/model.ts';
-import type { Places, Side } from '../../src/sheet/model.ts';
+import type { Corners, Places, Side } from '../../src/sheet/model.ts';
 
 /** A held paper as a study shows it. */
 export interface PaperView {
@@ -16,8 +16,10 @@ export interface PaperView {
   readonly facts: readonly string[];
   /** What stands beside the kind of its base: "b* 13.1, 88 % sure". */
   readonly ground?: string;
-  /** True where its picture shows a table round the paper, which is read with it. */
-  readonly onTable?: boolean;
+  /** True where it was cut out of its photograph unasked. */
+  readonly cutOut?: boolean;
+  /** Where on its picture the paper may lie, while that is asked. */
+  readonly asks?: Corners;
   /** The side that it can be turned to, where it has one. */
   readonly turnsTo: 'A' | 'B' | null;
 }

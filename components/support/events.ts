@@ -3,7 +3,7 @@ import type { Wheel } from '../../src/colour/model.ts';
 import type { Held } from '../../src/drawer/model.ts';
 import type { Change, Distance, Verdict } from '../../src/harmony/model.ts';
 import type { ExerciseAsk, Opinion, Surround } from '../../src/notebook/model.ts';
-import type { Frame, SizeMm } from '../../src/sheet/model.ts';
+import type { Frame, PaperIs, SizeMm } from '../../src/sheet/model.ts';
 import type { FindBy, FindFilter } from '../drawer/find-view.ts';
 import type { TakeAs } from '../drawer/qw-drawer.ts';
 import type { PieceChange } from '../kit/kit-view.ts';
@@ -86,7 +86,10 @@ export interface QwEvents {
   /** `index`: of the candidate. */
   'qw-turn-over': { readonly as: Role; readonly index: number; readonly side: 'A' | 'B' };
   'qw-rename-paper': { readonly held: Held; readonly name: string };
-  'qw-look-closer': { readonly held: Held };
+  /** `tool`: the one that is open then. */
+  'qw-look-closer': { readonly held: Held; readonly tool?: 'inks' | 'light' | 'straighten' | 'parts' };
+  'qw-done-looking': Nothing;
+  'qw-paper-is': { readonly held: Held; readonly is: PaperIs };
   'qw-look-further': { readonly way: string };
   'qw-make-board': Nothing;
   'qw-try': { readonly changes: readonly Change[] };

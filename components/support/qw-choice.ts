@@ -1,4 +1,4 @@
-import { css, html } from 'lit';
+import { css, html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { controls } from './controls.ts';
 import { QwElement } from './element.ts';
@@ -26,7 +26,8 @@ export class QwChoice extends QwElement {
 
   override render() {
     return html`<fieldset>
-      <legend class=${this.showsLabel ? '' : 'unseen'}>${this.label}</legend>
+      <legend class="unseen">${this.label}</legend>
+      ${this.showsLabel ? html`<span class="label" aria-hidden="true">${this.label}</span>` : nothing}
       <div class="words">
         ${this.choices.map(
           ({ value, label }) =>
@@ -65,9 +66,8 @@ function styles() {
       border: 0;
       min-width: 0;
     }
-    legend {
-      float: left;
-      padding: 0 0 4px;
+    /* A legend that shows would stand on a line of its own in some browsers. */
+    .label {
       color: var(--qw-soft);
     }
     .words {

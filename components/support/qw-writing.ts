@@ -1,5 +1,5 @@
 import { css, html, nothing } from 'lit';
-import { customElement, property } from 'lit/decorators.js';
+import { customElement, property, query } from 'lit/decorators.js';
 import { live } from 'lit/directives/live.js';
 import { limits } from '../../src/notebook/limits.ts';
 import { controls } from './controls.ts';
@@ -46,6 +46,7 @@ export class QwWriting extends QwElement {
   @property() label = 'Text';
   /** One line that tells a newcomer what to write. */
   @property() prompt = '';
+  @query('textarea') private readonly area!: HTMLTextAreaElement;
 
   override render() {
     return html`<textarea
@@ -60,6 +61,14 @@ export class QwWriting extends QwElement {
         ? html`<p role="alert">This place is full: it holds ${limits.text.toLocaleString('en')} letters. Go on in another leaf.</p>`
         : nothing
     }`;
+  }
+
+  /** Where the browser does not let it grow with its text, it is made as tall as that. */
+  protected override updated(): void {
+    if (CSS.supports('field-sizing', 'content')) return;
+    const { style } = this.area;
+    style.height = 'auto';
+    style.height = `${this.area.scrollHeight + 2}px`;
   }
 
   private onInput(event: Event): void {

@@ -16,6 +16,8 @@ export interface PictureOrder {
   card?: Card;
   /** A chart of 24 patches, by their outer edges. */
   chart?: Frame;
+  /** True where the whole picture is the paper, whatever it looks like. */
+  whole?: true;
 }
 
 export interface StudyOrder {
@@ -41,6 +43,7 @@ const options = {
   crop: { type: 'string', multiple: true },
   card: { type: 'string', multiple: true },
   chart: { type: 'string', multiple: true },
+  whole: { type: 'boolean', multiple: true },
 } as const;
 
 /**
@@ -63,7 +66,8 @@ export function orderOf(args: readonly string[]): StudyOrder | 'help' {
     if (options[name].type === 'boolean') {
       if (value !== undefined) throw new Refusal(refusals.takesNoValue(rawName, given));
       if (name === 'help') return 'help';
-      json = true;
+      if (name === 'json') json = true;
+      else orderBefore(last, rawName).whole = true;
       continue;
     }
     if (!value || (!inlineValue && known.includes(value))) throw new Refusal(refusals.needsValue(rawName));
@@ -78,12 +82,16 @@ export function orderOf(args: readonly string[]): StudyOrder | 'help' {
     else if (name === 'format') {
       version = versionOf(value);
       json = true;
-    } else if (last === null) throw new Refusal(refusals.noPictureBefore(rawName));
-    else read(last, rawName, value);
+    } else read(orderBefore(last, rawName), rawName, value);
   }
   if (!anchor) throw new Refusal(refusals.noAnchor);
   if (candidates.length === 0) throw new Refusal(refusals.noCandidate);
   return { anchor, candidates, distance, json, version, board };
+}
+
+function orderBefore(last: PictureOrder | null, option: string): PictureOrder {
+  if (last === null) throw new Refusal(refusals.noPictureBefore(option));
+  return last;
 }
 
 function versionOf(value: string): StudyVersion {

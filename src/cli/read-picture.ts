@@ -1,5 +1,8 @@
-import type { Frame, PixelImage, Places, ReadOptions, Side } from '../sheet/model.ts';
+import { readPhotograph } from '../sheet/light/photograph.ts';
+import type { Corners, Frame, PixelImage, Places, ReadOptions, Side } from '../sheet/model.ts';
+import { findPaper } from '../sheet/outline/find-paper.ts';
 import { readWithPlaces } from '../sheet/read-side.ts';
+import { sizeOfCorners } from '../sheet/sold-sizes.ts';
 import { UnreadableImage } from '../sheet/unreadable.ts';
 import type { PictureOrder } from './arguments.ts';
 import { type Decoded, decode } from './decode.ts';
@@ -34,6 +37,8 @@ export async function readPicture(order: PictureOrder, folder: string): Promise<
     }
   }
   const { scale, image } = decoded;
+  const onTable = order.whole || crop || card || chart ? null : findPaper(image);
+  if (onTable?.isSure) return readCutOut(order, image, onTable.corners);
   const options: ReadOptions = {
     ...(order.widthMm ? { mmPerPixel: order.widthMm / ((crop?.width ?? decoded.width) * scale) } : {}),
     ...(crop ? { crop: scaled(crop, scale) } : {}),
@@ -47,6 +52,14 @@ export async function readPicture(order: PictureOrder, folder: string): Promise<
     if (error instanceof UnreadableImage) throw refusalFor(order.file, error);
     throw error;
   }
+}
+
+/** As the page reads it: cut out of its table. */
+function readCutOut({ file, widthMm }: PictureOrder, photograph: PixelImage, corners: Corners): ReadPicture {
+  const sold = sizeOfCorners(corners, photograph.width / photograph.height);
+  const sizeMm = widthMm ? { width: widthMm, height: (widthMm * sold.height) / sold.width } : sold;
+  const { side, places, image } = readPhotograph(photograph, { corners, sizeMm });
+  return { file, side, places, image, crop: null };
 }
 
 function liesIn({ x, y, width, height }: Frame, decoded: Decoded): boolean {

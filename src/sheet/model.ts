@@ -211,6 +211,8 @@ export interface KeptSide {
   readonly options?: ReadOptions;
   /** The photograph, where the picture that was read was made from it: straightened, or its light corrected. */
   readonly taken?: Taken;
+  /** Where on its picture the paper may lie, while she has not said whether it does: until then all of the picture is read. */
+  readonly asks?: Corners;
   /** The reading before the hand corrected it; only where it has. */
   readonly asRead?: Side;
   /** What the hand corrected, oldest first; made again when the side is read again. */
@@ -222,9 +224,14 @@ export interface Taken {
   readonly pictureId: string;
   /** The sheet's corners on it; none where it was not straightened. */
   readonly corners?: Corners;
+  /** True where the corners were found and it was straightened by them unasked. */
+  readonly unasked?: true;
   /** What on it tells the light; none where the light was left. */
   readonly light?: LightMark;
 }
+
+/** How it is settled where a paper lies on its photograph: within the corners, all of it is paper, or it is to be asked. */
+export type PaperIs = 'cut out' | 'whole' | 'ask';
 
 /** A card or a 24-patch chart on a photograph; `frame` in fractions 0–1 of it, `reflectance` 0–1. */
 export type LightMark =

@@ -25,7 +25,7 @@ import {
 const hex = v.pipe(v.string(), v.regex(/^#[0-9a-f]{6}$/i));
 const fraction = between(0, 1);
 const spot = v.strictObject({ x: fraction, y: fraction } satisfies EntriesOf<Spot>);
-const corners = v.strictTuple([spot, spot, spot, spot]) satisfies v.GenericSchema<unknown, Corners>;
+export const cornersSchema: v.GenericSchema<unknown, Corners> = v.strictTuple([spot, spot, spot, spot]);
 
 const light = schemaOf<LightMark>()(
   v.variant('kind', [
@@ -41,7 +41,8 @@ const light = schemaOf<LightMark>()(
 export const takenSchema = schemaOf<Taken>()(
   v.strictObject({
     pictureId: idSchema,
-    corners: v.exactOptional(corners),
+    corners: v.exactOptional(cornersSchema),
+    unasked: v.exactOptional(v.literal(true)),
     light: v.exactOptional(light),
   } satisfies EntriesOf<Taken>),
 );

@@ -24,7 +24,7 @@ import {
   weightGrades,
 } from '../sheet/model.ts';
 import { mostCorners } from '../sheet/outline/outline.ts';
-import { handSchema, takenSchema } from './schema-hand.ts';
+import { cornersSchema, handSchema, takenSchema } from './schema-hand.ts';
 import {
   between,
   type EntriesOf,
@@ -140,6 +140,7 @@ const kept = schemaOf<KeptSide>()(
     digest: v.exactOptional(v.pipe(v.string(), v.regex(/^[0-9a-f]{64}$/))),
     options: v.exactOptional(readOptions),
     taken: v.exactOptional(takenSchema),
+    asks: v.exactOptional(cornersSchema),
     asRead: v.exactOptional(sideSchema),
     hand: v.exactOptional(handSchema),
   } satisfies EntriesOf<KeptSide>),

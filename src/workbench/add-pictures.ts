@@ -4,43 +4,68 @@ import { emptyStudy } from '../notebook/empty.ts';
 import type { Notebook, StudyLeaf } from '../notebook/model.ts';
 import type { KeptSide, Sheet, SizeMm } from '../sheet/model.ts';
 import type { Picture } from '../storage/database.ts';
-import type { ReadDone } from '../workers/messages.ts';
+import type { PaperInPicture, ReadDone } from '../workers/messages.ts';
 import { newId } from './new-id.ts';
 import type { PictureTarget } from './session-types.ts';
 
 /** Longer side of a sheet whose size was not said: 12 in. */
 const sheetMm = 305;
 
-/** A picture as it is kept, and the side that was read from it. */
+/** Pictures as they are kept, and the side that was read from them. */
 export function keptFrom(
   done: ReadDone,
   fileName: string,
   digest: string | null = null,
-  pictureId = newId('picture'),
-): { kept: KeptSide; picture: Picture | null } {
-  const picture = pictureFrom(done, pictureId);
+): {
+  readonly kept: KeptSide;
+  /** The picture that was read; null where none was wanted. */
+  readonly picture: Picture | null;
+  /** The photograph that it was cut out of, where it was; else the picture itself. */
+  readonly photograph: Picture | null;
+} {
+  const picture = pictureFrom(done, newId('picture'));
+  const { paper } = done;
+  const photograph = paper?.taken
+    ? pictureFrom({ picture: paper.taken, thumb: null }, newId('picture'))
+    : picture;
   return {
     kept: {
       reading: { ...done.side, file: fileName.slice(0, 200) },
       pictureId: picture?.id ?? null,
       ...(digest === null ? {} : { digest }),
+      ...(paper && picture && photograph ? onTable(paper, picture, photograph) : {}),
     },
     picture,
+    photograph,
   };
 }
 
+/** A paper that was cut out of its photograph unasked, or is to be asked about. */
+function onTable(
+  { corners, sizeMm, taken }: PaperInPicture,
+  picture: Picture,
+  photograph: Picture,
+): Pick<KeptSide, 'asks' | 'taken' | 'options'> {
+  if (taken === null) return { asks: corners };
+  const mmPerPixel = Math.max(sizeMm.width, sizeMm.height) / Math.max(picture.width, picture.height);
+  return { options: { mmPerPixel }, taken: { pictureId: photograph.id, corners, unasked: true } };
+}
+
 /** The picture that a reading gave, as it is stored; null where none was wanted. */
-export function pictureFrom({ picture, thumb }: ReadDone, id: string): Picture | null {
+export function pictureFrom(
+  { picture, thumb }: Pick<ReadDone, 'picture' | 'thumb'>,
+  id: string,
+): Picture | null {
   return picture === null ? null : { id, ...picture, thumb, addedAt: new Date().toISOString() };
 }
 
-/** A sheet with one side; its longer side is taken as 12 in until the user says otherwise. */
+/** A sheet with one side; its longer side is taken as 12 in, and one that was cut out as large as papers are sold, until the user says otherwise. */
 export function sheetFrom(kept: KeptSide, done: ReadDone, name: string): Sheet {
   return {
     id: newId('sheet'),
     name,
     sides: { A: kept },
-    sizeMm: sizeOf(done.fullWidth, done.fullHeight),
+    sizeMm: done.paper?.taken ? done.paper.sizeMm : sizeOf(done.fullWidth, done.fullHeight),
     weight: null,
     count: 1,
     note: '',

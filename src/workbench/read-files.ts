@@ -43,7 +43,7 @@ export interface FileReading {
 /** Files whose bytes are in memory at a time: as many as are read at once, and one that is ready to be. Ours. */
 const mostInMemory = 3;
 
-export const newPicture: Wanted = { options: {}, withPicture: true };
+export const newPicture: Wanted = { options: {}, withPicture: true, findsPaper: true };
 
 export function startFileReading(holder: StateHolder, list: ReadingList, client: ReadClient): FileReading {
   const say = (name: string, why: string) =>

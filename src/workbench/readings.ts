@@ -2,7 +2,6 @@ import { heldKey, nameOfHeld } from '../drawer/held.ts';
 import type { Held } from '../drawer/model.ts';
 import { applyEdit, type Edit } from '../notebook/edits.ts';
 import type { Notebook } from '../notebook/model.ts';
-import type { Picture } from '../storage/database.ts';
 import { keptFrom, studyFor, titleOf } from './add-pictures.ts';
 import type { Book } from './book.ts';
 import { newId } from './new-id.ts';
@@ -15,7 +14,7 @@ import { listReadings } from './reading-list.ts';
 import { heldOfDigest } from './same-picture.ts';
 import type { PictureTarget } from './session-types.ts';
 import type { StateHolder } from './state-holder.ts';
-import { alreadyThereSays, inDrawerSays, onTableSays } from './words/picture-words.ts';
+import { alreadyThereSays, inDrawerSays } from './words/picture-words.ts';
 import { gatherNotes, gatherUnread, type ReadingNotes, type UnreadFiles } from './words/reading-notes.ts';
 
 export interface Readings {
@@ -51,8 +50,8 @@ interface Drop {
   readonly madeId: string | null;
   readonly placing: Placing;
   readonly notes: ReadingNotes;
-  /** Pictures that are new in the drawer, and the storing of each. */
-  readonly fresh: Picture[];
+  /** Papers that are new in the drawer, and the storing of their pictures. */
+  fresh: number;
   readonly stored: Promise<void>[];
 }
 
@@ -96,7 +95,6 @@ export function startReadings(tools: Tools): Readings {
     if (added.length === 0 && drop.madeId !== null && !book.drop(drop.step)) {
       book.dispatchAll([{ do: 'remove leaf', leafId: drop.madeId }], 'add pictures', drop.step);
     }
-    void findTables(tools, drop.fresh, studyId === null).catch(() => {});
     await Promise.all(drop.stored);
     return added;
   }
@@ -115,16 +113,16 @@ export function startReadings(tools: Tools): Readings {
     const result = isSame ? await reading.read(id, file.name, file, newPicture) : early;
     if (result === null) return null;
     drop.notes.add(file.name, result.done.notes);
-    const { kept, picture } = keptFrom(result.done, file.name, digest);
+    const { kept, picture, photograph } = keptFrom(result.done, file.name, digest);
     const { held, edits } = drop.placing.fresh(kept, result, name);
     if (drop.studyId !== null)
       await tools.prepareStudy(edits().reduce(applyEdit, book.notebook), drop.studyId);
     if (!list.has(id)) return null;
-    if (picture !== null) {
+    if (picture !== null && photograph !== null) {
       tools.onPlaces(picture.id, result);
-      tools.pictures.from(picture.id, file);
-      drop.stored.push(tools.pictures.add([picture]));
-      drop.fresh.push(picture);
+      tools.pictures.from(photograph.id, file);
+      drop.stored.push(tools.pictures.add(picture === photograph ? [picture] : [picture, photograph]));
+      drop.fresh++;
     }
     if (!book.dispatchAll(edits(), 'add pictures', drop.step)) return null;
     drop.placing.done();
@@ -155,7 +153,7 @@ function startDrop(
 ): Drop {
   const madeId = edits.flatMap((edit) => (edit.do === 'add leaf' ? [edit.leaf.id] : []))[0] ?? null;
   const placing = startPlacing(book, target, studyId);
-  const nothingYet = { notes: gatherNotes(), fresh: [], stored: [] };
+  const nothingYet = { notes: gatherNotes(), fresh: 0, stored: [] };
   return { step: newId('step'), target, studyId, madeId, placing, ...nothingYet };
 }
 
@@ -193,7 +191,7 @@ function sayWhatCame(
   const trouble = troubles.say();
   if (trouble !== null) holder.say('trouble', trouble.says, { of: 'drop', ...trouble.more });
   for (const says of drop.notes.say()) holder.say('note', says, { of: 'drop' });
-  for (const held of drop.fresh.length === 1 ? added : []) {
+  for (const held of drop.fresh === 1 ? added : []) {
     const offer = offerOf(drop, held);
     const name = nameOfHeld(book.notebook.drawer, held);
     if (offer) holder.say('note', inDrawerSays(name), { of: 'drop', ...offer });
@@ -215,20 +213,4 @@ function titled({ drawer, leaves }: Notebook, studyId: string, added: readonly H
   const study = studyOf(leaves.find((leaf) => leaf.id === studyId));
   if (study?.title !== titleOf(names.slice(0, -1))) return [];
   return [{ do: 'rename leaf', leafId: studyId, title: titleOf(names) }];
-}
-
-/** Looked for when all is read, so that no palette waits for it. `says`: told once, where no study shows it beside the paper. */
-async function findTables(
-  { holder, client }: Tools,
-  fresh: readonly Picture[],
-  says: boolean,
-): Promise<void> {
-  let isSaid = !says;
-  for (const { id, bytes } of fresh) {
-    const { onTable } = await client.look(newId('look'), bytes.slice(0), 'table');
-    if (onTable !== true) continue;
-    holder.set({ onTable: [...holder.state.onTable, id] });
-    if (!isSaid) holder.say('note', onTableSays, { of: 'drop' });
-    isSaid = true;
-  }
 }

@@ -2,7 +2,16 @@ import type { Held } from '../drawer/model.ts';
 import type { Comparison, Distance, Remedy } from '../harmony/model.ts';
 import type { Edit } from '../notebook/edit-kinds.ts';
 import type { Leaf, Notebook, Surround } from '../notebook/model.ts';
-import type { Corners, Frame, LightMark, Places, ReadOptions, SizeMm, Spot } from '../sheet/model.ts';
+import type {
+  Corners,
+  Frame,
+  LightMark,
+  PaperIs,
+  Places,
+  ReadOptions,
+  SizeMm,
+  Spot,
+} from '../sheet/model.ts';
 import type { Choice } from '../storage/choice.ts';
 import type { SetAside } from '../storage/records.ts';
 
@@ -57,6 +66,11 @@ export interface Session {
    * @returns false where it could not be done; a message says why.
    */
   prepareSide(sheetId: string, side: 'A' | 'B', change: SidePreparation): Promise<boolean>;
+  /**
+   * Settles where a paper lies on its photograph. `cut out`: by the corners that were asked about. `whole`: the whole
+   * picture is the paper. `ask`: it was cut out wrongly, and she is asked. Each is one step of undo.
+   */
+  settlePaper(sheetId: string, side: 'A' | 'B', is: PaperIs): Promise<void>;
   /** Sets how large a sheet is and measures its print again; colours stay. */
   resizeSheet(sheetId: string, sizeMm: SizeMm): Promise<void>;
   /** Cuts a part out of a side's picture and reads it from its own pixels. */
@@ -143,8 +157,6 @@ export interface SessionState {
   readonly isUnnamed: boolean;
   /** Grows when a picture arrives, or it is known where its inks lie: `pictureUrl` and `remedies` are worth asking again. */
   readonly pictures: number;
-  /** Ids of pictures that were dropped since the page was opened on which the paper lies on a table. */
-  readonly onTable: readonly string[];
   /** Texts of this notebook that were written in two tabs at once, and are not decided yet. */
   readonly choices: readonly Choice[];
   /** What of this notebook could not be read; it stays kept. */
@@ -223,6 +235,8 @@ export interface SidePreparation {
   readonly corners?: Corners | null;
   readonly light?: LightMark | null;
   readonly sizeMm?: SizeMm;
+  /** Corners that are asked about afterwards. */
+  readonly asks?: Corners;
 }
 
 export interface PartToCut {

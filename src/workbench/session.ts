@@ -71,7 +71,6 @@ export const Session = {
       isDemo: false,
       isUnnamed: false,
       pictures: 0,
-      onTable: [],
       choices: [],
       setAside: [],
     });
@@ -224,6 +223,7 @@ export const Session = {
       },
       readAgain: async (sheetId, side, options) => (await work()).again(sheetId, side, options),
       prepareSide: async (sheetId, side, change) => (await work()).prepare(sheetId, side, change),
+      settlePaper: async (sheetId, side, is) => (await work()).settle(sheetId, side, is),
       resizeSheet: async (sheetId, sizeMm) => (await work()).resize(sheetId, sizeMm),
       cutPart: async (part) => (await work()).cut(part),
       lookOn: async (sheetId, side, look) => (await work()).look(sheetId, side, look),

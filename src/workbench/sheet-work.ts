@@ -9,6 +9,7 @@ import type {
   Ink,
   KeptSide,
   LightMark,
+  PaperIs,
   Part,
   ReadOptions,
   Sheet,
@@ -17,6 +18,7 @@ import type {
   Spot,
   Taken,
 } from '../sheet/model.ts';
+import { sizeOfCorners } from '../sheet/sold-sizes.ts';
 import type { Picture } from '../storage/database.ts';
 import type { Look } from '../workers/messages.ts';
 import { pictureFrom } from './add-pictures.ts';
@@ -29,12 +31,14 @@ import type { PlaceFinder } from './place-finder.ts';
 import type { ReadClient, ReadResult } from './read-client.ts';
 import type { Readings } from './readings.ts';
 import type { FoundOnPicture, PartToCut, SidePreparation } from './session-types.ts';
+import { paperWords } from './words/paper-words.ts';
 import { stepNames } from './words/step-names.ts';
 
 /** Everything that is worked out again from a sheet's picture, off the page's thread; each is one step of undo. */
 export interface SheetWork {
   again(sheetId: string, side: 'A' | 'B', options: ReadOptions): Promise<void>;
   prepare(sheetId: string, side: 'A' | 'B', change: SidePreparation): Promise<boolean>;
+  settle(sheetId: string, side: 'A' | 'B', is: PaperIs): Promise<void>;
   resize(sheetId: string, sizeMm: SizeMm): Promise<void>;
   cut(part: PartToCut): Promise<Held | null>;
   look(sheetId: string, side: 'A' | 'B', look: Look): Promise<FoundOnPicture>;
@@ -53,6 +57,7 @@ export function startSheetWork(tools: Tools): SheetWork {
   return {
     again: (sheetId, side, options) => readAgain(tools, sheetId, side, options),
     prepare: (sheetId, side, change) => prepare(tools, sheetId, side, change),
+    settle: (sheetId, side, is) => settle(tools, sheetId, side, is),
     resize: (sheetId, sizeMm) => resize(tools, sheetId, sizeMm),
     cut: (part) => cut(tools, part),
     look: (sheetId, side, look) => lookOn(tools, sheetId, side, look),
@@ -108,12 +113,14 @@ async function prepare(
   if (picture === null) return false;
   if (!isPlain) await pictures.add([picture]);
   const options = { mmPerPixel: mmPerPixel(sizeMm, picture) };
+  const asks = keepsOutline(change) ? kept.asks : change.asks;
   const after: KeptSide = {
     ...correctedBy(withOwn(result.side, kept.reading), hand.after(result.done.spotColours ?? [])),
     pictureId: picture.id,
     ...(kept.digest === undefined ? {} : { digest: kept.digest }),
     options,
     ...(isPlain ? {} : { taken }),
+    ...(asks === undefined ? {} : { asks }),
   };
   const parts = book.notebook.drawer.parts.filter((part) => isOf(part, sheetId, side));
   const edits = await Promise.all(
@@ -130,6 +137,23 @@ async function prepare(
     sayWhat(change),
   );
   return true;
+}
+
+async function settle(tools: Tools, sheetId: string, side: 'A' | 'B', is: PaperIs): Promise<void> {
+  const { book } = tools;
+  const there = keptSide(book, sheetId, side);
+  if (there === null) return;
+  const { asks, ...kept } = there.kept;
+  const corners = kept.taken?.corners;
+  if (is === 'ask') {
+    if (corners !== undefined) await prepare(tools, sheetId, side, { corners: null, asks: corners });
+  } else if (asks !== undefined && is === 'whole') {
+    book.dispatchAll([{ do: 'set side', sheetId, side, kept }], paperWords.whole);
+  } else if (asks !== undefined) {
+    const picture = await pictureOf(tools, kept.pictureId);
+    const sizeMm = sizeOfCorners(asks, picture === null ? 1 : picture.width / picture.height);
+    await prepare(tools, sheetId, side, { corners: asks, sizeMm });
+  }
 }
 
 async function resize(tools: Tools, sheetId: string, sizeMm: SizeMm): Promise<void> {
@@ -268,10 +292,16 @@ function leavePart(part: Part, pictureId: string | null): readonly Edit[] {
 function takenAfter(pictureId: string, before: Taken | undefined, change: SidePreparation): Taken {
   const corners: Corners | null = change.corners === undefined ? (before?.corners ?? null) : change.corners;
   const light: LightMark | null = change.light === undefined ? (before?.light ?? null) : change.light;
-  return { pictureId, ...(corners === null ? {} : { corners }), ...(light === null ? {} : { light }) };
+  const unasked = change.corners === undefined && before?.unasked === true ? { unasked: true as const } : {};
+  return {
+    pictureId,
+    ...(corners === null ? {} : { corners, ...unasked }),
+    ...(light === null ? {} : { light }),
+  };
 }
 
-function sayWhat({ corners, light }: SidePreparation): string {
+function sayWhat({ corners, light, asks }: SidePreparation): string {
+  if (asks !== undefined) return paperWords.ask;
   if (corners !== undefined) return corners === null ? stepNames.leaveAsTaken : 'straighten a sheet';
   return light == null ? stepNames.takeLightBack : 'correct the light';
 }

@@ -1,5 +1,5 @@
 import type { Preparation } from '../sheet/light/photograph.ts';
-import type { Corners, Frame, Places, ReadOptions, Side, Spot } from '../sheet/model.ts';
+import type { Corners, Frame, Places, ReadOptions, Side, SizeMm, Spot } from '../sheet/model.ts';
 
 /** What the page asks of the reading worker. One answer `done` or `failed` comes for each `id`. */
 export interface ReadRequest {
@@ -14,12 +14,14 @@ export interface ReadRequest {
   readonly prepare?: Preparation;
   /** Where colours are wanted, on the picture that is read. */
   readonly spots?: readonly Spot[];
+  /** Looks for a table round the paper: where the corners are sure, the paper is cut out before it is read. */
+  readonly findsPaper?: true;
   /** Looks for something in place of reading. */
   readonly look?: Look;
 }
 
-/** What can be looked for on a picture: the sheet's corners against the table, whether there is a table at all, or blocks that can be cut out. */
-export type Look = 'corners' | 'table' | 'blocks';
+/** What can be looked for on a picture: the sheet's corners against the table, or blocks that can be cut out. */
+export type Look = 'corners' | 'blocks';
 
 /** What was found, in fractions of the picture. */
 export interface Looked {
@@ -28,8 +30,6 @@ export interface Looked {
   /** Null where no sheet stands out. */
   readonly corners: Corners | null;
   readonly blocks: readonly Frame[];
-  /** True where the picture plainly shows its sheet lying on something else; told where that was asked. */
-  readonly onTable?: boolean;
   /** Width over height of the picture. */
   readonly ratio: number;
 }
@@ -61,6 +61,17 @@ export interface ReadDone {
   readonly spotColours?: readonly string[];
   readonly picture: EncodedPicture | null;
   readonly thumb: EncodedPicture | null;
+  /** Told where the paper was looked for, and lies on something else. */
+  readonly paper?: PaperInPicture;
+}
+
+/** Where a paper lies on its photograph, in fractions of it. */
+export interface PaperInPicture {
+  readonly corners: Corners;
+  /** The photograph as it was taken, where the paper was cut out of it; null where all of it was read. */
+  readonly taken: EncodedPicture | null;
+  /** The size that it was cut out to, or would be. */
+  readonly sizeMm: SizeMm;
 }
 
 export interface ReadFailed {

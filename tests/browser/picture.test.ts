@@ -2,7 +2,9 @@ import axe from 'axe-core';
 import { afterEach, describe, expect, it } from 'vitest';
 import { userEvent } from 'vitest/browser';
 import '../../components/picture/qw-inks-by-hand.ts';
+import '../../components/picture/qw-is-paper.ts';
 import '../../components/picture/qw-light.ts';
+import '../../components/picture/qw-near.ts';
 import '../../components/picture/qw-part.ts';
 import '../../components/picture/qw-plain-form.ts';
 import '../../components/picture/qw-sheet-form.ts';
@@ -36,6 +38,73 @@ const sheet: Sheet = {
 };
 
 afterEach(() => document.body.replaceChildren());
+
+describe('qw-is-paper', () => {
+  const held = { kind: 'sheet', id: 's', side: 'A' } as const;
+
+  it('asks on the picture itself, is answered by one tap, and asks no more then', async () => {
+    const tool = await shown('qw-is-paper', { picture: picture(), name: 'Bunting', held, corners });
+    expect((await axe.run(tool)).violations).toEqual([]);
+    expect(coloured(tool.shadowRoot!)).toEqual([]);
+    const line = tool.shadowRoot!.querySelector('.edge')!.getAttribute('d');
+    expect(line).toBe('M20 10L80 20L70 90L10 80Z');
+    const said = listen(tool, 'qw-paper-is');
+    press(tool, 'Yes, cut it out');
+    await tool.updateComplete;
+    expect(said).toEqual([{ held, is: 'cut out' }]);
+    const buttons = tool.shadowRoot!.querySelectorAll<HTMLButtonElement>('.fields button');
+    expect([...buttons].every(({ disabled }) => disabled)).toBe(true);
+  });
+
+  it('takes “the whole picture” for an answer, and leads to the corners', async () => {
+    const tool = await shown('qw-is-paper', { picture: picture(), name: 'Bunting', held, corners });
+    const [said, closer] = [listen(tool, 'qw-paper-is'), listen(tool, 'qw-look-closer')];
+    press(tool, 'Move its corners');
+    press(tool, 'No, the whole picture is the paper');
+    expect(closer).toEqual([{ held, tool: 'straighten' }]);
+    expect(said).toEqual([{ held, is: 'whole' }]);
+  });
+});
+
+describe('qw-near', () => {
+  it('is enlarged with the keyboard and told how large it is; nothing in it is a colour', async () => {
+    const tool = await shown('qw-near', { picture: picture(), name: 'Bunting' });
+    expect((await axe.run(tool)).violations).toEqual([]);
+    expect(coloured(tool.shadowRoot!)).toEqual([]);
+    const root = tool.shadowRoot!;
+    const wide = () => root.querySelector('.stage')!.getBoundingClientRect().width;
+    const [whole, says] = [wide(), () => root.querySelector('output')!.textContent];
+    expect(says()).toBe('whole picture');
+    root.querySelector<HTMLElement>('.mat')!.focus();
+    await userEvent.keyboard('++');
+    await tool.updateComplete;
+    expect(wide() / whole).toBeCloseTo(2.25, 2);
+    expect(says()).toBe('2.3 ×');
+    await userEvent.keyboard('---');
+    await tool.updateComplete;
+    expect(wide()).toBeCloseTo(whole, 0);
+  });
+
+  it('leaves a wheel without Ctrl to the page where it stands on one', async () => {
+    const tool = await shown('qw-near', { picture: picture(), name: 'Bunting' });
+    const mat = tool.shadowRoot!.querySelector('.mat')!;
+    const turn = (ctrlKey: boolean) => {
+      const event = new WheelEvent('wheel', {
+        deltaY: -100,
+        ctrlKey,
+        bubbles: true,
+        composed: true,
+        cancelable: true,
+      });
+      mat.dispatchEvent(event);
+      return event.defaultPrevented;
+    };
+    expect(turn(false)).toBe(false);
+    expect(turn(true)).toBe(true);
+    await tool.updateComplete;
+    expect(tool.shadowRoot!.querySelector('output')!.textContent).toBe('1.4 ×');
+  });
+});
 
 describe('qw-straighten', () => {
   it('gives back the corners that it was given, with the size', async () => {

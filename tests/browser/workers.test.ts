@@ -80,14 +80,31 @@ describe('what can’t be read gets a clear sentence', () => {
 });
 
 describe('a sheet on a table', () => {
-  it('is told from a picture that is all sheet', async () => {
-    const onTable = await client.look('table', await dots(900, 700, 'image/jpeg', 130), 'table');
-    expect(onTable).toMatchObject({ onTable: true, ratio: 900 / 700 });
-    const allSheet = await client.look('sheet', await dots(900, 700, 'image/jpeg'), 'table');
-    expect(allSheet).toMatchObject({ onTable: false });
-    expect(await client.look('corners', await dots(90, 70, 'image/jpeg'), 'corners')).not.toHaveProperty(
-      'onTable',
-    );
+  const paperOf = async (bytes: ArrayBuffer) => {
+    const { done } = await client.read({ id: 'paper', bytes, options: {}, findsPaper: true });
+    return done;
+  };
+
+  it('is asked about where it lies as straight and as much in the middle as a print lies on its paper', async () => {
+    const done = await paperOf(await dots(900, 700, 'image/jpeg', 130));
+    expect(done.paper).toMatchObject({ taken: null });
+    expect([done.width, done.height]).toEqual([900, 700]);
+  });
+
+  it('is cut out before it is read where it lies as a hand lays it, and the photograph comes with it', async () => {
+    const done = await paperOf(await dots(900, 700, 'image/jpeg', 130, 0.08));
+    expect(done.paper?.taken).toMatchObject({ width: 900, height: 700 });
+    // Of 640 × 440, in the proportion of the sold size that is nearest.
+    expect(done.width / done.height).toBeCloseTo(297 / 210, 1);
+    expect(Math.abs(done.width - 640)).toBeLessThan(20);
+    // A JPEG's cream, to a step.
+    expect(done.side.base.hex).toMatch(/^#f4e[89]cd$/);
+  });
+
+  it('is told from a picture that is all sheet, and looked for only where that is asked', async () => {
+    expect(await paperOf(await dots(900, 700, 'image/jpeg'))).not.toHaveProperty('paper');
+    const { done } = await read(await dots(900, 700, 'image/jpeg', 130));
+    expect(done).not.toHaveProperty('paper');
   });
 });
 
@@ -130,11 +147,14 @@ describe('a large photograph', () => {
 });
 
 /** Dots on cream; with a `margin`, on a sheet that lies on a dark table, that far from the picture's edge. */
-async function dots(width: number, height: number, type: string, margin = 0): Promise<ArrayBuffer> {
+async function dots(width: number, height: number, type: string, margin = 0, turn = 0): Promise<ArrayBuffer> {
   const canvas = new OffscreenCanvas(width, height);
   const context = canvas.getContext('2d')!;
   context.fillStyle = '#4a3526';
   context.fillRect(0, 0, width, height);
+  context.translate(width / 2, height / 2);
+  context.rotate(turn);
+  context.translate(-width / 2, -height / 2);
   context.beginPath();
   context.rect(margin, margin, width - 2 * margin, height - 2 * margin);
   context.clip();

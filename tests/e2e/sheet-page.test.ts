@@ -25,9 +25,9 @@ const atPair = startingFrom(url, async (options) => {
     await photographOf('press-ledger', 'ledger.jpg', 800),
   ]);
   await page.locator('qw-verdict h3').waitFor();
-  // Both lie on a table, which is said where each of them is.
+  // Both lay on a table, which is said where each of them is.
   for (const name of ['Bough', 'Ledger'])
-    await page.getByRole('button', { name: `Straighten ${name} first` }).waitFor();
+    await page.getByRole('button', { name: `Cut out of its table: not right? ${name}` }).waitFor();
   return reader;
 });
 
@@ -36,7 +36,10 @@ describe('the page of a sheet', () => {
     const reader = await atSheet();
     const { page } = reader;
     expect(await light(page)).toContain('unknown');
+    await expectSquare(page);
     await open(page, 'straighten');
+    await page.getByRole('button', { name: 'Leave it as it was taken' }).click();
+    await page.locator('[data-tool=straighten]', { hasText: /as it was taken/ }).waitFor();
     await page.locator('qw-straighten .says', { hasText: /found against the table/ }).waitFor();
     const handles = page.locator('qw-straighten [role=slider]');
     for (const [i, { x, y }] of onPhotograph.corners.entries()) {
@@ -45,7 +48,7 @@ describe('the page of a sheet', () => {
       expect(Math.hypot(across - x, down - y)).toBeLessThan(0.02);
     }
     await page.getByRole('button', { name: 'Straighten the sheet' }).click();
-    await page.locator('#straighten summary', { hasText: /straightened/ }).waitFor();
+    await page.locator('[data-tool=straighten]', { hasText: /straightened/ }).waitFor();
     await page.locator('qw-straighten .done', { hasText: 'Straightened: 12 × 12 in.' }).waitFor();
     await page.locator('qw-straighten img[alt$="straightened"]').waitFor();
     // What was the table is no ink any more.
@@ -61,15 +64,17 @@ describe('the page of a sheet', () => {
     expect(await baseB(page)).toBeLessThan(yellowed - 5);
 
     await page.reload();
-    await page.locator('qw-sheet-tools').waitFor();
+    await lookCloser(page);
     expect(await light(page)).toContain('Light corrected by the white card');
-    expect(await page.locator('#light summary small').textContent()).toBe('corrected');
+    expect(await page.locator('[data-tool=light] small').textContent()).toBe('corrected');
     await open(page, 'light');
     await page.getByRole('button', { name: 'Undo the correction' }).click();
-    await page.locator('figcaption .light', { hasText: /unknown/ }).waitFor();
+    await page.locator('qw-close-view figcaption .light', { hasText: /unknown/ }).waitFor();
     expect(await baseB(page)).toBeCloseTo(yellowed, -1);
     await undo(page);
-    await page.locator('figcaption .light', { hasText: /corrected by the white card/ }).waitFor();
+    await page
+      .locator('qw-close-view figcaption .light', { hasText: /corrected by the white card/ })
+      .waitFor();
     expect(reader.errors).toEqual([]);
     await reader.close();
   }, 120_000);
@@ -95,11 +100,14 @@ describe('the page of a sheet', () => {
     await page.locator('qw-light').getByText('White card', { exact: true }).click();
     await frameOnCard(page);
     await page.getByRole('button', { name: 'Correct the light' }).click();
-    await page.locator('figcaption .light', { hasText: /corrected by the white card/ }).waitFor();
+    await page
+      .locator('qw-close-view figcaption .light', { hasText: /corrected by the white card/ })
+      .waitFor();
     await page.locator('qw-sheet-leaf .inks', { hasText: 'quince' }).waitFor();
 
     await saved(page);
     await page.reload();
+    await lookCloser(page);
     await page.locator('qw-sheet-leaf .inks', { hasText: 'quince' }).waitFor();
     await open(page, 'inks');
     await page.getByRole('button', { name: /^Take it back/ }).click();
@@ -117,8 +125,8 @@ describe('the page of a sheet', () => {
     await page.getByRole('button', { name: 'Keep this part' }).click();
     await page.locator('qw-sheet-tools .parts li', { hasText: 'One block' }).waitFor();
 
-    await page.locator('qw-leaves a').first().click();
-    await page.locator('qw-study').waitFor();
+    await page.getByRole('button', { name: 'Done' }).click();
+    await page.locator('qw-close-view').waitFor({ state: 'detached' });
     await page.getByRole('button', { name: /^Show One block/ }).click();
     await page.getByRole('button', { name: 'Hold it against the anchor: One block' }).click();
     await page.locator('qw-candidates .thumb[aria-label*="One block"]').waitFor();
@@ -137,7 +145,7 @@ describe('the page of a sheet', () => {
     await page.locator('qw-sheet-form').getByLabel('Weight').selectOption('pounds');
     await page.getByRole('spinbutton', { name: 'Pounds' }).fill('80');
     await page.keyboard.press('Tab');
-    await page.locator('figcaption', { hasText: '216 g/m² (80 lb cover)' }).waitFor();
+    await page.locator('qw-close-view figcaption', { hasText: '216 g/m² (80 lb cover)' }).waitFor();
     await page.locator('qw-sheet-form').getByLabel('How many there are').fill('3');
     await page.keyboard.press('Tab');
     await page.locator('qw-sheet-form').getByLabel('floral').check();
@@ -145,7 +153,8 @@ describe('the page of a sheet', () => {
     await expect.poll(() => page.locator('qw-sheet-form').getByLabel('floral').isChecked()).toBe(false);
     await saved(page);
     await page.reload();
-    await page.locator('figcaption', { hasText: '216 g/m² (80 lb cover)' }).waitFor();
+    await lookCloser(page);
+    await page.locator('qw-close-view figcaption', { hasText: '216 g/m² (80 lb cover)' }).waitFor();
     await open(page, 'details');
     expect(await page.locator('qw-sheet-form').getByLabel('How many there are').inputValue()).toBe('3');
     await reader.close();
@@ -156,12 +165,108 @@ describe('the page of a sheet', () => {
     async (theme) => {
       const reader = await atSheet({ theme });
       const { page } = reader;
-      for (const id of ['straighten', 'light', 'inks', 'parts', 'plain', 'details']) await open(page, id);
-      await settled(page);
-      expect(await troubles(page)).toEqual([]);
+      for (const id of ['', 'straighten', 'light', 'inks', 'parts', 'plain', 'details']) {
+        await open(page, id);
+        await settled(page);
+        expect(await troubles(page), id).toEqual([]);
+      }
       await reader.close();
     },
   );
+});
+
+describe('a sheet looked at closely', () => {
+  it('lies over the study and adds no leaf; Escape, Done and the way back shut it, and the keyboard goes back', async () => {
+    const reader = await atPair();
+    const { page } = reader;
+    const near = page.locator('qw-close-view');
+    const opener = page.getByRole('button', { name: 'Look closer at Bough' });
+    const leaves = await page.locator('qw-leaves a').count();
+    const inHand = () => page.evaluate(labelInHand);
+    const ways = [
+      () => page.keyboard.press('Escape'),
+      () => page.getByRole('button', { name: 'Done' }).click(),
+      () => page.goBack(),
+    ];
+    for (const shut of ways) {
+      await opener.focus();
+      await page.keyboard.press('Enter');
+      await near.locator('dialog[open]').waitFor();
+      // Round and round: the page beneath is never reached.
+      for (let i = 0; i < 40; i++) await page.keyboard.press('Tab');
+      expect(
+        await page.evaluate(() => document.querySelector('qw-app')?.shadowRoot?.activeElement?.localName),
+      ).toMatch(/^qw-close-view$/);
+      await shut();
+      await near.waitFor({ state: 'detached' });
+      await expect.poll(inHand).toBe('Look closer at Bough');
+      await page.locator('qw-verdict h3').waitFor();
+    }
+    expect(await page.locator('qw-leaves a').count()).toBe(leaves);
+    expect(reader.errors).toEqual([]);
+    await reader.close();
+  });
+
+  it('is enlarged by the wheel about the pointer, by keys and by buttons, and drawn about', async () => {
+    const reader = await atSheet();
+    const { page } = reader;
+    const picture = page.locator('qw-near img');
+    await picture.waitFor();
+    const whole = (await picture.boundingBox())!;
+    const at = { x: whole.x + whole.width * 0.25, y: whole.y + whole.height * 0.3 };
+    await page.mouse.move(at.x, at.y);
+    for (let i = 0; i < 4; i++) await page.mouse.wheel(0, -100);
+    await expect.poll(async () => (await picture.boundingBox())!.width / whole.width).toBeGreaterThan(3);
+    // What fits stays in the middle; what is larger stays where the pointer is.
+    const large = (await picture.boundingBox())!;
+    await page.mouse.wheel(0, -60);
+    await expect.poll(async () => (await picture.boundingBox())!.width).toBeGreaterThan(large.width * 1.1);
+    const larger = (await picture.boundingBox())!;
+    expect((at.x - larger.x) / larger.width).toBeCloseTo((at.x - large.x) / large.width, 2);
+    expect((at.y - larger.y) / larger.height).toBeCloseTo((at.y - large.y) / large.height, 2);
+
+    await page.mouse.down();
+    await page.mouse.move(at.x - 60, at.y - 40, { steps: 4 });
+    await page.mouse.up();
+    const moved = (await picture.boundingBox())!;
+    expect(moved.x).toBeCloseTo(larger.x - 60, 0);
+    expect(moved.y).toBeCloseTo(larger.y - 40, 0);
+
+    await page.locator('qw-near .mat').focus();
+    await page.keyboard.press('0');
+    await expect.poll(async () => (await picture.boundingBox())!.width).toBeCloseTo(whole.width, 0);
+    await page.keyboard.press('+');
+    await expect.poll(async () => (await picture.boundingBox())!.width / whole.width).toBeCloseTo(1.5, 1);
+    await page.locator('qw-near').getByRole('button', { name: 'Smaller' }).click();
+    await page.locator('qw-near output', { hasText: 'whole picture' }).waitFor();
+    await reader.close();
+  });
+});
+
+describe('a paper on a table', () => {
+  it('is put back and asked about where it was cut out wrongly; the verdict waits for one tap', async () => {
+    const reader = await atPair();
+    const { page } = reader;
+    const notRight = page.getByRole('button', { name: 'Cut out of its table: not right? Bough' });
+    await notRight.click();
+    const question = page.getByRole('group', { name: 'Is this the paper?' });
+    await question.waitFor();
+    await settled(page);
+    expect(await page.locator('qw-verdict').count()).toBe(0);
+    expect(await troubles(page)).toEqual([]);
+    await page.reload();
+    await question.getByRole('button', { name: 'No, the whole picture is the paper' }).click();
+    await page.locator('qw-verdict h3').waitFor();
+    expect(await notRight.count()).toBe(0);
+    await undo(page);
+    await question.getByRole('button', { name: 'Yes, cut it out' }).click();
+    await page.locator('qw-verdict h3').waitFor();
+    await expectSquare(page);
+    // She said so herself: nothing needs to be told.
+    expect(await notRight.count()).toBe(0);
+    expect(reader.errors).toEqual([]);
+    await reader.close();
+  });
 });
 
 describe('a chart on a photograph', () => {
@@ -173,8 +278,7 @@ describe('a chart on a photograph', () => {
       await photographOf('press-ledger', 'ledger.jpg', 300),
     ]);
     await page.locator('qw-verdict h3').waitFor();
-    await page.getByRole('button', { name: 'Look closer at Bough' }).click();
-    await page.locator('qw-sheet-tools').waitFor();
+    await lookCloser(page);
     const yellowed = await baseB(page);
     await open(page, 'light');
     await page.locator('qw-light').getByText('Chart of 24 patches', { exact: true }).click();
@@ -198,22 +302,36 @@ describe('a chart on a photograph', () => {
   });
 });
 
-/** An empty notebook onto which two photographs were dropped, open at the page of the first sheet. */
+/** An empty notebook onto which two photographs were dropped, the first looked at closely. */
 async function atSheet(options: ReaderOptions = {}): Promise<Reader> {
   const reader = await atPair(options);
   const { page } = reader;
   await page.locator('qw-verdict h3').waitFor();
-  await page.getByRole('button', { name: 'Look closer at Bough' }).click();
-  await page.locator('qw-sheet-tools').waitFor();
+  await lookCloser(page);
   return reader;
 }
 
+/** What the button says to a screen reader that has the keyboard, through all shadow roots. */
+function labelInHand(): string {
+  let at = document.activeElement;
+  while (at?.shadowRoot?.activeElement) at = at.shadowRoot.activeElement;
+  return at?.getAttribute('aria-label') ?? '';
+}
+
+/** Looks at the first sheet over the study. */
+async function lookCloser(page: Page): Promise<void> {
+  await page.getByRole('button', { name: 'Look closer at Bough' }).click();
+  await page.locator('qw-sheet-tools').waitFor();
+}
+
 async function open(page: Page, id: string): Promise<void> {
-  await page.locator(`qw-sheet-tools details#${id} > summary`).click();
+  await page.locator(`qw-close-view [data-tool="${id}"]`).click();
 }
 
 async function undo(page: Page): Promise<void> {
-  await page.locator('qw-upkeep').getByRole('button', { name: 'Undo' }).click();
+  const near = page.locator('qw-close-view');
+  const where = (await near.count()) > 0 ? near : page.locator('qw-upkeep');
+  await where.getByRole('button', { name: 'Undo', exact: true }).click();
 }
 
 async function saved(page: Page): Promise<void> {
@@ -221,7 +339,7 @@ async function saved(page: Page): Promise<void> {
 }
 
 async function light(page: Page): Promise<string> {
-  return (await page.locator('qw-mounted figcaption .light').first().textContent()) ?? '';
+  return (await page.locator('qw-close-view qw-mounted figcaption .light').textContent()) ?? '';
 }
 
 /** CIELAB b* of the base as it is shown: how yellow it reads. */

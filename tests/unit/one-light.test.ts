@@ -9,7 +9,10 @@ import { linearFromRgb, rgbFromLab, rgbFromLinear } from '../../src/colour/space
 import { readWithPlaces } from '../../src/index.ts';
 import { readPhotograph } from '../../src/sheet/light/photograph.ts';
 import type { Card, Frame, LightMark, PixelImage } from '../../src/sheet/model.ts';
+import { findPaper } from '../../src/sheet/outline/find-paper.ts';
+import { sizeOfCorners } from '../../src/sheet/sold-sizes.ts';
 import { drawSheet } from '../support/sheets/draw-sheet.ts';
+import { onTable } from '../support/sheets/on-table.ts';
 import { type CastKind, photograph } from '../support/sheets/photograph.ts';
 
 /**
@@ -77,6 +80,23 @@ function withChart({ data, width, height }: PixelImage, chart: Frame): PixelImag
     }
   return { data: copy, width, height };
 }
+
+describe('a paper on a table, in the terminal', () => {
+  it('is cut out before it is read, as the page does it; where the whole is said to be the paper, all is read', async () => {
+    const { image } = onTable(drawSheet(3, { width: 300, samples: 2 }), 'dark', 3, undefined, 480, 360);
+    const { data, width, height } = image;
+    const raw = { width, height, channels: 4 } as const;
+    await sharp(Buffer.from(data), { raw }).png().toFile(join(folder, 'table.png'));
+    const { corners } = findPaper(image)!;
+    const page = readPhotograph(image, { corners, sizeMm: sizeOfCorners(corners, width / height) });
+    const terminal = await readPicture({ file: 'table.png' }, folder);
+    expect(terminal.side).toEqual(page.side);
+    expect(terminal.image).toEqual(page.image);
+    const whole = await readPicture({ file: 'table.png', whole: true }, folder);
+    expect(whole.side).toEqual(readWithPlaces(image).side);
+    expect(whole.image.width).toBe(width);
+  });
+});
 
 describe('one light through three doors', () => {
   it.each([

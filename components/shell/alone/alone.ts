@@ -75,7 +75,7 @@ function paper(id: string, name: string): Shown {
 
 function viewOf({ name, picture, reading }: Shown, side: PaperView['side']): PaperView {
   const held = { kind: 'sheet', id: name, side: 'A' } as const;
-  return { held, name, side, picture, places: reading.places, facts: ['side A of one'], turnsTo: null };
+  return { held, name, side, picture, places: reading.places, facts: [], turnsTo: null };
 }
 
 function place(tag: string, properties: Record<string, unknown>): void {

@@ -56,7 +56,7 @@ const kinds: { readonly [Kind in LeafKind]: DrawnKind<Kind> } = {
   sheet: {
     fetch: () => import('./qw-open-sheet.ts'),
     draw: (leaf, margin, { session, shelf, faces }) =>
-      html`<qw-open-sheet .faces=${faces} .leaf=${leaf} .margin=${margin} .session=${session} .shelf=${shelf} .book=${session.state} .placed=${shelf.version}></qw-open-sheet>`,
+      html`<qw-open-sheet .faces=${faces} .sheetId=${leaf.sheetId} .leaf=${leaf} .margin=${margin} .session=${session} .shelf=${shelf} .book=${session.state} .placed=${shelf.version}></qw-open-sheet>`,
   },
   kit: {
     fetch: () => import('./qw-open-kit.ts'),

@@ -3,9 +3,11 @@ import { customElement, property, state } from 'lit/decorators.js';
 import { sheetById } from '../../../src/drawer/by-id.ts';
 import type { Held } from '../../../src/drawer/model.ts';
 import type { SheetLeaf } from '../../../src/notebook/model.ts';
+import { sizeOfCorners } from '../../../src/sheet/sold-sizes.ts';
 import type { Session, SessionState } from '../../../src/workbench/session-types.ts';
 import '../../notebook/qw-sheet-leaf.ts';
 import type { KnownColour } from '../../picture/known-colour.ts';
+import '../../picture/qw-is-paper.ts';
 import '../../picture/qw-sheet-tools.ts';
 import { QwElement } from '../../support/element.ts';
 import type { QwEvent } from '../../support/events.ts';
@@ -14,7 +16,7 @@ import { colourOfText, knownColour } from './known-colours.ts';
 import { studiesWith } from './lies-on.ts';
 import type { PlacesShelf } from './places-shelf.ts';
 import { type Deed, sheetDeeds } from './sheet-deeds.ts';
-import { type SeenOnPictures, sheetView, sizeOfCorners } from './sheet-views.ts';
+import { type SeenOnPictures, sheetView } from './sheet-views.ts';
 import { paperView } from './views.ts';
 
 const unknown: SeenOnPictures = { corners: undefined, blocks: [] };
@@ -24,7 +26,12 @@ const unknown: SeenOnPictures = { corners: undefined, blocks: [] };
 export class QwOpenSheet extends QwElement {
   /** The side that is asked for, by the sheet's id; taken out once it is open. */
   @property({ attribute: false }) faces: Map<string, 'A' | 'B'> = new Map();
+  @property() sheetId = '';
+  /** Its own leaf; null where it lies over another. */
   @property({ attribute: false }) leaf: SheetLeaf | null = null;
+  /** Looked at closely, over another leaf; `tool` is open then. */
+  @property({ type: Boolean }) near = false;
+  @property() tool = '';
   @property({ attribute: false }) margin: readonly string[] = [];
   @property({ attribute: false }) session: Session | null = null;
   @property({ attribute: false }) shelf: PlacesShelf | null = null;
@@ -47,21 +54,27 @@ export class QwOpenSheet extends QwElement {
   }
 
   protected override willUpdate(changed: PropertyValues<this>): void {
-    if (changed.has('leaf') && this.leaf && changed.get('leaf')?.sheetId !== this.leaf.sheetId) {
-      this.face = this.faces.get(this.leaf.sheetId) ?? 'A';
-      this.faces.delete(this.leaf.sheetId);
+    if (changed.has('sheetId')) {
+      this.face = this.faces.get(this.sheetId) ?? 'A';
+      this.faces.delete(this.sheetId);
     }
   }
 
   override render() {
-    const { session, shelf, leaf, book } = this;
-    if (!session || !shelf || !leaf || !book) return nothing;
-    const held = this.held(leaf);
+    const { session, shelf, leaf, book, sheetId } = this;
+    if (!session || !shelf || !book) return nothing;
+    const held = this.held();
     const paper = paperView(session, shelf, held, 'alone');
-    const view = sheetView(session, leaf.sheetId, held.side, this.found, paper?.places ?? null);
-    return html`<qw-sheet-leaf .leaf=${leaf} .margin=${this.margin} .paper=${paper} .studies=${studiesWith(book.notebook, leaf.sheetId)} .surround=${book.look.surround}>
+    const view = sheetView(session, sheetId, held.side, this.found, paper?.places ?? null);
+    return html`${
+      paper?.asks && this.tool === ''
+        ? html`<qw-is-paper .held=${held} .name=${paper.name} .picture=${paper.picture} .corners=${paper.asks}></qw-is-paper>`
+        : nothing
+    }<qw-sheet-leaf ?near=${this.near} .leaf=${leaf} .margin=${this.margin} .paper=${paper} .studies=${studiesWith(book.notebook, sheetId)} .surround=${book.look.surround}>
       <qw-sheet-tools
         slot="tools"
+        ?near=${this.near}
+        .tool=${this.tool}
         .view=${view && { ...view, spotReads: this.spotReads }}
         .colourOf=${colourOfText}
       ></qw-sheet-tools>
@@ -69,29 +82,26 @@ export class QwOpenSheet extends QwElement {
   }
 
   /** The side that is looked at; A where there is no B (any more). */
-  private held({ sheetId }: SheetLeaf): Extract<Held, { kind: 'sheet' }> {
+  private held(): Extract<Held, { kind: 'sheet' }> {
+    const { sheetId } = this;
     const drawer = this.session?.state.notebook.drawer;
     const sheet = drawer && sheetById(drawer, sheetId);
     return { kind: 'sheet', id: sheetId, side: sheet?.sides.B ? this.face : 'A' };
   }
 
   private readonly hear = (event: Event): void => {
-    if (!this.session || !this.leaf) return;
+    if (!this.session) return;
     event.stopPropagation();
     const deed = (sheetDeeds as Readonly<Record<string, Deed | undefined>>)[event.type];
-    void deed?.(this.session, this.held(this.leaf), (event as CustomEvent).detail);
+    void deed?.(this.session, this.held(), (event as CustomEvent).detail);
   };
 
   private readonly onLookFor = async (event: Event): Promise<void> => {
     event.stopPropagation();
     const { what } = (event as QwEvent<'qw-look-for'>).detail;
-    if (!this.session || !this.leaf) return;
+    if (!this.session) return;
     const turn = ++this.looked;
-    const { corners, blocks, ratio } = await this.session.lookOn(
-      this.leaf.sheetId,
-      this.held(this.leaf).side,
-      what,
-    );
+    const { corners, blocks, ratio } = await this.session.lookOn(this.sheetId, this.held().side, what);
     // Turned over meanwhile: the answer is of the other side.
     if (turn !== this.looked && what === 'corners') return;
     if (what === 'blocks') this.found = { ...this.found, blocks };
@@ -101,9 +111,9 @@ export class QwOpenSheet extends QwElement {
 
   private readonly onSpot = async (event: Event): Promise<void> => {
     event.stopPropagation();
-    if (!this.session || !this.leaf) return;
+    if (!this.session) return;
     const { spot } = (event as QwEvent<'qw-spot'>).detail;
-    const read = await this.session.colourAt(this.held(this.leaf), spot);
+    const read = await this.session.colourAt(this.held(), spot);
     this.spotReads = read && knownColour(read.hex);
   };
 
@@ -118,11 +128,11 @@ export class QwOpenSheet extends QwElement {
 
   private readonly onOtherSide = async (event: Event): Promise<void> => {
     event.stopPropagation();
-    const { session, leaf } = this;
-    if (!session || !leaf) return;
+    const { session, sheetId } = this;
+    if (!session) return;
     const [file] = await askForFiles(pictureTypes, false);
     if (!file) return;
-    await session.addPictures([file], { to: 'other side', sheetId: leaf.sheetId });
+    await session.addPictures([file], { to: 'other side', sheetId });
     this.face = 'B';
   };
 }

@@ -1,6 +1,6 @@
 import { sheetById } from '../../../src/drawer/by-id.ts';
 import { spotsInside } from '../../../src/drawer/places.ts';
-import type { Corners, Places, Sheet, Side, SizeMm, Spot } from '../../../src/sheet/model.ts';
+import type { Places, Sheet, Side, SizeMm, Spot } from '../../../src/sheet/model.ts';
 import { weightWords } from '../../../src/sheet/paper-weight.ts';
 import { relabel } from '../../../src/sheet/relabel.ts';
 import type { FoundOnPicture, Session } from '../../../src/workbench/session-types.ts';
@@ -24,16 +24,6 @@ function isGuess({ sizeMm }: Sheet): boolean {
   return paperIndex(sizeMm) < 0 && Math.max(sizeMm.width, sizeMm.height) === 305;
 }
 
-/** The paper size whose proportion is nearest to that of the corners, upright or on its side. */
-export function sizeOfCorners(corners: Corners, ratio: number): SizeMm {
-  const [a, b, c, d] = corners;
-  const far = (p: Spot, q: Spot) => Math.hypot((p.x - q.x) * ratio, p.y - q.y);
-  const seen = Math.log((far(a, b) + far(d, c)) / (far(a, d) + far(b, c)));
-  const sizes = paperSizes.flatMap(({ size }) => [size, { width: size.height, height: size.width }]);
-  const off = ({ width, height }: SizeMm) => Math.abs(Math.log(width / height) - seen);
-  return sizes.reduce((best, size) => (off(size) < off(best) - 1e-9 ? size : best));
-}
-
 /** A side with all that its tools need, but for what is tapped on it. Null where the sheet has left the drawer. */
 export function sheetView(
   session: Session,
@@ -54,7 +44,7 @@ export function sheetView(
     side,
     picture: session.pictureUrl({ kind: 'sheet', id: sheetId, side: face }),
     taken: session.takenUrl(sheetId, face),
-    corners: kept.taken?.corners ?? found.corners ?? null,
+    corners: kept.taken?.corners ?? kept.asks ?? found.corners ?? null,
     straightSize: straightened || !isGuess(sheet) ? sheet.sizeMm : (found.sizeMm ?? usualSize),
     cornersSay: cornersSay(straightened, found),
     straightened,

@@ -28,6 +28,9 @@ export function studyTemplate(leaf: StudyLeaf, margin: readonly string[], scene:
   const anchor = leaf.anchor ? paperView(session, shelf, leaf.anchor, 'anchor') : null;
   const candidates = anchor ? candidateViews(session, shelf, leaf) : [];
   const shown = candidates.find(({ index }) => index === leaf.shown) ?? candidates[0] ?? null;
+  const asking = [anchor, shown].filter((paper) => paper?.asks !== undefined) as readonly PaperView[];
+  if (asking.length > 0)
+    return html`<qw-asking-study .leaf=${leaf} .margin=${margin} .papers=${asking}></qw-asking-study>`;
   const isOpen = anchor !== null && shown !== null && supposing.isOf(leaf, shown.held);
   const supposed = isOpen ? supposing.of(leaf, shown.held, shown.comparison) : null;
   const tried = supposed && shown ? asIf(scene, anchor!, candidates, shown, supposed) : null;

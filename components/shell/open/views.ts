@@ -41,7 +41,7 @@ export function paperView(
     picture,
     places: places && isGathered(side) ? placesByFamily(places, side) : places,
     facts: factsOf(drawer, held, reading).map(unbroken),
-    onTable: liesOnTable(session, held),
+    ...onTable(drawer, held),
     ground: unbroken(`${baseWords(reading.base)}, ${groundWords(reading)}`),
     turnsTo: held.kind === 'sheet' && otherSideOfHeld(drawer, held) ? (held.side === 'A' ? 'B' : 'A') : null,
   };
@@ -58,11 +58,13 @@ function placesByFamily(places: Places, side: FamilySide): Places {
 
 const byFamily = new WeakMap<Places, { readonly side: FamilySide; readonly places: Places }>();
 
-/** Whether its picture shows the table too, and has not been straightened since. */
-function liesOnTable({ state }: Session, held: Held): boolean {
-  if (held.kind !== 'sheet') return false;
-  const kept = sheetById(state.notebook.drawer, held.id)?.sides[held.side];
-  return kept?.pictureId != null && !kept.taken && state.onTable.includes(kept.pictureId);
+/** Whether it was cut out of its photograph unasked, or is to be asked about. */
+function onTable(drawer: Drawer, held: Held): Pick<PaperView, 'cutOut' | 'asks'> {
+  const kept = held.kind === 'sheet' ? sheetById(drawer, held.id)?.sides[held.side] : undefined;
+  return {
+    cutOut: kept?.taken?.unasked === true,
+    ...(kept?.asks && kept.pictureId !== null ? { asks: kept.asks } : {}),
+  };
 }
 
 /** A study's candidates, best first. */
@@ -178,7 +180,7 @@ function factsOf(drawer: Drawer, held: Held, side: Side): readonly string[] {
   const facts = [];
   if (held.kind === 'sheet') {
     const sheet = sheetById(drawer, held.id);
-    facts.push(`side ${held.side} of ${sheet?.sides.B ? 'two' : 'one'}`);
+    if (sheet?.sides.B) facts.push(`side ${held.side} of two`);
     if (sheet?.weight) facts.push(weightWords(sheet.weight));
   } else facts.push(aboutHeld(drawer, held));
   const repeat = repeatWords(side.print);

@@ -36,7 +36,8 @@ async function follow(app: AppHost, writes: boolean, before: Element): Promise<v
     if (turn < 2) continue;
     const now = inHand();
     if (now !== null && (!writes || now !== before)) return;
-    const title = titleIn(app.renderRoot.querySelector('.leaf'));
+    const over = app.renderRoot.querySelector('qw-close-view')?.shadowRoot ?? null;
+    const title = titleIn(over ?? app.renderRoot.querySelector('.leaf'));
     if (title === null) {
       if (turn < patience - 1 && !app.renderRoot.querySelector('qw-empty')) continue;
       return app.renderRoot.querySelector('main')?.focus({ preventScroll: true });

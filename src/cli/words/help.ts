@@ -17,6 +17,8 @@ These belong to the picture before them, in pixels of that picture as it is seen
   --card X,Y,W,H[,R] a white or grey card that takes the lamp out of the colours; R is the share of light that
                      it reflects, 0 to 1 (default 0.9)
   --chart X,Y,W,H    a chart of 24 patches in place of a card: the outer edges of its patches
+  --whole            the whole picture is the paper. Without this, a paper that plainly lies on a table is cut out
+                     of its picture before it is read, unless a part, a card or a chart is pointed out
 
 Pictures are PNG, JPEG, WebP, TIFF, AVIF, GIF, BMP or HEIC. Paths start from the folder that you are in.
 `;

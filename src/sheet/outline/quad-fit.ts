@@ -33,9 +33,14 @@ export class RowSums {
         if (x < left) left = x;
         if (x > right) right = x;
       }
-      if (right > left) sum += this.upTo(y, right) - this.upTo(y, left);
+      if (right > left) sum += this.along(y, left, right);
     }
     return sum;
+  }
+
+  /** Sum along a row, from one place to another. */
+  along(y: number, left: number, right: number): number {
+    return this.upTo(y, right) - this.upTo(y, left);
   }
 
   private upTo(y: number, x: number): number {
@@ -134,15 +139,8 @@ function hullStart(says: Float32Array, width: number, height: number): Quad | nu
   const column = new Float64Array(width);
   for (let y = 0; y < height; y++)
     for (let x = 0; x < width; x++) {
-      const box = (row: number): number =>
-        sums.within([
-          { x: x - reach, y: row },
-          { x: x + reach + 1, y: row },
-          { x: x + reach + 1, y: row + 1 },
-          { x: x - reach, y: row + 1 },
-        ]);
       // Across by the sums of the row, down by a mean that forgets.
-      column[x] = 0.8 * column[x]! + 0.2 * box(y);
+      column[x] = 0.8 * column[x]! + 0.2 * sums.along(y, x - reach, x + reach + 1);
       on[y * width + x] = column[x]! > 0 ? 1 : 0;
     }
   const hull = hullOf(largest(on, width, height));

@@ -30,10 +30,16 @@ export function speaksForSheet(planes: Planes, isTable: Uint8Array): Float32Arra
   const out = new Float32Array(boxes.length);
   // A colour met less often than this tells nothing.
   const little = 4e-4;
+  // Each box is asked once: there are fewer of them than pixels.
+  const told = new Float32Array(sheet.length).fill(Number.NaN);
   for (let i = 0; i < out.length; i++) {
     const k = boxes[i]!;
-    const says = steadyLog((sheet[k]! + little) / (table[k]! + little));
-    out[i] = Math.max(-most, Math.min(most, says));
+    let says = told[k]!;
+    if (Number.isNaN(says)) {
+      says = steadyLog((sheet[k]! + little) / (table[k]! + little));
+      told[k] = says = Math.max(-most, Math.min(most, says));
+    }
+    out[i] = says;
   }
   return out;
 }
@@ -72,10 +78,10 @@ export function guessFrom(quad: Quad, { width, height }: Planes): Uint8Array {
 function boxOf({ l, a, b }: Planes): Int32Array {
   const at = (v: number, n: number, from: number): number =>
     Math.max(1, Math.min(n - 2, Math.floor((v - from) / box) + 1));
-  return Int32Array.from(
-    l,
-    (v, i) => (at(v, deep, 0) * wide + at(a[i]!, wide, -0.52)) * wide + at(b[i]!, wide, -0.52),
-  );
+  const out = new Int32Array(l.length);
+  for (let i = 0; i < out.length; i++)
+    out[i] = (at(l[i]!, deep, 0) * wide + at(a[i]!, wide, -0.52)) * wide + at(b[i]!, wide, -0.52);
+  return out;
 }
 
 /** Part of the pixels of one kind that lie in each box, softened by its neighbours along each axis. */

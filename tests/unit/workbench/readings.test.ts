@@ -1,8 +1,10 @@
 import 'fake-indexeddb/auto';
 import { afterEach, describe, expect, it, vi } from 'vitest';
 import type { StudyLeaf } from '../../../src/notebook/model.ts';
+import type { Corners } from '../../../src/sheet/model.ts';
 import type { ReadClient } from '../../../src/workbench/read-client.ts';
 import type { Session } from '../../../src/workbench/session.ts';
+import type { ReadRequest } from '../../../src/workers/messages.ts';
 import { openSession, pictureFile, quickReader } from './open-session.ts';
 
 const open: Session[] = [];
@@ -15,7 +17,6 @@ function readerInHand() {
   const quick = quickReader();
   const asked: string[] = [];
   const gates = new Map<string, () => void>();
-  const looked: string[] = [];
   const client: ReadClient = {
     ...quick,
     async read(request, onProgress) {
@@ -28,12 +29,8 @@ function readerInHand() {
         done: { ...result.done, notes: [`Reduced, like all but ${text === 'b' ? 1 : 0}.`] },
       };
     },
-    look(id, bytes, look) {
-      looked.push(look);
-      return quick.look(id, bytes, look).then((found) => ({ ...found, onTable: true }));
-    },
   };
-  return { client, asked, looked, give: (text: string) => gates.get(text)?.() };
+  return { client, asked, give: (text: string) => gates.get(text)?.() };
 }
 
 async function empty(client: ReadClient): Promise<Session> {
@@ -137,33 +134,91 @@ describe('several pictures dropped at once', () => {
     expect(filesOf(session)).toEqual(['copy.png']);
   });
 
-  it('tell once what was done to all of them; that a sheet lies on a table stands beside it', async () => {
-    const { client, asked, looked, give } = readerInHand();
+  it('tell once what was done to all of them', async () => {
+    const { client, asked, give } = readerInHand();
     const session = await empty(client);
     const names = ['a', 'c', 'b'];
     const adding = session.addPictures(names.map((name) => pictureFile(`${name}.png`, name)));
     await vi.waitFor(() => expect(asked).toHaveLength(3));
-    expect(looked).toEqual([]);
     for (const name of names) give(name);
     await adding;
-    await vi.waitFor(() => expect(looked).toEqual(['table', 'table', 'table']));
-    await vi.waitFor(() => expect(session.state.onTable).toHaveLength(3));
     expect(session.state.messages.map(({ says }) => says)).toEqual([
       '“a.png” and “c.png”: Reduced, like all but 0.',
       '“b.png”: Reduced, like all but 1.',
     ]);
   });
+});
 
-  it('into the drawer alone are told once that they lie on a table', async () => {
-    const { client, asked, give } = readerInHand();
+describe('a paper that lies on a table', () => {
+  const corners: Corners = [
+    { x: 0.1, y: 0.2 },
+    { x: 0.6, y: 0.2 },
+    { x: 0.6, y: 0.9 },
+    { x: 0.1, y: 0.9 },
+  ];
+  const sizeMm = { width: 304.8, height: 304.8 };
+
+  /** A reader that finds it, surely or not, and is asked to cut it out or not; `prepared` tells how it was read. */
+  async function dropped(isSure: boolean) {
+    const quick = quickReader();
+    const prepared: ReadRequest['prepare'][] = [];
+    const client: ReadClient = {
+      ...quick,
+      async read(request, onProgress) {
+        const result = await quick.read(request, onProgress);
+        prepared.push(request.prepare);
+        if (request.findsPaper !== true) return result;
+        const paper = { corners, sizeMm, taken: isSure ? result.done.picture : null };
+        return { ...result, done: { ...result.done, paper } };
+      },
+    };
     const session = await empty(client);
-    const files = ['a', 'c'].map((name) => pictureFile(`${name}.png`, name));
-    const adding = session.addPictures(files, { to: 'drawer' });
-    await vi.waitFor(() => expect(asked).toHaveLength(2));
-    for (const name of ['a', 'c']) give(name);
-    await adding;
-    await vi.waitFor(() => expect(session.state.onTable).toHaveLength(2));
-    const told = session.state.messages.filter(({ says }) => says.includes('lies on a table'));
-    expect(told).toHaveLength(1);
+    const [held] = await session.addPictures([pictureFile('Old dots.png', 'a')]);
+    const side = () => session.state.notebook.drawer.sheets[0]!.sides.A;
+    return { session, id: held!.id, side, prepared };
+  }
+
+  it('is cut out where that is sure, from the photograph that is kept beside it, at the size that papers are sold in', async () => {
+    const { session, side } = await dropped(true);
+    expect(side().taken).toMatchObject({ corners, unasked: true });
+    expect(side().taken?.pictureId).not.toBe(side().pictureId);
+    expect(side().asks).toBeUndefined();
+    expect(session.state.notebook.drawer.sheets[0]!.sizeMm).toEqual(sizeMm);
+  });
+
+  it('is put back into its picture and asked about where that was wrong; undo cuts it out again', async () => {
+    const { session, id, side, prepared } = await dropped(true);
+    await session.settlePaper(id, 'A', 'ask');
+    expect(side()).toMatchObject({ asks: corners });
+    expect(side().taken).toBeUndefined();
+    expect(prepared.at(-1)).not.toHaveProperty('corners');
+    session.undo();
+    expect(side().taken).toMatchObject({ corners, unasked: true });
+    expect(side().asks).toBeUndefined();
+  });
+
+  it('is asked about where it is not sure, through another light, until she says that all of it is paper', async () => {
+    const { session, id, side } = await dropped(false);
+    expect(side()).toMatchObject({ asks: corners });
+    const frame = { x: 0, y: 0, width: 0.1, height: 0.1 };
+    await session.prepareSide(id, 'A', { light: { kind: 'white', frame, reflectance: 0.9 } });
+    expect(side()).toMatchObject({ asks: corners });
+    const { reading } = side();
+    await session.settlePaper(id, 'A', 'whole');
+    expect(side().asks).toBeUndefined();
+    expect(side().reading).toBe(reading);
+    session.undo();
+    expect(side()).toMatchObject({ asks: corners });
+  });
+
+  it('is cut out once she says so, and that is hers: nothing says any more that it was done unasked', async () => {
+    const { session, id, side, prepared } = await dropped(false);
+    await session.settlePaper(id, 'A', 'cut out');
+    expect(prepared.at(-1)).toMatchObject({ corners });
+    expect(side().taken).toMatchObject({ corners });
+    expect(side().taken).not.toHaveProperty('unasked');
+    expect(side().asks).toBeUndefined();
+    session.undo();
+    expect(side()).toMatchObject({ asks: corners });
   });
 });
