@@ -14,6 +14,3 @@ export function alreadyThereSays(fileName: string, there: string): string {
 export function inDrawerSays(name: string): string {
   return `“${name}” is in the drawer.`;
 }
-
-export const onTableSays =
-  'In a picture the paper lies on a table, and the table is read with it. Look closer at the paper to straighten and crop it.';
