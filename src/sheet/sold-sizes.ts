@@ -1,3 +1,4 @@
+import { steadyLog } from '../colour/steady.ts';
 import type { Corners, SizeMm, Spot } from './model.ts';
 
 /** The sizes that papers are sold in, upright. Source: A4 of ISO 216; the others in inches, common practice. */
@@ -16,12 +17,12 @@ export const soldSizes = {
 export function sizeOfCorners(corners: Corners, ratio: number): SizeMm {
   const [a, b, c, d] = corners;
   const far = (p: Spot, q: Spot) => Math.hypot((p.x - q.x) * ratio, p.y - q.y);
-  const seen = Math.log((far(a, b) + far(d, c)) / (far(a, d) + far(b, c)));
+  const seen = steadyLog((far(a, b) + far(d, c)) / (far(a, d) + far(b, c)));
   const sizes = Object.values<SizeMm>(soldSizes).flatMap((size) => [
     size,
     { width: size.height, height: size.width },
   ]);
-  const off = ({ width, height }: SizeMm) => Math.abs(Math.log(width / height) - seen);
+  const off = ({ width, height }: SizeMm) => Math.abs(steadyLog(width / height) - seen);
   return sizes.reduce((best, size) => (off(size) < off(best) - 1e-9 ? size : best));
 }
 

@@ -134,7 +134,7 @@ describe('with the keyboard alone', () => {
       .focus();
     await page.keyboard.press('Enter');
     await comesTo(page, 'h3', /./);
-    await press('Keep it');
+    await press(/^Keep it$/);
     await page.locator('qw-note').waitFor();
     await comesTo(page, 'h2', /./);
 

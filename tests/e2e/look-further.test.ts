@@ -45,7 +45,7 @@ describe('a pair that needs a bridge', () => {
     await knobs.getByText('crimson').first().click();
     await knobs.locator('input[type=range]').fill('0');
     await page.locator('qw-what-if li', { hasText: 'crimson (b) is cut away' }).waitFor();
-    await page.getByRole('button', { name: 'Keep it' }).click();
+    await page.getByRole('button', { name: 'Keep it', exact: true }).click();
     await page.locator('qw-note img[alt*="as they are"]').waitFor();
     expect(await page.locator('qw-note textarea').inputValue()).toContain(
       'As it is, the pair needs a bridge',

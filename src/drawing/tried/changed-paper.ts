@@ -2,6 +2,7 @@ import { nearestOk, oklabFromBytes } from '../../colour/batch.ts';
 import { linearFromOklab } from '../../colour/oklab-linear.ts';
 import { encodedFromLinear, oklabFromOklch, oklchFromTuple, rgbFromHex } from '../../colour/spaces.ts';
 import type { Change } from '../../harmony/model.ts';
+import { nothing } from '../../sheet/inks/label-counts.ts';
 import type { Ink, PixelImage, Places, Side } from '../../sheet/model.ts';
 
 /** What is done to one paper. */
@@ -82,7 +83,8 @@ function placesOfColours({ image, places, side, inside }: PaperToChange): Uint8A
   const reach = Math.ceil(1 / Math.min(across, down)) + 1;
   for (let y = 0, i = 0; y < height; y += 1) {
     const row = Math.floor(y * down) * places.width;
-    for (let x = 0; x < width; x += 1, i += 1) marks[i] = places.labels[row + Math.floor(x * across)] ?? 255;
+    for (let x = 0; x < width; x += 1, i += 1)
+      marks[i] = places.labels[row + Math.floor(x * across)] ?? nothing;
   }
   const read = marks.slice();
   for (let y = 0, i = 0; y < height; y += 1) {

@@ -1,3 +1,4 @@
+import { steadyAngle } from '../../colour/steady.ts';
 import type { Corners, PixelImage, Spot } from '../model.ts';
 import { findCorners } from './corners.ts';
 import { isConvex, twiceArea } from './quad.ts';
@@ -43,7 +44,9 @@ function mayBePrinted(corners: Corners, { width, height }: PixelImage): boolean 
   const isStraight = corners.every((a, i) => {
     const b = corners[(i + 1) % 4]!;
     const [across, down] = [Math.abs(b.x - a.x) * width, Math.abs(b.y - a.y) * height];
-    return Math.min(across, down) <= Math.tan((limits.straightDeg * Math.PI) / 180) * Math.max(across, down);
+    return (
+      steadyAngle(Math.min(across, down), Math.max(across, down)) <= (limits.straightDeg * Math.PI) / 180
+    );
   });
   const [xs, ys] = [corners.map(({ x }) => x), corners.map(({ y }) => y)];
   const isEven = (all: readonly number[]) =>

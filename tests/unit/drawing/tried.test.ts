@@ -48,7 +48,7 @@ describe('a change drawn on a paper', () => {
   it('leaves the base and the picture that was given as they were', () => {
     const before = image.data.slice();
     const covered = tried({ kind: 'cover', of: 'candidate', ink: gone!.id, with: green });
-    expect(Buffer.compare(image.data, before)).toBe(0);
+    expect(Buffer.from(image.data).equals(Buffer.from(before))).toBe(true);
     expect(shareNear(covered, side.base.hex)).toBeGreaterThan(0.9 * shareNear(image, side.base.hex));
   });
 

@@ -54,7 +54,7 @@ describe('a pair that quarrels', () => {
     expect(strip.says).toContain('where the two meet');
     expect(worse(strip.verdictAfter, found.verdict)).toBeLessThanOrEqual(0);
     expect(strip.lifts!.length).toBeGreaterThan(0);
-    expect(strip.says).toContain('That answers what stood against the two:');
+    expect(strip.says).toContain('Takes away: ');
     const parted = whatIf(found.anchor, found.candidate, [
       { kind: 'strip', ink: handInk('#c19a6c', 'k', 1) },
     ]);
