@@ -75,7 +75,16 @@ export const appStyles = css`
   .demo b {
     font: 600 16px/1.3 var(--qw-serif);
   }
+  .demo.name {
+    flex-wrap: nowrap;
+  }
   .demo.name p {
+    flex: 0 1 auto;
+  }
+  .demo.name qw-title {
+    min-width: 0;
+  }
+  .demo.name .slip {
     flex: none;
   }
   .demo qw-title {
