@@ -1,4 +1,4 @@
-import { css, html, nothing } from 'lit';
+import { css, html, nothing, type PropertyValues } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { surroundTones } from '../../src/drawing/surround.ts';
 import type { Surround } from '../../src/notebook/model.ts';
@@ -6,7 +6,7 @@ import { controls, ruled } from '../support/controls.ts';
 import { QwElement } from '../support/element.ts';
 import { emit } from '../support/emit.ts';
 import { drawTried, type Pictures } from './draw-tried.ts';
-import type { TriedPair, TriedView } from './tried-view.ts';
+import type { TriedPair, TriedPaper, TriedView } from './tried-view.ts';
 import { verdictMark } from './verdict-mark.ts';
 import { verdictWords } from './words.ts';
 
@@ -26,14 +26,25 @@ export class QwBeforeAfter extends QwElement {
   @property({ type: Boolean, attribute: 'by-hand' }) byHand = false;
   private readonly pictures: Pictures = new Map();
   private drawing: Promise<void> = Promise.resolve();
+  /** What the canvases show, or soon will. */
+  private last: TriedView | null = null;
 
   /** Takes the keyboard to its head, when something was tried. */
   override focus(options?: FocusOptions): void {
     this.renderRoot.querySelector<HTMLElement>('h3')?.focus(options);
   }
 
-  protected override updated(): void {
-    this.drawing = this.drawn();
+  protected override updated(changed: PropertyValues<this>): void {
+    // The page makes its view anew with whatever happens on it; the papers are drawn again where they differ.
+    if (
+      !changed.has('surround') &&
+      this.last !== null &&
+      this.view !== null &&
+      sameDrawing(this.last, this.view)
+    )
+      return;
+    this.last = this.view;
+    this.drawing = this.drawing.then(() => this.drawn());
   }
 
   /** Resolves once both pairs are drawn. */
@@ -113,6 +124,32 @@ export class QwBeforeAfter extends QwElement {
     context.drawImage(after!, before!.width + 2 * gap, gap);
     return new Promise((resolve) => canvas.toBlob(resolve, 'image/jpeg', 0.92));
   }
+}
+
+/** Whether two views would be drawn alike. */
+function sameDrawing(one: TriedView, other: TriedView): boolean {
+  const pairs = [
+    [one.before, other.before],
+    [one.after, other.after],
+  ] as const;
+  return pairs.every(
+    ([a, b]) =>
+      a.distance === b.distance &&
+      a.between?.as === b.between?.as &&
+      a.between?.hex === b.between?.hex &&
+      samePaper(a.anchor, b.anchor) &&
+      samePaper(a.candidate, b.candidate),
+  );
+}
+
+function samePaper(a: TriedPaper, b: TriedPaper): boolean {
+  return (
+    a.picture === b.picture &&
+    a.places === b.places &&
+    a.side === b.side &&
+    a.changes.length === b.changes.length &&
+    a.changes.every((change, i) => change === b.changes[i])
+  );
 }
 
 /** "Rose (b) is covered with cream, and a strip of kraft lies between them." */

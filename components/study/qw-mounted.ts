@@ -110,7 +110,7 @@ export class QwMounted extends QwElement {
   /** The anchor is exchanged for another; a candidate goes back into the drawer. */
   private exchange({ name }: PaperView) {
     return this.as === 'anchor'
-      ? html`<button type="button" class="turn" aria-label="Another anchor instead of ${name}" @click=${this.choose}>another</button>`
+      ? html`<button type="button" class="turn" aria-label="Another anchor instead of ${name}" @click=${this.choose}>use another</button>`
       : html`<button type="button" class="turn" aria-label="Put ${name} back" @click=${() => emit(this, 'qw-remove-candidate', { index: this.index })}>put back</button>`;
   }
 

@@ -1,5 +1,5 @@
-import { css, html, nothing } from 'lit';
-import { customElement, property } from 'lit/decorators.js';
+import { css, html, nothing, type PropertyValues } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
 import type { Comparison, Remedy } from '../../src/harmony/model.ts';
 import { controls, ruled } from '../support/controls.ts';
 import { QwElement } from '../support/element.ts';
@@ -8,6 +8,9 @@ import { ownTurn } from '../support/turn.ts';
 import { chipStyle } from './chip-style.ts';
 import { type InkTable, inkTable, withChips } from './sentence.ts';
 import { verdictInSentence } from './words.ts';
+
+/** So many are shown before the rest is asked for. Ours. */
+const first = 3;
 
 /**
  * What scissors and glue can do for a pair, least work first.
@@ -21,6 +24,13 @@ export class QwRemedies extends QwElement {
   @property({ attribute: false }) comparison: Comparison | null = null;
   @property({ attribute: false }) remedies: readonly Remedy[] = [];
 
+  /** True once those that are folded away were asked for. */
+  @state() private all = false;
+
+  protected override willUpdate(changed: PropertyValues<this>): void {
+    if (changed.get('comparison')) this.all = false;
+  }
+
   protected override async scheduleUpdate(): Promise<void> {
     if (!this.hasUpdated) await ownTurn();
     super.scheduleUpdate();
@@ -29,6 +39,8 @@ export class QwRemedies extends QwElement {
   override render() {
     const { remedies } = this;
     if (!this.comparison || remedies.length === 0) return nothing;
+    const shown = this.all ? remedies : remedies.slice(0, first);
+    const more = remedies.length - shown.length;
     const cautions = [...new Set(remedies.flatMap(({ caution }) => caution ?? []))];
     const table = inkTable(this.comparison.anchor, this.comparison.candidate);
     return html`<div class="row">
@@ -36,8 +48,9 @@ export class QwRemedies extends QwElement {
       <div class="text">
         <h3>${this.comparison.verdict === 'holds-together' ? 'What could still be done' : 'What could mend it'}</h3>
         <ol>
-          ${remedies.map((remedy) => this.card(remedy, table))}
+          ${shown.map((remedy) => this.card(remedy, table))}
         </ol>
+        ${more > 0 ? html`<button type="button" class="word" @click=${() => (this.all = true)}><span>${more === 1 ? '1 more way' : `${more} more ways`}</span></button>` : nothing}
         ${cautions.map((caution) => html`<p class="care">${caution}</p>`)}
       </div>
     </div>`;

@@ -142,7 +142,8 @@ export type Change =
   | { readonly kind: 'trim'; readonly of: Role; readonly ink: string; readonly toShare?: number }
   | { readonly kind: 'recolour'; readonly of: Role; readonly ink: string; readonly to: Ink }
   | { readonly kind: 'add'; readonly of: Role; readonly ink: Ink; readonly share: number }
-  | { readonly kind: 'strip'; readonly ink: Ink }
+  /** What keeps the two from meeting: a strip between them, or a mat under the candidate that shows all round. */
+  | { readonly kind: 'strip'; readonly ink: Ink; readonly as?: 'mat' }
   | { readonly kind: 'replace'; readonly of: Role; readonly side: Side };
 
 export type Role = 'anchor' | 'candidate';

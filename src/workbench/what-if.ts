@@ -81,7 +81,7 @@ export function noteOfSupposed(
   pictureId: string | null,
 ): NoteLeaf {
   const { question, comparison } = supposed;
-  const note: NoteLeaf = { id, kind: 'note', title: question, text: whatIfNote(question, from, comparison) };
+  const note: NoteLeaf = { id, kind: 'note', title: question, text: whatIfNote(from, comparison) };
   return pictureId === null
     ? note
     : { ...note, picture: { pictureId, alt: keptName(beforeAfterAlt(from, comparison)) } };

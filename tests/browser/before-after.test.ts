@@ -57,6 +57,26 @@ describe('what is tried', () => {
     expect(middle(is!)).toEqual([0x80, 0x40, 0x20]);
   });
 
+  it('draws again what differs, and not what is only said anew', async () => {
+    const element = await standAlone<QwBeforeAfter>('qw-before-after', { view });
+    await element.pictured();
+    const after = element.shadowRoot!.querySelectorAll('canvas')[1]!;
+    const middle = () => [
+      ...after.getContext('2d')!.getImageData(after.width / 2, after.height / 2, 1, 1).data,
+    ];
+    const mark = () => after.getContext('2d')!.fillRect(0, 0, 1, 1);
+    const corner = () => [...after.getContext('2d')!.getImageData(0, 0, 1, 1).data];
+    mark();
+    const marked = corner();
+    element.view = { ...view, lifts: [] };
+    await element.pictured();
+    expect(corner()).toEqual(marked);
+    element.view = { ...view, after: { ...view.after, between: { as: 'mat', hex: '#203040' } } };
+    await element.pictured();
+    expect(corner()).not.toEqual(marked);
+    expect(middle()).not.toEqual([0x80, 0x40, 0x20, 0xff]);
+  });
+
   it('hands on one picture of both when it is kept, and leaves all as it was', async () => {
     const element = await standAlone<QwBeforeAfter>('qw-before-after', { view });
     const kept = heard<{ picture: Blob }>(element, 'qw-keep-supposed');

@@ -166,6 +166,21 @@ describe('the verdict of a study', () => {
   });
 });
 
+describe('what could mend a pair', () => {
+  it('is three ways at first, and the others once they are asked for', async () => {
+    const [one] = needsABridge.remedies;
+    const remedies = Array.from({ length: 5 }, (_, n) => ({ ...one!, title: `Way ${n}` }));
+    const element = await standAlone('qw-study', { ...pair, candidates: [{ ...candidateView, remedies }] });
+    const cards = () => within(element, 'qw-remedies').shadowRoot!.querySelectorAll('li').length;
+    expect(cards()).toBe(3);
+    const more = within(element, 'qw-remedies', 'ol + button');
+    expect(more.textContent?.trim()).toBe('2 more ways');
+    more.click();
+    await drawn(element);
+    expect(cards()).toBe(5);
+  });
+});
+
 describe('papers on the mat', () => {
   it.each([1200, 360])('lie edge to edge where they are judged as touching, in %i px', async (width) => {
     const element = await standAlone('qw-mats', { ...pair, shows: 'papers', shown: 0, distance: 'touching' });

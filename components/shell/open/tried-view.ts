@@ -66,27 +66,23 @@ function triedPaper(
   return { name, picture, places, side, inside, changes };
 }
 
-/** A mat is told as what it adds and what lies between: on the paper it is no piece. */
+/** What a mat adds to its paper lies round it, and is no piece on it. */
 function changesOn(changes: readonly Change[], role: Role): readonly PaperChange[] {
-  const mat = matOf(changes);
-  return changes.flatMap((change) =>
-    change.kind === 'strip' || change.kind === 'replace' || change.of !== role || change === mat
-      ? []
-      : [change],
-  );
+  const mat = changes.find((change) => change.kind === 'strip' && change.as === 'mat');
+  return changes.flatMap((change) => {
+    if (change.kind === 'strip' || change.kind === 'replace' || change.of !== role) return [];
+    const isMat =
+      mat?.kind === 'strip' &&
+      role === 'candidate' &&
+      change.kind === 'add' &&
+      change.ink.hex === mat.ink.hex;
+    return isMat ? [] : [change];
+  });
 }
 
 function betweenOf(changes: readonly Change[]): TriedPair['between'] {
   const strip = changes.findLast((change) => change.kind === 'strip');
-  if (!strip) return null;
-  return { as: matOf(changes) ? 'mat' : 'strip', hex: strip.ink.hex };
-}
-
-function matOf(changes: readonly Change[]): Change | undefined {
-  const strips = changes.flatMap((change) => (change.kind === 'strip' ? [change.ink.hex] : []));
-  return changes.find(
-    (change) => change.kind === 'add' && change.of === 'candidate' && strips.includes(change.ink.hex),
-  );
+  return strip ? { as: strip.as ?? 'strip', hex: strip.ink.hex } : null;
 }
 
 /** What counted against the pair and is not told of it any more. */

@@ -117,7 +117,8 @@ function stripIdeas(told: Told, options: MendOptions): Idea[] {
   const quarrel = told.judgement.whole.findings.some(({ name }) => name === 'grounds differ');
   if (!quarrel) return ideas;
   const mat = words.mountNeutral(name, told.names.candidate);
-  return [...ideas, { kind: 'mount', words: mat, changes, inks: [], effort: remedyEffort.mat }];
+  const under: Change[] = [{ kind: 'strip', ink, as: 'mat' }];
+  return [...ideas, { kind: 'mount', words: mat, changes: under, inks: [], effort: remedyEffort.mat }];
 }
 
 /** A neutral for strips: an owned cardstock that is one, else kraft beside warm grounds and grey beside cold ones. */
@@ -181,7 +182,7 @@ function matIdeas(told: Told, plain: Plain): Idea[] {
   if (!found) return [];
   const changes: Change[] = [
     { kind: 'add', of: 'candidate', ink: plain.ink, share: matShare },
-    { kind: 'strip', ink: plain.ink },
+    { kind: 'strip', ink: plain.ink, as: 'mat' },
   ];
   const say = words.mount(plain.name, names.candidate, said(found.ink, names), found.how);
   return [{ kind: 'mount', words: say, changes, inks: [found.ink.id], effort: remedyEffort.mat }];

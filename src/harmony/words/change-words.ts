@@ -25,6 +25,8 @@ export function changeSays(
   names: PairNames,
   instead = '',
 ): string {
+  if (change.kind === 'strip' && change.as === 'mat')
+    return `${names.candidate} lies on a mat of ${neutralWordFor(change.ink)}`;
   if (change.kind === 'strip') return `a strip of ${neutralWordFor(change.ink)} lies between them`;
   const name = names[change.of];
   if (change.kind === 'replace')
@@ -50,8 +52,8 @@ export function whatIfSays(clauses: readonly string[]): string {
   return `What if ${before.length ? `${before.join(', ')}, and ` : ''}${last}?`;
 }
 
-/** What is kept of a what-if as a note: the question, the verdict before and after, the reasons as they then stand. */
-export function whatIfNote(question: string, before: Comparison, after: Comparison): string {
+/** What is kept of a what-if under its question: the verdict before and after, the reasons as they then stand. */
+export function whatIfNote(before: Comparison, after: Comparison): string {
   const verdict = (one: Comparison) => one.verdict.replaceAll('-', ' ');
   const turn =
     before.verdict === after.verdict
@@ -59,7 +61,6 @@ export function whatIfNote(question: string, before: Comparison, after: Comparis
       : `As it is, the pair ${verdict(before)}; then it ${verdict(after)}.`;
   const reasons = after.reasons.filter(({ weighs }) => weighs !== 0);
   return [
-    question,
     `${turn} ${after.decision.summary}`,
     reasons.map(({ says, figure, source }) => `– ${says} (${figure}; ${source})`).join('\n'),
   ]

@@ -78,6 +78,15 @@ describe('a remedy', () => {
     expect(few).toEqual([]);
   });
 
+  it('lays a mat where it says so, and a strip where it says that', () => {
+    const laid = alone.flatMap(({ kind, changes }) =>
+      (changes ?? []).flatMap((change) =>
+        change.kind === 'strip' ? [`${kind} ${change.as ?? 'strip'}`] : [],
+      ),
+    );
+    expect(new Set(laid)).toEqual(new Set(['buffer strip', 'mount mat']));
+  });
+
   it('adds 3 % of small pieces, and 5 % of a mat', () => {
     const added = alone.flatMap(({ kind, changes }) =>
       (changes ?? []).flatMap((change) => (change.kind === 'add' ? [`${kind} ${change.share}`] : [])),
