@@ -13,8 +13,9 @@ export { deltaE76, deltaE2000, deltaEOk } from './colour/difference.ts';
 export { hexFromOklch, mapToSrgb } from './colour/gamut.ts';
 export { ouLuo } from './colour/harmony-two.ts';
 export type { Lab, Munsell, OkLab, Oklch, OklchTuple, Rgb, Wheel, Xyz } from './colour/model.ts';
-export { formatMunsell, labFromMunsell, munsellFromLab, parseMunsell } from './colour/munsell.ts';
-export { isccName } from './colour/names.ts';
+export { formatMunsell, labFromMunsell, munsellFromLab, parseMunsell } from './colour/munsell/munsell.ts';
+export { isccName } from './colour/naming/names.ts';
+export { tradeWord } from './colour/naming/trade-words.ts';
 export type { Source } from './colour/sources.ts';
 export { sourceById, sources } from './colour/sources.ts';
 export {
@@ -29,7 +30,6 @@ export {
   rgbFromHex,
   rgbFromLab,
 } from './colour/spaces.ts';
-export { tradeWord } from './colour/trade-words.ts';
 export { advise as compare, adviseAll as rank } from './harmony/advise.ts';
 export type {
   Advised,

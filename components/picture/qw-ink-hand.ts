@@ -7,7 +7,7 @@ import { controls } from '../support/controls.ts';
 import { QwElement } from '../support/element.ts';
 import { emit } from '../support/emit.ts';
 import { inkWords } from './ink-words.ts';
-import { toolStyles } from './stage-styles.ts';
+import { toolStyles } from './stage/stage-styles.ts';
 
 export interface HandDetail {
   readonly edit: HandChange;

@@ -10,13 +10,13 @@ import { inkWords } from './ink-words.ts';
 import type { ColourOf, KnownColour } from './known-colour.ts';
 import './qw-ink-hand.ts';
 import { reasons, type SpotWish } from './qw-ink-hand.ts';
-import './qw-spotting.ts';
-import type { SpotDetail } from './qw-spotting.ts';
+import './stage/qw-spotting.ts';
+import type { SpotDetail } from './stage/qw-spotting.ts';
 import './qw-typed-colour.ts';
 import type { TypedColourDetail } from './qw-typed-colour.ts';
 import { specialFinishes } from './special-finishes.ts';
-import { percent } from './spots.ts';
-import { toolStyles } from './stage-styles.ts';
+import { percent } from './stage/spots.ts';
+import { toolStyles } from './stage/stage-styles.ts';
 
 /** An ink that was set aside, and why. */
 export interface Aside {

@@ -4,8 +4,8 @@ import type { Held } from '../../src/drawer/model.ts';
 import type { Corners } from '../../src/sheet/model.ts';
 import { controls } from '../support/controls.ts';
 import { emit } from '../support/emit.ts';
-import { PictureStage } from './picture-stage.ts';
-import { stageStyles, toolStyles } from './stage-styles.ts';
+import { PictureStage } from './stage/picture-stage.ts';
+import { stageStyles, toolStyles } from './stage/stage-styles.ts';
 
 /**
  * A photograph with an outline drawn where its paper may lie, and the question whether it does.

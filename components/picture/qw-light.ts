@@ -7,9 +7,9 @@ import { controls } from '../support/controls.ts';
 import { QwElement } from '../support/element.ts';
 import { emit } from '../support/emit.ts';
 import '../support/qw-choice.ts';
-import './qw-framing.ts';
-import type { FrameDetail, QwFraming } from './qw-framing.ts';
-import { toolStyles } from './stage-styles.ts';
+import './stage/qw-framing.ts';
+import type { FrameDetail, QwFraming } from './stage/qw-framing.ts';
+import { toolStyles } from './stage/stage-styles.ts';
 
 export type CardKind = 'none' | 'white' | 'grey' | 'chart';
 

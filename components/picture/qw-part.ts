@@ -9,9 +9,9 @@ import { QwElement } from '../support/element.ts';
 import { emit } from '../support/emit.ts';
 import '../support/qw-choice.ts';
 import { paperSizes, sizeWords } from './lengths.ts';
-import './qw-framing.ts';
-import type { FrameDetail, QwFraming } from './qw-framing.ts';
-import { toolStyles } from './stage-styles.ts';
+import './stage/qw-framing.ts';
+import type { FrameDetail, QwFraming } from './stage/qw-framing.ts';
+import { toolStyles } from './stage/stage-styles.ts';
 
 export interface PartDetail {
   /** Fractions 0–1 of the sheet's picture. */

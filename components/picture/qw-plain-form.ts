@@ -7,12 +7,12 @@ import { QwElement } from '../support/element.ts';
 import { emit } from '../support/emit.ts';
 import '../support/qw-choice.ts';
 import type { ColourOf, KnownColour } from './known-colour.ts';
-import './qw-spotting.ts';
-import type { SpotDetail } from './qw-spotting.ts';
+import './stage/qw-spotting.ts';
+import type { SpotDetail } from './stage/qw-spotting.ts';
 import './qw-typed-colour.ts';
 import type { TypedColourDetail } from './qw-typed-colour.ts';
 import { specialFinishes } from './special-finishes.ts';
-import { toolStyles } from './stage-styles.ts';
+import { toolStyles } from './stage/stage-styles.ts';
 
 /** A plain as the hand gives it. */
 export interface PlainDetail {

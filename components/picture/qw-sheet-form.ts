@@ -12,7 +12,7 @@ import '../support/qw-writing.ts';
 import './qw-size.ts';
 import './qw-weight.ts';
 import type { GivenWeight } from './qw-weight.ts';
-import { toolStyles } from './stage-styles.ts';
+import { toolStyles } from './stage/stage-styles.ts';
 
 /** What of a sheet has been told anew: one thing at a time. */
 export interface SheetDetails {

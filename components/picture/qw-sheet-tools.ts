@@ -8,14 +8,14 @@ import { handOf } from './hand-view.ts';
 import type { ColourOf } from './known-colour.ts';
 import './qw-inks-by-hand.ts';
 import './qw-light.ts';
-import './qw-near.ts';
+import './stage/qw-near.ts';
 import './qw-part.ts';
 import './qw-plain-form.ts';
 import './qw-sheet-form.ts';
 import { wholePicture } from './qw-straighten.ts';
 import { sheetToolsStyles } from './sheet-tools-styles.ts';
 import type { SheetView } from './sheet-view.ts';
-import { toolStyles } from './stage-styles.ts';
+import { toolStyles } from './stage/stage-styles.ts';
 
 /**
  * What can be done to a sheet's picture and reading, one calm line each; a tool is there once its line is opened.

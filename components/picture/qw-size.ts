@@ -8,7 +8,7 @@ import { QwElement } from '../support/element.ts';
 import { emit } from '../support/emit.ts';
 import { Slip } from '../support/slip.ts';
 import { fromUnit, inUnit, type LengthUnit, lengthSpan, paperIndex, paperSizes } from './lengths.ts';
-import { toolStyles } from './stage-styles.ts';
+import { toolStyles } from './stage/stage-styles.ts';
 
 /**
  * How large a sheet is: one of the sizes that papers are sold in, or any other in inches or millimetres.

@@ -4,12 +4,12 @@ import type { Corners, SizeMm, Spot } from '../../src/sheet/model.ts';
 import { controls } from '../support/controls.ts';
 import { emit } from '../support/emit.ts';
 import { unbroken } from '../support/unbroken.ts';
-import { follow } from './drag.ts';
 import { paperSizes, paperWords } from './lengths.ts';
-import { PictureStage } from './picture-stage.ts';
+import { follow } from './stage/drag.ts';
+import { PictureStage } from './stage/picture-stage.ts';
 import './qw-size.ts';
-import { makesSheet, nudged, placeWords } from './spots.ts';
-import { stageStyles, toolStyles } from './stage-styles.ts';
+import { makesSheet, nudged, placeWords } from './stage/spots.ts';
+import { stageStyles, toolStyles } from './stage/stage-styles.ts';
 
 /** A side as it was straightened. */
 export interface Straightened {

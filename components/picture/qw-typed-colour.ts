@@ -5,7 +5,7 @@ import { controls } from '../support/controls.ts';
 import { QwElement } from '../support/element.ts';
 import { emit } from '../support/emit.ts';
 import type { ColourOf, KnownColour } from './known-colour.ts';
-import { toolStyles } from './stage-styles.ts';
+import { toolStyles } from './stage/stage-styles.ts';
 
 export interface TypedColourDetail {
   readonly text: string;

@@ -7,7 +7,7 @@ import { controls } from '../support/controls.ts';
 import { QwElement } from '../support/element.ts';
 import { emit } from '../support/emit.ts';
 import { Slip, type Span } from '../support/slip.ts';
-import { toolStyles } from './stage-styles.ts';
+import { toolStyles } from './stage/stage-styles.ts';
 
 /** A weight as it was told; what it is in g/m² is for others to say. Null where it is not known. */
 export type GivenWeight =

@@ -7,16 +7,16 @@ import type { Frame, PaperIs, SizeMm } from '../../src/sheet/model.ts';
 import type { FindBy, FindFilter } from '../drawer/find-view.ts';
 import type { TakeAs } from '../drawer/qw-drawer.ts';
 import type { PieceChange } from '../kit/kit-view.ts';
-import type { FrameDetail } from '../picture/qw-framing.ts';
 import type { HandDetail, SpotWish } from '../picture/qw-ink-hand.ts';
 import type { CardDetail } from '../picture/qw-light.ts';
 import type { PartDetail } from '../picture/qw-part.ts';
 import type { PlainDetail } from '../picture/qw-plain-form.ts';
 import type { SheetDetails } from '../picture/qw-sheet-form.ts';
-import type { SpotDetail } from '../picture/qw-spotting.ts';
 import type { CornersDetail } from '../picture/qw-straighten.ts';
 import type { TypedColourDetail } from '../picture/qw-typed-colour.ts';
 import type { GivenWeight } from '../picture/qw-weight.ts';
+import type { FrameDetail } from '../picture/stage/qw-framing.ts';
+import type { SpotDetail } from '../picture/stage/qw-spotting.ts';
 import type { PointDetail } from './point.ts';
 
 type Nothing = Record<never, never>;

@@ -1,8 +1,8 @@
 import { hexFromOklch } from '../colour/gamut.ts';
 import type { OkLab } from '../colour/model.ts';
-import { isccName } from '../colour/names.ts';
+import { isccName } from '../colour/naming/names.ts';
+import { tradeWord } from '../colour/naming/trade-words.ts';
 import { labFromOklch, oklchFromOklab, tupleFromOklch } from '../colour/spaces.ts';
-import { tradeWord } from '../colour/trade-words.ts';
 import type { Ink } from './model.ts';
 
 /** Base first: A, B, C … Z, then A2, B2 … */

@@ -1,7 +1,7 @@
 import { hexFromOklch } from '../colour/gamut.ts';
-import { isccName } from '../colour/names.ts';
+import { isccName } from '../colour/naming/names.ts';
+import { tradeWord } from '../colour/naming/trade-words.ts';
 import { labFromOklch, oklchFromHex, oklchFromTuple, tupleFromOklch } from '../colour/spaces.ts';
-import { tradeWord } from '../colour/trade-words.ts';
 import type { Ink, Plain, PlainKind, Side } from './model.ts';
 import { baseKind } from './print/base.ts';
 import { lightWords } from './words/light-words.ts';

@@ -3,7 +3,7 @@ import { parseCssColour } from '../colour/css.ts';
 import { mapToSrgb } from '../colour/gamut.ts';
 import { whites } from '../colour/illuminants.ts';
 import type { Lab, Oklch, OklchTuple } from '../colour/model.ts';
-import { labFromMunsell, parseMunsell } from '../colour/munsell.ts';
+import { labFromMunsell, parseMunsell } from '../colour/munsell/munsell.ts';
 import {
   labFromXyz,
   oklchFromLab,

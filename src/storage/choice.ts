@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import { idSchema, textSchema } from './schema-ink.ts';
+import { idSchema, textSchema } from './schema/schema-ink.ts';
 
 /**
  * What was written in two tabs at once, and is not decided yet. The leaf holds one text; the other stands here until

@@ -1,6 +1,6 @@
 import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
 import type { NotebookFile } from './migrate.ts';
-import type { SetAside } from './records.ts';
+import type { SetAside } from './records/records.ts';
 import type { StoredKind } from './written.ts';
 
 /** The browser's database. Picture bytes are ArrayBuffers, because not every browser stores Blobs. */

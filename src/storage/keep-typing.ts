@@ -1,6 +1,6 @@
 import type { Leaf } from '../notebook/model.ts';
 import type { Choice } from './choice.ts';
-import { choicesAfter, textOf } from './merge.ts';
+import { choicesAfter, textOf } from './records/merge.ts';
 import type { Written } from './written.ts';
 
 /** A text of a leaf. */

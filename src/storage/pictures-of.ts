@@ -1,6 +1,6 @@
 import type { Leaf, Notebook } from '../notebook/model.ts';
 import type { KeptSide, Part } from '../sheet/model.ts';
-import type { SetAside } from './records.ts';
+import type { SetAside } from './records/records.ts';
 
 /** Ids of all pictures that a notebook's sheets, parts and notes point at. */
 export function pictureIdsOf(notebook: Notebook): ReadonlySet<string> {

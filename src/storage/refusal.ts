@@ -1,8 +1,8 @@
 import * as v from 'valibot';
 import { limits } from '../notebook/limits.ts';
 import type { Notebook } from '../notebook/model.ts';
-import { type RecordKind, recordRefused } from './records.ts';
-import { idSchema, nameSchema } from './schema-ink.ts';
+import { type RecordKind, recordRefused } from './records/records.ts';
+import { idSchema, nameSchema } from './schema/schema-ink.ts';
 import { whyRefused } from './words/notebook-words.ts';
 
 /**

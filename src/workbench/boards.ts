@@ -84,7 +84,7 @@ export function startBoards(
       const { svgToPng } = await import('../storage/svg-to-png.ts');
       const { width, height } = made.scene;
       if (as === 'png') return { name, blob: await svgToPng(text, width, height) };
-      const { pdfOffPage } = await import('../storage/pdf-client.ts');
+      const { pdfOffPage } = await import('../storage/pdf/pdf-client.ts');
       const bytes = await pdfOffPage(made, () => svgToPng(text, width, height));
       return { name, blob: new Blob([bytes], { type: 'application/pdf' }) };
     },

@@ -1,6 +1,6 @@
 import type { Notebook } from '../notebook/model.ts';
 import { fileName } from '../storage/file-names.ts';
-import type { SetAside } from '../storage/records.ts';
+import type { SetAside } from '../storage/records/records.ts';
 import type { KeptSummary, Shelf } from '../storage/shelf.ts';
 import { StorageTrouble, troubleFrom } from '../storage/words/trouble.ts';
 import type { Book } from './book.ts';

@@ -1,7 +1,7 @@
 import type { Edit } from '../notebook/edits.ts';
 import type { Leaf } from '../notebook/model.ts';
 import type { Choice } from '../storage/choice.ts';
-import { textOf } from '../storage/merge.ts';
+import { textOf } from '../storage/records/merge.ts';
 
 /** What puts the other text of a choice onto its leaf: in place of what stands there, or after it. */
 export function choiceEdit(leaf: Leaf, { of, other }: Choice, keep: 'that' | 'both'): Edit {

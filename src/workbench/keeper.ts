@@ -1,7 +1,7 @@
 import type { Notebook } from '../notebook/model.ts';
 import { usualDelayMs } from '../storage/autosave.ts';
-import type { SetAside } from '../storage/records.ts';
-import type { Unsaved } from '../storage/recover.ts';
+import type { SetAside } from '../storage/records/records.ts';
+import type { Unsaved } from '../storage/records/recover.ts';
 import type { Shelf } from '../storage/shelf.ts';
 import { troubleFrom } from '../storage/words/trouble.ts';
 import { openWriteAhead, type SmallStore } from '../storage/write-ahead.ts';

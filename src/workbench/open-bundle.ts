@@ -1,10 +1,10 @@
 import type { Notebook } from '../notebook/model.ts';
 import type { Picture } from '../storage/database.ts';
-import type { SetAside } from '../storage/records.ts';
+import type { SetAside } from '../storage/records/records.ts';
 import type { Shelf } from '../storage/shelf.ts';
 import { StorageTrouble } from '../storage/words/trouble.ts';
 import { newId } from './new-id.ts';
-import { startSmallPictures } from './small-picture.ts';
+import { startSmallPictures } from './reading/small-picture.ts';
 import { noRoomForPicturesSays } from './words/backup-words.ts';
 
 /** Bytes of pictures that are held in memory where the browser stores nothing. Ours. */
@@ -24,7 +24,7 @@ export interface OpenedBundle {
  * @throws StorageTrouble with a sentence; nothing has changed then.
  */
 export async function openedBundle(file: Blob, shelf: Shelf): Promise<OpenedBundle> {
-  const { readBundle } = await import('../storage/bundle-read.ts');
+  const { readBundle } = await import('../storage/bundle/bundle-read.ts');
   const addedAt = new Date().toISOString();
   const stored: string[] = [];
   const unstored: Picture[] = [];

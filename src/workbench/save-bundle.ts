@@ -1,8 +1,8 @@
 import type { Notebook } from '../notebook/model.ts';
 import type { Picture } from '../storage/database.ts';
-import type { SetAside } from '../storage/records.ts';
+import type { SetAside } from '../storage/records/records.ts';
 import { StorageTrouble } from '../storage/words/trouble.ts';
-import { startSmallPictures } from './small-picture.ts';
+import { startSmallPictures } from './reading/small-picture.ts';
 import { notReadBackSays } from './words/backup-words.ts';
 
 export interface SavedBundle {
@@ -24,9 +24,9 @@ export async function savedBundle(
   setAside: readonly SetAside[] = [],
 ): Promise<SavedBundle> {
   const [{ writeBundle }, { blobGatherer }, { readBundle }] = await Promise.all([
-    import('../storage/bundle-write.ts'),
-    import('../storage/bundle-blob.ts'),
-    import('../storage/bundle-read.ts'),
+    import('../storage/bundle/bundle-write.ts'),
+    import('../storage/bundle/bundle-blob.ts'),
+    import('../storage/bundle/bundle-read.ts'),
   ]);
   const gatherer = blobGatherer('application/zip');
   const decoder = startSmallPictures();

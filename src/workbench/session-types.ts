@@ -13,7 +13,7 @@ import type {
   Spot,
 } from '../sheet/model.ts';
 import type { Choice } from '../storage/choice.ts';
-import type { SetAside } from '../storage/records.ts';
+import type { SetAside } from '../storage/records/records.ts';
 
 /** What the page talks to: the one session that is open. All of its state is an immutable snapshot. */
 export interface Session {

@@ -19,13 +19,13 @@ import { startKeeper } from './keeper.ts';
 import { newId } from './new-id.ts';
 import { askToPersist } from './persist.ts';
 import { holdPictures } from './pictures.ts';
-import { startPlaceFinder } from './place-finder.ts';
-import { type ReadClient, startReadClient } from './read-client.ts';
-import { startReadings } from './readings.ts';
+import { startPlaceFinder } from './reading/place-finder.ts';
+import { type ReadClient, startReadClient } from './reading/read-client.ts';
+import { startReadings } from './reading/readings.ts';
+import type { SheetWork } from './reading/sheet-work.ts';
+import { startSpotReader } from './reading/spot-reader.ts';
 import type { PictureTarget, Session as SessionInterface } from './session-types.ts';
 import { defaultLook, readSettings } from './settings.ts';
-import type { SheetWork } from './sheet-work.ts';
-import { startSpotReader } from './spot-reader.ts';
 import { holdState } from './state-holder.ts';
 import { warmTables } from './warm-tables.ts';
 import { boardNotMadeSays, demoNotDrawnSays, noPairForBoardSays } from './words/leaf-words.ts';
@@ -123,7 +123,7 @@ export const Session = {
     // These two are fetched when first asked for, which most visits never do.
     const work = later(
       (): Promise<SheetWork> =>
-        import('./sheet-work.ts').then(({ startSheetWork }) =>
+        import('./reading/sheet-work.ts').then(({ startSheetWork }) =>
           startSheetWork({ book, pictures, places, client, readings }),
         ),
     );

@@ -1,7 +1,7 @@
 import type { Notebook } from '../notebook/model.ts';
 import { fileName } from '../storage/file-names.ts';
 import { rawNotebook } from '../storage/raw-notebook.ts';
-import type { SetAside } from '../storage/records.ts';
+import type { SetAside } from '../storage/records/records.ts';
 import type { ReadyFile } from './session-types.ts';
 
 /** What of a notebook could not be read, as a file of JSON: each thing as it was found, with its name and why. */

@@ -1,5 +1,5 @@
-import { munsellFromLab } from '../colour/munsell.ts';
-import { valueCount } from '../colour/munsell-table.ts';
+import { munsellFromLab } from '../colour/munsell/munsell.ts';
+import { valueCount } from '../colour/munsell/munsell-table.ts';
 import { labFromHex } from '../colour/spaces.ts';
 import { compare } from '../harmony/compare.ts';
 import { quickPainter } from '../harmony/measure/quick-colour.ts';

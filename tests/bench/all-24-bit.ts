@@ -2,11 +2,11 @@ import { labFromBytes, oklabFromBytes } from '../../src/colour/batch.ts';
 import { activePassive, heavyLight, warmCool } from '../../src/colour/emotion.ts';
 import { mapToSrgb } from '../../src/colour/gamut.ts';
 import { ouLuo } from '../../src/colour/harmony-two.ts';
-import { labFromMunsell, munsellFromLab } from '../../src/colour/munsell.ts';
-import { isccNumberOfMunsell } from '../../src/colour/names.ts';
+import { labFromMunsell, munsellFromLab } from '../../src/colour/munsell/munsell.ts';
+import { isccNumberOfMunsell } from '../../src/colour/naming/names.ts';
+import { tradeWord } from '../../src/colour/naming/trade-words.ts';
 import { neutralKind } from '../../src/colour/neutral.ts';
 import { oklchFromOklab } from '../../src/colour/spaces.ts';
-import { tradeWord } from '../../src/colour/trade-words.ts';
 import { seenBy } from '../../src/colour/vision.ts';
 import { hueFromPainter, painterFromHue } from '../../src/colour/wheels.ts';
 

@@ -4,7 +4,7 @@ import { clampChroma, converter, differenceCiede2000 } from 'culori';
 import { lab as d3Lab, rgb as d3Rgb } from 'd3-color';
 import { deltaE2000Pairs, labFromBytes, oklabFromBytes } from '../../src/colour/batch.ts';
 import { mapToSrgb } from '../../src/colour/gamut.ts';
-import { isccName } from '../../src/colour/names.ts';
+import { isccName } from '../../src/colour/naming/names.ts';
 
 const many = 100_000;
 const few = 10_000;

@@ -1,6 +1,6 @@
 import { unzipSync, zipSync } from 'fflate';
-import { readBundle } from '../../src/storage/bundle-read.ts';
-import { writeBundle } from '../../src/storage/bundle-write.ts';
+import { readBundle } from '../../src/storage/bundle/bundle-read.ts';
+import { writeBundle } from '../../src/storage/bundle/bundle-write.ts';
 import { StorageTrouble } from '../../src/storage/words/trouble.ts';
 import { chanceOf } from '../support/chance.ts';
 import { sampleNotebook } from '../unit/notebook/sample-notebook.ts';

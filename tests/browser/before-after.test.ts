@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import '../../components/study/qw-before-after.ts';
-import type { QwBeforeAfter } from '../../components/study/qw-before-after.ts';
-import type { TriedPair, TriedPaper, TriedView } from '../../components/study/tried-view.ts';
+import '../../components/study/tried/qw-before-after.ts';
+import type { QwBeforeAfter } from '../../components/study/tried/qw-before-after.ts';
+import type { TriedPair, TriedPaper, TriedView } from '../../components/study/tried/tried-view.ts';
 import { anchorView, candidateView, needsABridge } from '../support/hand-made.ts';
 import { axeTroubles, heard, standAlone, within } from '../support/stand-alone.ts';
 

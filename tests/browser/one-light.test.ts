@@ -2,7 +2,7 @@ import { afterAll, describe, expect, it } from 'vitest';
 import { commands } from 'vitest/browser';
 import type { PixelImage } from '../../src/sheet/model.ts';
 import { readWithPlaces } from '../../src/sheet/read-side.ts';
-import { startReadClient } from '../../src/workbench/read-client.ts';
+import { startReadClient } from '../../src/workbench/reading/read-client.ts';
 
 /**
  * The bytes of one PNG, with one card, through the three doors as they are: the page's worker in a browser, the terminal's

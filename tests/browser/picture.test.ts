@@ -4,7 +4,7 @@ import { userEvent } from 'vitest/browser';
 import '../../components/picture/qw-inks-by-hand.ts';
 import '../../components/picture/qw-is-paper.ts';
 import '../../components/picture/qw-light.ts';
-import '../../components/picture/qw-near.ts';
+import '../../components/picture/stage/qw-near.ts';
 import '../../components/picture/qw-part.ts';
 import '../../components/picture/qw-plain-form.ts';
 import '../../components/picture/qw-sheet-form.ts';

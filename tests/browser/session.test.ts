@@ -1,8 +1,8 @@
 import { afterAll, afterEach, describe, expect, it, vi } from 'vitest';
 import { emptyNotebook } from '../../src/notebook/empty.ts';
-import { writeBundle } from '../../src/storage/bundle-write.ts';
+import { writeBundle } from '../../src/storage/bundle/bundle-write.ts';
 import { openShelf } from '../../src/storage/shelf.ts';
-import { type ReadClient, startReadClient } from '../../src/workbench/read-client.ts';
+import { type ReadClient, startReadClient } from '../../src/workbench/reading/read-client.ts';
 import { Session } from '../../src/workbench/session.ts';
 
 /** The whole session in a real browser: worker, database, demo, boards and bundles. */

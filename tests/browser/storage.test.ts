@@ -4,7 +4,7 @@ import { sceneSvg } from '../../src/board/svg.ts';
 import type { SceneNode } from '../../src/drawing/model.ts';
 import { emptyNotebook } from '../../src/notebook/empty.ts';
 import { fontCss } from '../../src/storage/board-fonts.ts';
-import { boardPdf } from '../../src/storage/pdf.ts';
+import { boardPdf } from '../../src/storage/pdf/pdf.ts';
 import { openShelf, type Shelf } from '../../src/storage/shelf.ts';
 import { svgToPng } from '../../src/storage/svg-to-png.ts';
 

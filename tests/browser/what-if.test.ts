@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import '../../components/study/qw-further.ts';
 import '../../components/study/qw-study.ts';
-import '../../components/study/qw-what-if.ts';
-import { type WhatIfView, withChange } from '../../components/study/what-if-view.ts';
+import '../../components/study/tried/qw-what-if.ts';
+import { type WhatIfView, withChange } from '../../components/study/tried/what-if-view.ts';
 import type { Change } from '../../src/harmony/model.ts';
 import type { Ink } from '../../src/sheet/model.ts';
 import { anchorView, candidateView, needsABridge, study } from '../support/hand-made.ts';

@@ -1,6 +1,6 @@
 import { afterAll, describe, expect, it } from 'vitest';
 import { pictureLimits } from '../../src/files/picture-limits.ts';
-import { ReadingCancelled, startReadClient } from '../../src/workbench/read-client.ts';
+import { ReadingCancelled, startReadClient } from '../../src/workbench/reading/read-client.ts';
 import type { ReadProgress } from '../../src/workers/messages.ts';
 
 /** The reading worker as the page uses it, in a real browser. */

@@ -4,7 +4,7 @@ import { beforeEach, describe, expect, it, vi } from 'vitest';
 import type { Notebook, NoteLeaf } from '../../src/notebook/model.ts';
 import { databaseName, openDatabase } from '../../src/storage/database.ts';
 import { serialiseNotebook } from '../../src/storage/notebook-file.ts';
-import { recover } from '../../src/storage/recover.ts';
+import { recover } from '../../src/storage/records/recover.ts';
 import { openShelf, type Shelf } from '../../src/storage/shelf.ts';
 import { openWriteAhead, type SmallStore } from '../../src/storage/write-ahead.ts';
 import type { Written } from '../../src/storage/written.ts';

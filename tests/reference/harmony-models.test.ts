@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { labFromMunsell } from '../../src/colour/munsell.ts';
+import { labFromMunsell } from '../../src/colour/munsell/munsell.ts';
 import { painterSteps } from '../../src/colour/wheels.ts';
 import { mostOf } from '../../src/cutting/packing.ts';
 import { compare } from '../../src/harmony/compare.ts';

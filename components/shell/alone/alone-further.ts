@@ -16,7 +16,7 @@ import '../../lesson/qw-differences.ts';
 import '../../notebook/qw-exercise-leaf.ts';
 import '../../notebook/qw-kit-leaf.ts';
 import '../../study/qw-colour-it.ts';
-import '../../study/qw-what-if.ts';
+import '../../study/tried/qw-what-if.ts';
 
 /** Kits, exercises and ways to look further, each alone with nothing but its properties: papers of the demo. */
 const { notebook } = demoNotebook(readSide, 300);

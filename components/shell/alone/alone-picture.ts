@@ -1,5 +1,5 @@
-import { formatMunsell, munsellFromLab } from '../../../src/colour/munsell.ts';
-import { isccName } from '../../../src/colour/names.ts';
+import { formatMunsell, munsellFromLab } from '../../../src/colour/munsell/munsell.ts';
+import { isccName } from '../../../src/colour/naming/names.ts';
 import { labFromHex } from '../../../src/colour/spaces.ts';
 import { demoSheets, drawDemoSheet } from '../../../src/demo/sheets.ts';
 import type { Sheet, Spot } from '../../../src/sheet/model.ts';

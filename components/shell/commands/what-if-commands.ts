@@ -1,7 +1,7 @@
 import type { Held } from '../../../src/drawer/model.ts';
 import type { Change, Comparison } from '../../../src/harmony/model.ts';
 import type { StudyLeaf } from '../../../src/notebook/model.ts';
-import type { QwBeforeAfter } from '../../study/qw-before-after.ts';
+import type { QwBeforeAfter } from '../../study/tried/qw-before-after.ts';
 import type { CommandMap, Scene } from './command.ts';
 
 /** What if: opened, changed, stepped back, left, kept. */

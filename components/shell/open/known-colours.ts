@@ -1,6 +1,6 @@
 import type { Lab } from '../../../src/colour/model.ts';
-import { formatMunsell, munsellFromLab } from '../../../src/colour/munsell.ts';
-import { isccName } from '../../../src/colour/names.ts';
+import { formatMunsell, munsellFromLab } from '../../../src/colour/munsell/munsell.ts';
+import { isccName } from '../../../src/colour/naming/names.ts';
 import { labFromHex, labFromOklch, oklchFromTuple } from '../../../src/colour/spaces.ts';
 import { parseColourText, whyNoColour } from '../../../src/sheet/typed-colour.ts';
 import type { ColourOf, KnownColour } from '../../picture/known-colour.ts';

@@ -33,8 +33,8 @@ export class Supposing implements ReactiveController {
   async open(study: StudyLeaf, held: Held, changes: Changes | null = null): Promise<void> {
     const [engine] = await Promise.all([
       import('../../../src/workbench/what-if.ts'),
-      import('../../study/qw-what-if.ts'),
-      import('../../study/qw-before-after.ts'),
+      import('../../study/tried/qw-what-if.ts'),
+      import('../../study/tried/qw-before-after.ts'),
     ]);
     this.engine = engine;
     if (!this.isOf(study, held)) this.forget();

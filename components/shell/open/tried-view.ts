@@ -6,7 +6,7 @@ import type { Change, Comparison, Role } from '../../../src/harmony/model.ts';
 import type { Side } from '../../../src/sheet/model.ts';
 import type { Supposed } from '../../../src/workbench/what-if.ts';
 import type { CandidateView, PaperView } from '../../study/study-view.ts';
-import type { TriedPair, TriedPaper, TriedView } from '../../study/tried-view.ts';
+import type { TriedPair, TriedPaper, TriedView } from '../../study/tried/tried-view.ts';
 import type { StudyScene } from './study-template.ts';
 import { paperView } from './views.ts';
 

@@ -5,7 +5,7 @@ import type { Session } from '../../../src/workbench/session-types.ts';
 import { usualNeutrals } from '../../../src/workbench/usual-plains.ts';
 import type { Supposed } from '../../../src/workbench/what-if.ts';
 import type { CandidateView, PaperView } from '../../study/study-view.ts';
-import type { Material, WhatIfView } from '../../study/what-if-view.ts';
+import type { Material, WhatIfView } from '../../study/tried/what-if-view.ts';
 import type { Supposing } from './supposing.ts';
 
 /** What the panel of a what-if shows for the pair that is open. */

@@ -1,6 +1,6 @@
 import { deltaE2000 } from '../../colour/difference.ts';
 import type { Wheel } from '../../colour/model.ts';
-import { munsellHueSteps } from '../../colour/munsell.ts';
+import { munsellHueSteps } from '../../colour/munsell/munsell.ts';
 import { hueDistanceDeg } from '../../colour/spaces.ts';
 import type { Distance, Link } from '../model.ts';
 import { linkLimits } from '../thresholds.ts';

@@ -1,5 +1,5 @@
-import { at, hueCount, munsellTable, stepCount, valueCount } from '../../colour/munsell-table.ts';
-import { munsellValue } from '../../colour/munsell-value.ts';
+import { at, hueCount, munsellTable, stepCount, valueCount } from '../../colour/munsell/munsell-table.ts';
+import { munsellValue } from '../../colour/munsell/munsell-value.ts';
 
 /**
  * Munsell hue and value, looked up: for ranking thousands of inks. The renotation is turned inside out once, value by

@@ -1,7 +1,7 @@
-import { isccName } from '../../colour/names.ts';
+import { isccName } from '../../colour/naming/names.ts';
+import { tradeWord } from '../../colour/naming/trade-words.ts';
 import { neutralKind } from '../../colour/neutral.ts';
 import { labFromOklch, oklchFromTuple } from '../../colour/spaces.ts';
-import { tradeWord } from '../../colour/trade-words.ts';
 import type { Ink, Side } from '../../sheet/model.ts';
 import { inkWord } from '../../sheet/words/side-words.ts';
 import type { Change, Comparison } from '../model.ts';

@@ -1,6 +1,6 @@
-import { isccName } from '../../colour/names.ts';
+import { isccName } from '../../colour/naming/names.ts';
+import { tradeWord } from '../../colour/naming/trade-words.ts';
 import { oklchFromTuple } from '../../colour/spaces.ts';
-import { tradeWord } from '../../colour/trade-words.ts';
 import type { Base } from '../../sheet/model.ts';
 import { inkWord } from '../../sheet/words/side-words.ts';
 import type { MeasuredInk } from '../measure/measured.ts';

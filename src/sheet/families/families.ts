@@ -1,6 +1,7 @@
 import { hexFromOklch } from '../../colour/gamut.ts';
 import type { Lab, OkLab, OklchTuple } from '../../colour/model.ts';
-import { isccName } from '../../colour/names.ts';
+import { isccName } from '../../colour/naming/names.ts';
+import { tradeWord } from '../../colour/naming/trade-words.ts';
 import {
   chromaAb,
   labFromOklch,
@@ -10,7 +11,6 @@ import {
   tupleFromOklch,
 } from '../../colour/spaces.ts';
 import { steadyExp } from '../../colour/steady.ts';
-import { tradeWord } from '../../colour/trade-words.ts';
 import { idAt } from '../ink.ts';
 import type { Ramp, Seen, Side } from '../model.ts';
 import { familyNumbers } from './family-numbers.ts';

@@ -1,4 +1,4 @@
-import type { RecordKind } from '../records.ts';
+import type { RecordKind } from '../records/records.ts';
 
 /** What is said of notebooks that can't be opened, and of changes that can't be kept. */
 export const noNotebook = 'This is not a Quirewise notebook.';

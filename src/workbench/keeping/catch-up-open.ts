@@ -1,5 +1,5 @@
 import { keptTyping } from '../../storage/keep-typing.ts';
-import { merge } from '../../storage/merge.ts';
+import { merge } from '../../storage/records/merge.ts';
 import type { Shelf } from '../../storage/shelf.ts';
 import { isSameWritten, type Written } from '../../storage/written.ts';
 import type { Book } from '../book.ts';

@@ -1,6 +1,6 @@
 import { emptyNotebook } from '../../notebook/empty.ts';
 import type { Choice } from '../../storage/choice.ts';
-import type { SetAside } from '../../storage/records.ts';
+import type { SetAside } from '../../storage/records/records.ts';
 import type { Kept } from '../../storage/shelf.ts';
 import type { Written } from '../../storage/written.ts';
 

@@ -1,5 +1,5 @@
 import { type SaveStatus, startAutosave } from '../../storage/autosave.ts';
-import type { Unsaved } from '../../storage/recover.ts';
+import type { Unsaved } from '../../storage/records/recover.ts';
 import type { WriteAhead } from '../../storage/write-ahead.ts';
 import type { Written } from '../../storage/written.ts';
 import type { Pictures } from '../pictures.ts';

@@ -1,5 +1,5 @@
 import type { Notebook } from '../../notebook/model.ts';
-import { recover, type Unsaved } from '../../storage/recover.ts';
+import { recover, type Unsaved } from '../../storage/records/recover.ts';
 import type { Kept, Shelf } from '../../storage/shelf.ts';
 import { troubleFrom } from '../../storage/words/trouble.ts';
 import type { Left } from '../../storage/write-ahead.ts';

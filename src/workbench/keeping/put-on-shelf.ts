@@ -1,4 +1,4 @@
-import { merge } from '../../storage/merge.ts';
+import { merge } from '../../storage/records/merge.ts';
 import { StorageTrouble } from '../../storage/words/trouble.ts';
 import type { Written } from '../../storage/written.ts';
 import type { Tabs } from '../tabs.ts';

@@ -10,8 +10,8 @@ import {
   munsellFromLab,
   munsellHueSteps,
   parseMunsell,
-} from '../../../src/colour/munsell.ts';
-import { munsellLuminance, munsellValue } from '../../../src/colour/munsell-value.ts';
+} from '../../../src/colour/munsell/munsell.ts';
+import { munsellLuminance, munsellValue } from '../../../src/colour/munsell/munsell-value.ts';
 import { labFromHex, labFromXyz } from '../../../src/colour/spaces.ts';
 import { table } from './table.ts';
 

@@ -6,8 +6,8 @@ import {
   munsellFromLab,
   munsellHueSteps,
   parseMunsell,
-} from '../../../src/colour/munsell.ts';
-import { isccName } from '../../../src/colour/names.ts';
+} from '../../../src/colour/munsell/munsell.ts';
+import { isccName } from '../../../src/colour/naming/names.ts';
 import { labFromHex, labFromRgb } from '../../../src/colour/spaces.ts';
 
 const byte = fc.integer({ min: 0, max: 255 }).map((n) => n / 255);

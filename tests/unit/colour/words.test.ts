@@ -2,10 +2,10 @@ import { describe, expect, test } from 'vitest';
 import { cssFromRgb, parseCssColour } from '../../../src/colour/css.ts';
 import * as emotion from '../../../src/colour/emotion.ts';
 import { ouLuo } from '../../../src/colour/harmony-two.ts';
+import { tradeWord, tradeWords } from '../../../src/colour/naming/trade-words.ts';
 import { neutralKind, readsAsNeutral } from '../../../src/colour/neutral.ts';
 import { sourceById, sources } from '../../../src/colour/sources.ts';
 import { labFromHex, oklchFromHex, oklchFromRgb, rgbFromHex } from '../../../src/colour/spaces.ts';
-import { tradeWord, tradeWords } from '../../../src/colour/trade-words.ts';
 import { differenceSeenBy, seenBy } from '../../../src/colour/vision.ts';
 
 describe('neutrals', () => {

@@ -3,7 +3,7 @@ import { eachAlone } from '../../../components/support/sample-papers.ts';
 import { adaptXyz } from '../../../src/colour/adaptation.ts';
 import { whites } from '../../../src/colour/illuminants.ts';
 import type { Lab } from '../../../src/colour/model.ts';
-import { labFromMunsell } from '../../../src/colour/munsell.ts';
+import { labFromMunsell } from '../../../src/colour/munsell/munsell.ts';
 import { labFromOklch, labFromXyz, oklchFromTuple, xyzFromLab } from '../../../src/colour/spaces.ts';
 import { compare } from '../../../src/harmony/compare.ts';
 import type { CompareOptions, LinkKind, Reason, Verdict } from '../../../src/harmony/model.ts';

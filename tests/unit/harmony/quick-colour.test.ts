@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { munsellFromLab, munsellHueSteps } from '../../../src/colour/munsell.ts';
+import { munsellFromLab, munsellHueSteps } from '../../../src/colour/munsell/munsell.ts';
 import { neutralKind } from '../../../src/colour/neutral.ts';
 import { hueDistanceDeg, labFromOklch, oklchFromLab, oklchFromRgb } from '../../../src/colour/spaces.ts';
 import { painterFromHue } from '../../../src/colour/wheels.ts';

@@ -1,8 +1,8 @@
 import type { Notebook } from '../../../src/notebook/model.ts';
-import { type BroughtPicture, readBundle } from '../../../src/storage/bundle-read.ts';
-import { writeBundle } from '../../../src/storage/bundle-write.ts';
+import { type BroughtPicture, readBundle } from '../../../src/storage/bundle/bundle-read.ts';
+import { writeBundle } from '../../../src/storage/bundle/bundle-write.ts';
+import type { Sliced } from '../../../src/storage/bundle/zip-directory.ts';
 import type { Picture } from '../../../src/storage/database.ts';
-import type { Sliced } from '../../../src/storage/zip-directory.ts';
 import { joinedBytes } from './small-pictures.ts';
 
 /** The bytes of a bundle; every picture counts as one that a decoder opens. */

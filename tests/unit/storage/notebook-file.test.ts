@@ -11,7 +11,7 @@ import {
   serialiseNotebook,
 } from '../../../src/storage/notebook-file.ts';
 import { refusalOf } from '../../../src/storage/refusal.ts';
-import { schemaOf } from '../../../src/storage/schema-ink.ts';
+import { schemaOf } from '../../../src/storage/schema/schema-ink.ts';
 import { StorageTrouble } from '../../../src/storage/words/trouble.ts';
 import { sampleNotebook } from '../notebook/sample-notebook.ts';
 import { anyNotebook } from './any-notebook.ts';

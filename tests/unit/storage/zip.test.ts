@@ -1,8 +1,8 @@
 import { unzipSync } from 'fflate';
 import { describe, expect, it } from 'vitest';
 import { crc32 } from '../../../src/files/crc32.ts';
-import { type Sliced, unzipEntry, zipEntries } from '../../../src/storage/zip-directory.ts';
-import { zipWriter } from '../../../src/storage/zip-write.ts';
+import { type Sliced, unzipEntry, zipEntries } from '../../../src/storage/bundle/zip-directory.ts';
+import { zipWriter } from '../../../src/storage/bundle/zip-write.ts';
 import { joinedBytes } from './small-pictures.ts';
 
 const limits = { entries: 100_000, directory: 20_000_000 };

@@ -1,7 +1,7 @@
 import { expect, it } from 'vitest';
 import type { HandMade, Ink } from '../../../src/sheet/model.ts';
 import { inkFromHex } from '../../../src/sheet/plain.ts';
-import { underLight } from '../../../src/workbench/hand-light.ts';
+import { underLight } from '../../../src/workbench/reading/hand-light.ts';
 
 const ink = (id: string, hex: string): Ink => inkFromHex(hex, id, 0.2);
 const cream = ink('A', '#f4d29c');

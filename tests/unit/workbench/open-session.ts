@@ -2,7 +2,7 @@ import type { Notebook } from '../../../src/notebook/model.ts';
 import { UnreadableImage } from '../../../src/sheet/unreadable.ts';
 import { openShelf, type Shelf } from '../../../src/storage/shelf.ts';
 import type { Demo } from '../../../src/workbench/demo-client.ts';
-import { type ReadClient, ReadingCancelled } from '../../../src/workbench/read-client.ts';
+import { type ReadClient, ReadingCancelled } from '../../../src/workbench/reading/read-client.ts';
 import { Session, type SessionOptions } from '../../../src/workbench/session.ts';
 import { handSide } from '../../support/sides.ts';
 import { sampleNotebook } from '../notebook/sample-notebook.ts';

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { isCameraName, sheetNames } from '../../../src/workbench/picture-names.ts';
+import { isCameraName, sheetNames } from '../../../src/workbench/reading/picture-names.ts';
 import { openSession, pictureFile } from './open-session.ts';
 
 describe('the name of a sheet', () => {

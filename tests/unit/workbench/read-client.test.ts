@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { ReadingCancelled, startReadClient } from '../../../src/workbench/read-client.ts';
+import { ReadingCancelled, startReadClient } from '../../../src/workbench/reading/read-client.ts';
 import type { ReadAnswer, ReadRequest } from '../../../src/workers/messages.ts';
 
 /** Workers that answer when they are told to. */

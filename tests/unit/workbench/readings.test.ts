@@ -2,7 +2,7 @@ import 'fake-indexeddb/auto';
 import { afterEach, describe, expect, it, vi } from 'vitest';
 import type { StudyLeaf } from '../../../src/notebook/model.ts';
 import type { Corners } from '../../../src/sheet/model.ts';
-import type { ReadClient } from '../../../src/workbench/read-client.ts';
+import type { ReadClient } from '../../../src/workbench/reading/read-client.ts';
 import type { Session } from '../../../src/workbench/session.ts';
 import type { ReadRequest } from '../../../src/workers/messages.ts';
 import { openSession, pictureFile, quickReader } from './open-session.ts';
